@@ -1,0 +1,23 @@
+//! Mistakes and how they are told: spans, the diagnostic value, one file a code, and the renderers.
+//!
+//! A pass collects [`Diagnostic`] values in [`Diagnostics`]; each is made by the constructor of its
+//! code in [`codes`], and [`render`] turns them into text for people, pipes and programs.
+
+mod code;
+pub mod codes;
+mod collection;
+mod diagnostic;
+mod fix;
+mod sources;
+mod span;
+mod suggest;
+mod words;
+
+pub use code::{Code, Example};
+pub use collection::Diagnostics;
+pub use diagnostic::{Diagnostic, Label, Severity};
+pub use fix::{Edit, Fix, apply_fixes};
+pub use sources::{Place, Sources};
+pub use span::{FileId, Span};
+pub use suggest::did_you_mean;
+pub use words::{counted, listed, with_article};

@@ -1,0 +1,182 @@
+//! The texts of one run, and how a byte in one becomes a line and a column.
+
+use crate::{FileId, Span};
+
+/// Characters are counted from the nearest of these many bytes, so that a column costs the same at
+/// the end of a very long line as at its beginning.
+const BLOCK: usize = 1024;
+
+const BYTE_ORDER_MARK: char = '\u{feff}';
+
+/// Every text of one run, by [`FileId`].
+#[derive(Clone, Default, Debug)]
+pub struct Sources {
+    sources: Vec<Source>,
+}
+
+/// Where a span begins and ends, one-based and counted in characters, as an editor shows it.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Place {
+    /// The line of the first character.
+    pub line: usize,
+    /// The column of the first character.
+    pub column: usize,
+    /// The line of the end.
+    pub end_line: usize,
+    /// The column after the last character.
+    pub end_column: usize,
+}
+
+#[derive(Clone, Debug)]
+struct Source {
+    name: String,
+    text: String,
+    /// The first byte of every line.
+    line_starts: Vec<usize>,
+    /// How many characters begin before each whole block.
+    characters_before_block: Vec<usize>,
+}
+
+impl Sources {
+    /// No texts yet.
+    pub fn new() -> Sources {
+        Sources::default()
+    }
+
+    /// Adds a text under the name that is shown for it: its path within the project.
+    pub fn add(&mut self, name: impl Into<String>, text: impl Into<String>) -> FileId {
+        let id = u32::try_from(self.sources.len()).unwrap_or(u32::MAX);
+        self.sources.push(Source::new(name.into(), text.into()));
+        FileId(id)
+    }
+
+    /// The name shown for a file; empty if there is no such file.
+    pub fn name(&self, file: FileId) -> &str {
+        self.source(file).map_or("", |source| &source.name)
+    }
+
+    /// The whole text of a file, byte-order mark and all; empty if there is no such file.
+    pub fn text(&self, file: FileId) -> &str {
+        self.source(file).map_or("", |source| &source.text)
+    }
+
+    /// The files in the order they were added.
+    pub fn files(&self) -> impl Iterator<Item = FileId> {
+        (0..).map(FileId).take(self.sources.len())
+    }
+
+    /// The lines and columns of a span; a position beyond the text is taken as its end.
+    pub fn place(&self, span: Span) -> Place {
+        let at = |byte: u32| match self.source(span.file) {
+            Some(source) => source.line_and_column(byte as usize),
+            None => (1, 1),
+        };
+        let (line, column) = at(span.start);
+        let (end_line, end_column) = at(span.end);
+        Place {
+            line,
+            column,
+            end_line,
+            end_column,
+        }
+    }
+
+    /// The text a span covers; empty if the span leaves the text or splits a character.
+    pub fn snippet(&self, span: Span) -> &str {
+        self.text(span.file).get(span.range()).unwrap_or("")
+    }
+
+    /// The text of a line, one-based, without its end and without a byte-order mark.
+    pub fn line(&self, file: FileId, line: usize) -> Option<&str> {
+        let source = self.source(file)?;
+        source.text.get(source.line_range(line)?)
+    }
+
+    fn source(&self, file: FileId) -> Option<&Source> {
+        self.sources.get(file.0 as usize)
+    }
+}
+
+impl Source {
+    fn new(name: String, text: String) -> Source {
+        let breaks = text.match_indices('\n').map(|(at, _)| at.saturating_add(1));
+        let line_starts = std::iter::once(first_byte(&text)).chain(breaks).collect();
+        let characters_before_block = characters_before_blocks(&text);
+        Source {
+            name,
+            text,
+            line_starts,
+            characters_before_block,
+        }
+    }
+
+    fn line_and_column(&self, byte: usize) -> (usize, usize) {
+        let line = self
+            .line_starts
+            .partition_point(|start| *start <= byte)
+            .max(1);
+        let range = self.line_range(line).unwrap_or_default();
+        let byte = byte.clamp(range.start, range.end);
+        let before = self
+            .characters_before(byte)
+            .saturating_sub(self.characters_before(range.start));
+        (line, before.saturating_add(1))
+    }
+
+    /// The bytes of a line, without its end.
+    fn line_range(&self, line: usize) -> Option<std::ops::Range<usize>> {
+        let start = *self.line_starts.get(line.checked_sub(1)?)?;
+        let next = self.line_starts.get(line).copied();
+        let end = next.map_or(self.text.len(), |next| next.saturating_sub(1));
+        let line = self.text.get(start..end)?;
+        // A carriage return belongs to the end of the line only where there is a line feed too.
+        let shown = if next.is_some() {
+            line.strip_suffix('\r').unwrap_or(line)
+        } else {
+            line
+        };
+        Some(start..start.saturating_add(shown.len()))
+    }
+
+    /// How many characters begin before a byte of the text.
+    fn characters_before(&self, byte: usize) -> usize {
+        let block = byte / BLOCK;
+        let known = self
+            .characters_before_block
+            .get(block)
+            .copied()
+            .unwrap_or_default();
+        let rest = self
+            .text
+            .as_bytes()
+            .get(block.saturating_mul(BLOCK)..byte)
+            .unwrap_or_default();
+        known.saturating_add(characters_beginning(rest))
+    }
+}
+
+/// A byte-order mark belongs to no line.
+fn first_byte(text: &str) -> usize {
+    if text.starts_with(BYTE_ORDER_MARK) {
+        BYTE_ORDER_MARK.len_utf8()
+    } else {
+        0
+    }
+}
+
+fn characters_before_blocks(text: &str) -> Vec<usize> {
+    let counts = text.as_bytes().chunks(BLOCK).map(characters_beginning);
+    let sums = counts.scan(0_usize, |sum, count| {
+        *sum = sum.saturating_add(count);
+        Some(*sum)
+    });
+    std::iter::once(0).chain(sums).collect()
+}
+
+/// Every byte of UTF-8 begins a character, but those of the form 10xxxxxx.
+fn characters_beginning(bytes: &[u8]) -> usize {
+    bytes
+        .iter()
+        .filter(|byte| **byte & 0b1100_0000 != 0b1000_0000)
+        .count()
+}

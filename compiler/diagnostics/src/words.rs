@@ -1,0 +1,55 @@
+//! Small words around names and numbers.
+
+/// The noun with its article: "a rod", "an outline".
+pub fn with_article(noun: &str) -> String {
+    let article = if noun.starts_with(['a', 'e', 'i', 'o', 'u']) {
+        "an"
+    } else {
+        "a"
+    };
+    format!("{article} {noun}")
+}
+
+/// The number with its noun: "1 error", "2 errors".
+pub fn counted(count: usize, noun: &str) -> String {
+    let ending = if count == 1 { "" } else { "s" };
+    format!("{count} {noun}{ending}")
+}
+
+/// The words as a person lists them: "width, repeat or way".
+pub fn listed(words: &[&str], last_joined_by: &str) -> String {
+    match words {
+        [] => String::new(),
+        [only] => (*only).to_owned(),
+        [rest @ .., last] => format!("{} {last_joined_by} {last}", rest.join(", ")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    #[test]
+    fn the_article_follows_the_sound() {
+        assert_eq!(with_article("rod"), "a rod");
+        assert_eq!(with_article("outline"), "an outline");
+    }
+
+    #[test]
+    fn only_one_is_singular() {
+        assert_eq!(counted(0, "error"), "0 errors");
+        assert_eq!(counted(1, "error"), "1 error");
+        assert_eq!(counted(2, "error"), "2 errors");
+    }
+
+    #[test]
+    fn a_list_ends_in_its_joining_word() {
+        assert_eq!(listed(&[], "or"), "");
+        assert_eq!(listed(&["width"], "or"), "width");
+        assert_eq!(listed(&["width", "way"], "or"), "width or way");
+        assert_eq!(
+            listed(&["width", "repeat", "way"], "and"),
+            "width, repeat and way"
+        );
+    }
+}
