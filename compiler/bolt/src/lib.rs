@@ -1,0 +1,1 @@
+//! Placing pieces on the cloth, the bound no layout can beat, and the independent checker.

@@ -1,0 +1,1 @@
+//! Lengths, quantities, units and fractions: exact, checked and printed as a workroom writes them.

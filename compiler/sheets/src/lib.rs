@@ -1,0 +1,1 @@
+//! The packet as people read it: plain text sheets.

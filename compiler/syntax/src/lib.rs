@@ -1,0 +1,1 @@
+//! From text to syntax tree, and back through the formatter.

@@ -1,0 +1,35 @@
+//! The sums of the workroom: folding, pleats, outlines, headings, rows, pieces and notions.
+//!
+//! This crate speaks of cloth and never of text. A [`Job`] is what the maker ordered; [`work`]
+//! answers with what must be cut, marked and folded, and with every [`Finding`] on the way. Who
+//! wrote which number where is known one floor up, in the design crate.
+//!
+//! Coordinates of a panel are those of its made-up flat state, lying face up with the heading
+//! away from the maker: `across` runs from the left edge to the right, `down` from the made-up
+//! top edge towards the lower edge.
+
+mod fabric;
+mod finding;
+mod heading;
+mod made;
+mod making;
+mod order;
+mod outline;
+mod pleat_rule;
+mod ranged;
+mod support;
+
+pub use fabric::{Fabric, Match, Price, Repeat, Way};
+pub use finding::{Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject};
+pub use heading::{FastenerOrder, Heading};
+pub use made::{
+    Corner, CornerRelief, Crease, Edge, EdgeKind, FastenerRun, Fold, Folding, JoinedWidths, Layer,
+    LayerRun, Mark, MarkKind, PanelMade, Piece, Pleat, Pleating, Point, Seam, Shape, Stretch, Strip,
+    TapeRun, Toward, WindowMade, Work,
+};
+pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
+pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOrder};
+pub use outline::{Outline, OutlineStep, Proportion};
+pub use pleat_rule::{FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, TowardOrder};
+pub use ranged::Ranged;
+pub use support::{Board, Rod, Support};

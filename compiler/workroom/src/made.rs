@@ -1,0 +1,387 @@
+//! What the sums answer: every panel with its sizes, folds, pieces and marks.
+
+use pelmet_measure::{Area, Length};
+
+use crate::Allowance;
+
+/// The answer for a whole job; windows in the order of the job.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Work {
+    /// One for each window of the job.
+    pub windows: Vec<WindowMade>,
+}
+
+/// One window worked out.
+#[derive(Clone, PartialEq, Debug)]
+pub struct WindowMade {
+    /// One for each panel of the order, in its order; `None` where a mistake stopped the sums.
+    pub panels: Vec<Option<PanelMade>>,
+    /// The length the row must cover: rod or board and returns.
+    pub to_cover: Length,
+    /// The length the row covers: finished widths less overlaps.
+    pub covered: Length,
+    /// Finished position of each join of the row, measured from the row's left end.
+    pub joins: Vec<Length>,
+}
+
+/// One panel worked out.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PanelMade {
+    /// How many are made.
+    pub quantity: u32,
+    /// Width as it hangs, pleats laid, by the sum of the rule.
+    pub finished: Length,
+    /// Made-up width before pleating.
+    pub flat: Length,
+    /// Made-up length, heading included.
+    pub made_length: Length,
+    /// Depth of the heading: from the made-up top edge down to the heading line.
+    pub heading_depth: Length,
+    /// The pleats and creases.
+    pub pleating: Pleating,
+    /// The strip folded.
+    pub folding: Folding,
+    /// The made-up outline, sewn line by sewn line, in flat coordinates.
+    pub shape: Shape,
+    /// What is cut: face first, then lining.
+    pub pieces: Vec<Piece>,
+    /// Fusible tape, run by run, for one panel.
+    pub tape: Vec<TapeRun>,
+    /// Fasteners for one panel.
+    pub fasteners: Vec<FastenerRun>,
+    /// Everything to be marked on the flat panel, in working order.
+    pub marks: Vec<Mark>,
+    /// By how much the finished width may be out from folding, worst case and likely, where the
+    /// rule states a folding error: 2en and 2e*sqrt(n) for n pleats.
+    pub tolerance: Option<(Length, Length)>,
+}
+
+/// A point of the flat panel.
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub struct Point {
+    /// From the left edge.
+    pub across: Length,
+    /// From the made-up top edge.
+    pub down: Length,
+}
+
+/// A closed outline with straight edges: edge `i` runs from corner `i` to the next.
+///
+/// The first corner is the left end of the top edge; corners follow down the left side, along the
+/// lower edge, up the right side and back along the top.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Shape {
+    /// The corners in order.
+    pub corners: Vec<Corner>,
+    /// One edge for each corner, starting at it.
+    pub edges: Vec<Edge>,
+}
+
+/// A corner of an outline.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct Corner {
+    /// Where it is.
+    pub at: Point,
+    /// What its seam allowance calls for once sewn.
+    pub relief: CornerRelief,
+    /// The outline step that drew it, where one did.
+    pub step: Option<usize>,
+}
+
+/// What the allowance at a corner calls for.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum CornerRelief {
+    /// A concave turn: snip to the corner so that it opens.
+    Snip,
+    /// A convex turn: trim the corner so that it turns sharp.
+    Trim,
+    /// No turn worth the name.
+    Nothing,
+}
+
+/// An edge of an outline.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Edge {
+    /// Which edge of the panel it belongs to.
+    pub kind: EdgeKind,
+    /// Its length, to the nearest nanometre.
+    pub length: Length,
+    /// The outline step that drew it, where one did.
+    pub step: Option<usize>,
+}
+
+/// The kinds of edge; each has its own allowance.
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub enum EdgeKind {
+    /// The made-up top edge.
+    Top,
+    /// A side, straight up and down at the panel's full width.
+    Side,
+    /// All the rest.
+    Lower,
+}
+
+/// The pleats of a panel on its flat strip.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Pleating {
+    /// Flat width.
+    pub flat: Length,
+    /// Finished width: flat less take-ups.
+    pub finished: Length,
+    /// From the left edge to the right.
+    pub pleats: Vec<Pleat>,
+    /// Every crease from left to right; none for a panel that hangs flat.
+    pub creases: Vec<Crease>,
+}
+
+/// One pleat laid out on the flat strip.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Pleat {
+    /// The written step that ordered it.
+    pub step: usize,
+    /// Whether it belongs to the mirrored half.
+    pub mirrored: bool,
+    /// "knife", "box" or "inverted".
+    pub kind: &'static str,
+    /// Depth of one fold.
+    pub depth: Length,
+    /// Width of the face, for a box or inverted pleat.
+    pub face: Option<Length>,
+    /// Flat width taken up.
+    pub take_up: Length,
+    /// Left end of the flat cloth the pleat uses.
+    pub from: Length,
+    /// Right end of the flat cloth the pleat uses.
+    pub to: Length,
+    /// Its visible folds, left to right.
+    pub folds: Vec<Fold>,
+}
+
+/// A visible fold: a crease that is brought to a line and laid there.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Fold {
+    /// Flat position of the crease.
+    pub crease: Length,
+    /// Flat position of the line it is brought to.
+    pub brought_to: Length,
+    /// Where the fold lies once pleated, measured from the left end of the finished width.
+    pub finished: Length,
+    /// The way it points as the panel hangs.
+    pub toward: Toward,
+}
+
+/// A direction as the panel hangs.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Toward {
+    /// To the left.
+    Left,
+    /// To the right.
+    Right,
+}
+
+/// A crease across the flat strip.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Crease {
+    /// Flat position.
+    pub at: Length,
+    /// A mountain (ridge toward the viewer) or, where false, a valley.
+    pub mountain: bool,
+    /// The pleat it belongs to, by index in [`Pleating::pleats`].
+    pub pleat: usize,
+}
+
+/// A strip of cloth folded at its creases. Finished positions are measured from the left end of
+/// the strip: that end lies at 0.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Folding {
+    /// Finished position of the right end: the finished width.
+    pub finished: Length,
+    /// The leftmost finished position any cloth reaches.
+    pub leftmost: Length,
+    /// The rightmost finished position any cloth reaches.
+    pub rightmost: Length,
+    /// The plain stretches between creases, left to right on the flat strip.
+    pub stretches: Vec<Stretch>,
+    /// How many layers lie at each finished position, left to right without gaps.
+    pub layers: Vec<LayerRun>,
+    /// The most layers anywhere.
+    pub thickest: u32,
+}
+
+/// A plain stretch of the strip between two creases.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Stretch {
+    /// Its left end on the flat strip.
+    pub flat_from: Length,
+    /// Its right end on the flat strip.
+    pub flat_to: Length,
+    /// Finished position of its left end.
+    pub finished_from: Length,
+    /// Finished position of its right end; to the left of the other where turned over.
+    pub finished_to: Length,
+    /// Whether its face shows (false: turned over).
+    pub face_up: bool,
+    /// Its place in the stack, 0 at the back.
+    pub height: usize,
+}
+
+/// A run of finished positions with the same layers over it.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct LayerRun {
+    /// Left end.
+    pub from: Length,
+    /// Right end.
+    pub to: Length,
+    /// How many layers.
+    pub layers: u32,
+    /// The stretch on top, the one that is seen, by index in [`Folding::stretches`].
+    pub top: usize,
+}
+
+/// A layer of a panel.
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub enum Layer {
+    /// The cloth that is seen.
+    Face,
+    /// The cloth behind it.
+    Lining,
+}
+
+/// One cut piece.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Piece {
+    /// Which layer of the panel it is.
+    pub layer: Layer,
+    /// The cloth, by index in the job.
+    pub fabric: usize,
+    /// How many are cut, for all the panels of this kind in the window.
+    pub quantity: u32,
+    /// Whether it is cut on the fold; sizes are then still those of the whole piece.
+    pub on_fold: bool,
+    /// Cut width: flat width plus allowances, and shrinkage.
+    pub cut_width: Length,
+    /// Cut length: made length plus allowances, and shrinkage.
+    pub cut_length: Length,
+    /// The cut outline, in flat coordinates of the panel (so the top left corner is negative by
+    /// the allowances). Shrinkage is in the sizes, not in this outline.
+    pub outline: Shape,
+    /// Area inside the cut outline.
+    pub area: Area,
+    /// Allowance at the top, the sides and the lower edge, extra length and width included.
+    pub allowances: Vec<(EdgeKind, Allowance, Length)>,
+    /// How it is joined from several widths; `None` for a piece cut in one.
+    pub joined: Option<JoinedWidths>,
+    /// The point whose place in the print is held, from the top left corner of the cut piece;
+    /// `across` is held only where a motif is placed.
+    pub print_point: Point,
+    /// Whether `print_point.across` matters.
+    pub print_held_across: bool,
+}
+
+/// A piece made of several widths of cloth: whole widths in the middle, part widths outside.
+#[derive(Clone, PartialEq, Debug)]
+pub struct JoinedWidths {
+    /// The strips, left to right.
+    pub strips: Vec<Strip>,
+    /// The seams between them.
+    pub seams: Vec<Seam>,
+    /// Seam allowance on each side of a join.
+    pub allowance: Length,
+}
+
+/// One strip of a joined piece.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Strip {
+    /// Its cut width, allowances included.
+    pub cut_width: Length,
+}
+
+/// A seam between two strips.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Seam {
+    /// Flat position of the sewn line, from the panel's left edge.
+    pub at: Length,
+    /// Whether it lies on a stretch that a pleat hides.
+    pub hidden: bool,
+}
+
+/// One length of fusible tape, corner to corner.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct TapeRun {
+    /// The edge it lies on.
+    pub kind: EdgeKind,
+    /// Where it starts.
+    pub from: Point,
+    /// Where it ends.
+    pub to: Point,
+    /// Its length, the turning opening left out.
+    pub length: Length,
+}
+
+/// A strip of fastener.
+#[derive(Clone, PartialEq, Debug)]
+pub struct FastenerRun {
+    /// What it is called.
+    pub name: String,
+    /// Width of the strip.
+    pub width: Length,
+    /// Its length.
+    pub length: Length,
+    /// How far its upper edge lies below the made-up top edge.
+    pub down: Length,
+}
+
+/// Something to mark on the flat, made-up panel.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Mark {
+    /// What is marked.
+    pub kind: MarkKind,
+    /// From the left edge.
+    pub across: Length,
+    /// From the centre line: negative to the left.
+    pub from_centre: Length,
+    /// From the made-up top edge, where the mark has a height.
+    pub down: Option<Length>,
+}
+
+/// What is marked.
+#[derive(Clone, PartialEq, Debug)]
+pub enum MarkKind {
+    /// The heading line, all across.
+    HeadingLine,
+    /// A corner of the outline, by number from 1, with its snip or trim.
+    Corner {
+        /// Its number.
+        number: usize,
+        /// What the allowance calls for.
+        relief: CornerRelief,
+    },
+    /// An end of the turning opening.
+    TurningOpening,
+    /// A visible fold of a pleat.
+    Fold {
+        /// The pleat's number from the left, from 1.
+        pleat: usize,
+        /// "knife", "box" or "inverted".
+        kind: &'static str,
+        /// Depth of the fold.
+        depth: Length,
+        /// Flat position of the line it is brought to, from the left edge.
+        brought_to: Length,
+        /// The same from the centre line.
+        brought_to_from_centre: Length,
+        /// The way it points.
+        toward: Toward,
+    },
+    /// A quarter mark of a gathered panel.
+    Quarter,
+    /// The centre of a motif.
+    MotifCentre,
+    /// The upper edge of a fastener, all across.
+    FastenerLine {
+        /// What is fastened there.
+        name: String,
+    },
+    /// A seam between joined widths.
+    JoinSeam,
+}

@@ -1,0 +1,84 @@
+//! The making method: what is added at the edges, and what holds the layers together.
+
+use pelmet_measure::Length;
+
+/// How a panel is made up.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Making {
+    /// The name the maker gave it.
+    pub name: String,
+    /// The face's own allowances.
+    pub face: LayerMaking,
+    /// The lining's own; `None` for a method without lining.
+    pub lining: Option<LayerMaking>,
+    /// Seam allowance where two widths of cloth are joined, each side.
+    pub join: Length,
+    /// Fusible tape along the edges.
+    pub tape: Option<TapeOrder>,
+    /// Length of the gap left in the top seam to turn the panel right side out.
+    pub turning_opening: Option<Length>,
+}
+
+/// What one layer gets beyond the sewn outline.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct LayerMaking {
+    /// Allowance by edge.
+    pub edges: EdgeAllowances,
+    /// Added to the cut length, at the top edge (negative: shorter).
+    pub longer: Length,
+    /// Added to the cut width, half at each side (negative: narrower).
+    pub wider: Length,
+}
+
+/// An allowance for each kind of edge.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct EdgeAllowances {
+    /// The made-up top edge.
+    pub top: Allowance,
+    /// The side edges.
+    pub sides: Allowance,
+    /// Everything below: level, stepped or shaped.
+    pub lower: Allowance,
+}
+
+/// What an edge needs beyond its sewn line.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Allowance {
+    /// A seam.
+    Seam(Length),
+    /// A hem folded once, its raw edge turned under by `turn`.
+    SingleHem {
+        /// Depth of the finished hem.
+        depth: Length,
+        /// The raw edge turned under.
+        turn: Length,
+    },
+    /// A hem folded twice by its whole depth.
+    DoubleHem(Length),
+}
+
+impl Allowance {
+    /// The cloth it takes beyond the sewn line.
+    pub fn total(self) -> Length {
+        match self {
+            Self::Seam(width) => width,
+            Self::SingleHem { depth, turn } => depth + turn,
+            Self::DoubleHem(depth) => depth * 2,
+        }
+    }
+}
+
+/// Fusible tape along the edges of a panel.
+#[derive(Clone, PartialEq, Debug)]
+pub struct TapeOrder {
+    /// Width of the tape.
+    pub width: Length,
+    /// Whether the top edge is taped.
+    pub top: bool,
+    /// Whether the sides are taped.
+    pub sides: bool,
+    /// Whether the lower edge is taped.
+    pub lower: bool,
+    /// Length of one roll; `None` where the tape is bought by length.
+    pub roll: Option<Length>,
+}

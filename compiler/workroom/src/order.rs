@@ -1,0 +1,111 @@
+//! A job as ordered: everything named and measured, nothing worked out.
+
+use pelmet_measure::{Length, Ratio};
+
+use crate::{Fabric, Heading, Making, Outline, PleatRule, Support};
+
+/// Several windows made together from the same cloths.
+#[derive(Clone, PartialEq, Debug, Default)]
+pub struct Job {
+    /// The cloths; panels name them by index.
+    pub fabrics: Vec<Fabric>,
+    /// The windows in the order written.
+    pub windows: Vec<WindowOrder>,
+}
+
+/// One window and what dresses it.
+#[derive(Clone, PartialEq, Debug)]
+pub struct WindowOrder {
+    /// The name the maker gave it.
+    pub name: String,
+    /// Width and height of the opening.
+    pub opening: Option<(Length, Length)>,
+    /// The rod or board.
+    pub support: Support,
+    /// Height of its top above the floor.
+    pub top_at: Option<Length>,
+    /// The return at each end, covered by the end panels beside the rod's own length.
+    pub returns: Length,
+    /// How far neighbours in the row lie over each other.
+    pub overlap: Length,
+    /// The panels; the row names them by index, each as often as it hangs.
+    pub panels: Vec<PanelOrder>,
+    /// The panels along the rod, left to right.
+    pub row: Vec<usize>,
+    /// Panels lying over the joins of the row, one of each over every join.
+    pub over_joins: Vec<usize>,
+    /// A motif to be placed on a panel.
+    pub motif: Option<Motif>,
+}
+
+/// A motif of the print, centred across a panel at a height.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub struct Motif {
+    /// The panel, by index.
+    pub panel: usize,
+    /// How far the motif's centre lies below the heading line.
+    pub below_heading: Length,
+}
+
+/// One panel as ordered.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PanelOrder {
+    /// The name the maker gave it.
+    pub name: String,
+    /// What is known of its width.
+    pub width: WidthOrder,
+    /// Finished length from the heading line (top of the rod, front edge of the board) down.
+    pub drop: Length,
+    /// Its outline below the heading line.
+    pub outline: Outline,
+    /// How it is pleated; `None` for a panel that hangs flat, or gathered where it has a fullness.
+    pub pleats: Option<PleatRule>,
+    /// How it hangs.
+    pub heading: Heading,
+    /// How it is made up.
+    pub making: Making,
+    /// The face cloth, by index.
+    pub face: usize,
+    /// The lining cloth, by index.
+    pub lining: Option<usize>,
+    /// By how much it must cover a join on each side, where it lies over joins.
+    pub covers: Option<Length>,
+    /// Whether its pieces are cut on the fold.
+    pub cut: Cut,
+}
+
+/// How a piece is cut.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Cut {
+    /// From cloth lying open: drawn at its whole width.
+    Open,
+    /// On the fold of doubled cloth: drawn at half its width.
+    OnFold,
+}
+
+/// What is known of a panel's width. Any one is enough; two must agree.
+#[derive(Copy, Clone, PartialEq, Debug, Default)]
+pub struct WidthOrder {
+    /// As it hangs.
+    pub finished: Option<FinishedOrder>,
+    /// Made up, before pleating.
+    pub flat: Option<Length>,
+    /// As the shears follow it, face cloth, whole width.
+    pub cut: Option<Length>,
+    /// Flat width over finished width.
+    pub fullness: Option<Ratio>,
+}
+
+/// The finished width as ordered.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub enum FinishedOrder {
+    /// This wide.
+    Exact(Length),
+    /// An equal share of what the row leaves, between these limits.
+    Fill {
+        /// At least this wide.
+        least: Option<Length>,
+        /// At most this wide.
+        most: Option<Length>,
+    },
+}

@@ -1,0 +1,119 @@
+//! A pleat rule as the maker wrote it, numbers left open where she left them open.
+
+use pelmet_measure::Length;
+
+use crate::Ranged;
+
+/// How one panel is pleated.
+///
+/// A rule is read in its working direction: from the left edge, or from the centre outward. A
+/// mirrored rule describes the right half from the centre outward, or the left half from the left
+/// edge, and the other half is its mirror image; so every length and count of a mirrored rule is
+/// that of one half.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PleatRule {
+    /// The name the maker gave it.
+    pub name: String,
+    /// Where the rule is measured from.
+    pub start: Start,
+    /// Whether the other half is its mirror image.
+    pub mirrored: bool,
+    /// Plain cloth and pleats in working order.
+    pub steps: Vec<PleatStep>,
+    /// The most layers the rule means to lie anywhere; `None` means three, a plain pleat.
+    pub layers: Option<u32>,
+    /// By how much a crease may be out (either way) when folded by hand.
+    pub folding_error: Option<Length>,
+}
+
+/// Where a rule is measured from.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Start {
+    /// The left edge of the flat panel.
+    Left,
+    /// Its centre line.
+    Centre,
+}
+
+/// One written step of a rule.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PleatStep {
+    /// The number of the step in the order written, counted through repeats; a finding names it.
+    pub number: usize,
+    /// What it asks for.
+    pub kind: StepKind,
+}
+
+/// What a step asks for.
+#[derive(Clone, PartialEq, Debug)]
+pub enum StepKind {
+    /// Plain cloth: a margin at an edge or a space between pleats.
+    Plain(Ranged<Length>),
+    /// Plain cloth that takes whatever is left.
+    Rest,
+    /// One pleat.
+    Pleat(PleatOrder),
+    /// Steps made several times over. Plain cloth that ends the inner steps lies between two
+    /// turns of the repeat and is left out after the last.
+    Repeat {
+        /// How often.
+        count: Ranged<u32>,
+        /// What is repeated.
+        steps: Vec<PleatStep>,
+    },
+}
+
+/// One pleat as ordered.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PleatOrder {
+    /// Its kind.
+    pub kind: PleatKind,
+    /// Depth of one fold of cloth. A knife pleat takes up twice its depth, a box or inverted
+    /// pleat four times.
+    pub depth: Ranged<Length>,
+    /// Where its first fold (in working order) lies on the flat cloth; `None` where it follows
+    /// from the plain cloth before it.
+    pub place: Option<FoldPlace>,
+}
+
+/// Where a visible fold lies on the flat cloth.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum FoldPlace {
+    /// This far from where the rule starts.
+    At(Length),
+    /// This far on from the visible fold before it, or from the start for the first.
+    On(Length),
+}
+
+/// The kinds of flat pleat. Every one of them is only a pattern of creases to the folding.
+#[derive(Clone, PartialEq, Debug)]
+pub enum PleatKind {
+    /// One fold lying to one side.
+    Knife {
+        /// The way the visible fold points.
+        toward: TowardOrder,
+    },
+    /// Two folds turned under away from each other, a face standing between them.
+    Box {
+        /// Width of the face; `None` means the pleat closes behind: twice the depth.
+        face: Option<Ranged<Length>>,
+    },
+    /// The box pleat seen from behind: two visible folds turned toward each other.
+    Inverted {
+        /// Width of the hidden face; `None` means the folds meet: twice the depth.
+        face: Option<Ranged<Length>>,
+    },
+}
+
+/// The way a visible fold points, in the rule's own words.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum TowardOrder {
+    /// To the left as the panel hangs (of the half described, when mirrored).
+    Left,
+    /// To the right as the panel hangs (of the half described, when mirrored).
+    Right,
+    /// Toward the centre line of the panel.
+    Centre,
+    /// Toward the nearer side edge.
+    Edge,
+}

@@ -1,0 +1,1 @@
+//! The standard library, written in the language and embedded here.
