@@ -7,19 +7,23 @@ pub const CODE: Code = Code {
     slug: "name-unknown",
     severity: Severity::Error,
     page: "\
-        A line refers to something by a name, and nothing in this file, in the files it uses or in \
-        the standard library carries that name. Most often a letter is missing or a word of the \
-        name was changed in one place only.\n\n\
-        A piece whose cloth or rod is not known cannot be measured, cut or priced, so nothing is \
-        guessed.\n\n\
-        Write the name as it stands where the thing is described, describe the thing, or add the \
-        `use` line of the file that describes it.",
-    failing: Example::Text(
-        "fabric kelp-stripe { width: 54 in }\nfabric sand-twill like kelp-strip { width: 48 in }\n",
-    ),
-    mend: Example::Text(
-        "fabric kelp-stripe { width: 54 in }\nfabric sand-twill like kelp-stripe { width: 48 in }\n",
-    ),
+A line refers to something by a name, and nothing in this file, in the files it uses or in the
+standard library carries that name. Most often a letter is missing, or a name was changed in one place
+only.
+
+A piece whose cloth or rod is not known cannot be measured, cut or priced, so nothing is guessed.
+
+Write the name as it stands where the thing is described, describe the thing, or add the `use` line of
+the file that describes it.
+",
+    failing: Example::Text("\
+fabric kelp-stripe { width: 54 in }
+fabric sand-twill like kelp-strip { width: 48 in }
+"),
+    mend: Example::Text("\
+fabric kelp-stripe { width: 54 in }
+fabric sand-twill like kelp-stripe { width: 48 in }
+"),
 };
 
 /// `name` at `span` is not the name of any `kind` (a bare noun: "fabric"); `suggestion` is the

@@ -1,0 +1,47 @@
+//! A bracket that is opened and never closed.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A bracket that is opened and never closed.
+pub const CODE: Code = Code {
+    slug: "bracket-not-closed",
+    severity: Severity::Error,
+    page: "\
+A `{` or a `(` is opened, and the file ends, or an outer bracket closes, before it is closed.
+
+The lines after it are then taken as part of it: the drop of one panel could become the drop of
+another, so nothing below it is trusted.
+
+Write the closing bracket after the last line that belongs to it. The report names the line that
+opened it and the place where the close was missed.
+",
+    failing: Example::Text(
+        "\
+fabric kelp-stripe {
+    width: 54 in
+",
+    ),
+    mend: Example::Text(
+        "\
+fabric kelp-stripe {
+    width: 54 in
+}
+",
+    ),
+};
+
+/// `bracket` opened at `open` was still open at `missed`.
+pub fn bracket_not_closed(open: Span, bracket: char, missed: Span) -> Diagnostic {
+    let close = closing(bracket);
+    CODE.report(format!("a `{bracket}` is never closed"))
+        .label(open, "opened here")
+        .label(missed, format!("no `{close}` up to here"))
+        .help(format!(
+            "write `{close}` after the last line that belongs to it"
+        ))
+}
+
+/// The bracket that closes another.
+pub(super) fn closing(opening: char) -> char {
+    if opening == '(' { ')' } else { '}' }
+}

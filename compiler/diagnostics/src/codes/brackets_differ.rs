@@ -1,0 +1,41 @@
+//! A bracket closed by one of the other kind.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+use super::bracket_not_closed::closing;
+
+/// A bracket closed by one of the other kind.
+pub const CODE: Code = Code {
+    slug: "brackets-differ",
+    severity: Severity::Error,
+    page: "\
+A round bracket is closed by a curly one, or the other way round. Usually the right bracket was
+forgotten and the next one outside it came first.
+
+Round brackets hold the numbers of one sum or one point, curly ones the properties of one item; where
+they cross, neither has a sure end.
+
+Close each bracket with its own kind, the inner one first.
+",
+    failing: Example::Text("\
+outline tide(width, drop) {
+    from (0, drop
+}
+"),
+    mend: Example::Text("\
+outline tide(width, drop) {
+    from (0, drop)
+    to (width, drop)
+    up to heading
+}
+"),
+};
+
+/// `opened` at `open` meets `closed` at `close`, which is the other kind.
+pub fn brackets_differ(open: Span, opened: char, close: Span, closed: char) -> Diagnostic {
+    let wanted = closing(opened);
+    CODE.report(format!("a `{opened}` is closed by a `{closed}`"))
+        .label(close, format!("a `{wanted}` is wanted first"))
+        .label(open, "opened here")
+        .help(format!("write `{wanted}` before this `{closed}`"))
+}

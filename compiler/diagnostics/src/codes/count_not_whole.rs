@@ -1,0 +1,24 @@
+//! A count that is not a whole number.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A count that is not a whole number.
+pub const CODE: Code = Code {
+    slug: "count-not-whole",
+    severity: Severity::Error,
+    page: "\
+The value counts things, and is not a whole number, or is less than nothing. There is no half of a
+bracket and no third of a pleat.
+
+Write a whole number. If it is the result of a sum, check the sum that the report shows.
+",
+    failing: Example::Text("rod brass-pole { length: 72 in, brackets: 2 1/2 }\n"),
+    mend: Example::Text("rod brass-pole { length: 72 in, brackets: 3 }\n"),
+};
+
+/// `what` ("the number of brackets") at `span` comes out as `number`.
+pub fn count_not_whole(span: Span, what: &str, number: &str) -> Diagnostic {
+    CODE.report(format!("{what} must be a whole number, and is {number}"))
+        .label(span, format!("this is {number}"))
+        .help("write a whole number")
+}

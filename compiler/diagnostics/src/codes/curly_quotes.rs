@@ -1,0 +1,32 @@
+//! A text in curly quotes.
+
+use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
+
+/// A text in curly quotes.
+pub const CODE: Code = Code {
+    slug: "curly-quotes",
+    severity: Severity::Error,
+    page: "\
+Word processors and telephones turn straight quotes into curly ones. The text is read as if it had
+straight quotes.
+
+Write straight quotes: `\"`. The inch and foot marks after a number may be curly; they are read as what
+they mean.
+",
+    failing: Example::Files(&[
+        ("main.pelmet", "use “style.pelmet”\n"),
+        ("style.pelmet", "units inches\n"),
+    ]),
+    mend: Example::Files(&[
+        ("main.pelmet", "use \"style.pelmet\"\n"),
+        ("style.pelmet", "units inches\n"),
+    ]),
+};
+
+/// The quotes at `open` and `close` are curly.
+pub fn curly_quotes(open: Span, close: Span) -> Diagnostic {
+    CODE.report("a text stands in curly quotes")
+        .label(open.to(close), "in curly quotes")
+        .help("write straight quotes: `\"`")
+        .fix(Fix::replace("write straight quotes", open, "\"").and(close, "\""))
+}

@@ -1,0 +1,30 @@
+//! A file larger than the limit.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A file larger than the limit.
+pub const CODE: Code = Code {
+    slug: "file-too-large",
+    severity: Severity::Error,
+    page: "\
+The file is larger than the limit. A design of a hundred windows is a small part of it; most likely it
+is not a design at all.
+
+The limit is there so that no file can wear out the machine that reads it.
+
+Divide a very large job into several files, joined by `use` lines.
+",
+    failing: Example::Made {
+        words: "A file of more than four mebibytes of notes.",
+        make: || b"# nothing but notes\n".repeat(300_000),
+    },
+    mend: Example::Text("# nothing but notes\n"),
+};
+
+/// The file at `path`, named at `place`, has `size` bytes, and `limit` is the most that is read.
+pub fn file_too_large(place: Option<Span>, path: &str, size: u64, limit: u64) -> Diagnostic {
+    CODE.report(format!("the file `{path}` is too large"))
+        .label_if_known(place, "this file is too large")
+        .sum(format!("{size} bytes, and at most {limit} are read"))
+        .help("check that it is a design; divide it into several files if it is")
+}

@@ -1,0 +1,28 @@
+//! A length of less than nothing.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A length of less than nothing.
+pub const CODE: Code = Code {
+    slug: "length-negative",
+    severity: Severity::Error,
+    page: "\
+The length comes out as less than nothing. Here it may be nothing, but not less: an allowance, a
+margin or a space cannot be taken back from the cloth.
+
+It is often the result of a sum whose parts were exchanged.
+
+Check the sum that the report shows.
+",
+    failing: Example::Text("fabric kelp-stripe { width: 54 in, selvage: -1/2 in }\n"),
+    mend: Example::Text("fabric kelp-stripe { width: 54 in, selvage: 1/2 in }\n"),
+};
+
+/// `what` ("the selvage") at `span` comes out as `length`, which is less than nothing.
+pub fn length_negative(span: Span, what: &str, length: &str) -> Diagnostic {
+    CODE.report(format!(
+        "{what} cannot be less than nothing, and is {length}"
+    ))
+    .label(span, format!("this is {length}"))
+    .help("check the measure, and what is subtracted from it")
+}

@@ -1,0 +1,59 @@
+//! Something described and used by nothing.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// Something described and used by nothing.
+pub const CODE: Code = Code {
+    slug: "name-unused",
+    severity: Severity::Warning,
+    page: "\
+Something is described in the file of a window, and neither the window nor anything it uses refers to
+it. Often the line that should refer to it names something else, and the wrong cloth is bought.
+
+Files without a window are collections for others, and are not checked for this.
+
+Refer to it where it belongs, or take it out.
+",
+    failing: Example::Text("\
+fabric kelp-stripe { width: 54 in }
+fabric sand-twill { width: 54 in }
+rod pole { length: 40 in }
+treatment plain {
+    panel wing {
+        finished width: 36 in
+        drop: 15 in
+        face: kelp-stripe
+        lining: kelp-stripe
+        head: over rod, tail 5 in
+        make: pillowcase
+    }
+    row: wing
+}
+window bench: plain { opening: 36 in x 52 in, rod: pole }
+"),
+    mend: Example::Text("\
+fabric kelp-stripe { width: 54 in }
+rod pole { length: 40 in }
+treatment plain {
+    panel wing {
+        finished width: 36 in
+        drop: 15 in
+        face: kelp-stripe
+        lining: kelp-stripe
+        head: over rod, tail 5 in
+        make: pillowcase
+    }
+    row: wing
+}
+window bench: plain { opening: 36 in x 52 in, rod: pole }
+"),
+};
+
+/// The `kind` (a bare noun: "fabric") called `name` at `span` is used by nothing.
+pub fn name_unused(span: Span, kind: &str, name: &str) -> Diagnostic {
+    CODE.report(format!("the {kind} `{name}` is used by nothing"))
+        .label(span, "described here, and nothing refers to it")
+        .help(format!(
+            "refer to `{name}` where it belongs, or take it out"
+        ))
+}

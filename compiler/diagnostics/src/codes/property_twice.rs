@@ -1,0 +1,26 @@
+//! A property given twice.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A property given twice.
+pub const CODE: Code = Code {
+    slug: "property-twice",
+    severity: Severity::Error,
+    page: "\
+One item gives the same property twice. Order does not matter in this language, so neither of the two
+is the later one that would win.
+
+Take one of them out. To change a property for one panel or window only, write it there; `like` copies
+the rest.
+",
+    failing: Example::Text("fabric kelp-stripe { width: 54 in, width: 48 in }\n"),
+    mend: Example::Text("fabric kelp-stripe { width: 54 in }\n"),
+};
+
+/// `property` at `second` was given before, at `first`.
+pub fn property_twice(second: Span, first: Span, property: &str) -> Diagnostic {
+    CODE.report(format!("`{property}` is given twice"))
+        .label(second, "and here again")
+        .label(first, "given here")
+        .help("take one of them out")
+}

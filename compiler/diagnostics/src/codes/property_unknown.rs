@@ -1,0 +1,45 @@
+//! A property that this kind of item does not have.
+
+use crate::{Code, Diagnostic, Example, Fix, Severity, Span, did_you_mean, listed, with_article};
+
+/// A property that this kind of item does not have.
+pub const CODE: Code = Code {
+    slug: "property-unknown",
+    severity: Severity::Error,
+    page: "\
+The item has no property of this name. The name may be misspelt, or the property may belong to another
+kind of item.
+
+A property that is passed over in silence is the worst of mistakes: the file says one thing and the
+shears follow another.
+
+Write one of the properties the item has, or move the line to the item it belongs to.
+",
+    failing: Example::Text("\
+fabric kelp-stripe {
+    width: 54 in
+    wieght: 210 g/m2
+}
+"),
+    mend: Example::Text("\
+fabric kelp-stripe {
+    width: 54 in
+    weight: 210 g/m2
+}
+"),
+};
+
+/// An `item` (a bare noun: "fabric") has no `property`, written at `span`; those it has are `known`.
+pub fn property_unknown(span: Span, item: &str, property: &str, known: &[&str]) -> Diagnostic {
+    let item = with_article(item);
+    let report = CODE
+        .report(format!("{item} has no `{property}`"))
+        .label(span, "no such property here");
+    match did_you_mean(property, known.iter().copied()) {
+        Some(nearest) => report
+            .help(format!("did you mean `{nearest}`?"))
+            .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
+        None if known.is_empty() => report.help("take it out"),
+        None => report.help(format!("{item} has {}", listed(known, "and"))),
+    }
+}

@@ -1,0 +1,29 @@
+//! A word that a property cannot read.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A word that a property cannot read.
+pub const CODE: Code = Code {
+    slug: "word-not-expected",
+    severity: Severity::Error,
+    page: "\
+The property is known, and its value has something in it that the property cannot read: a word it does
+not know, or one more than it takes.
+
+Half a value is not followed, since the part left out may be the part that mattered.
+
+Write the value in one of the ways that the report lists.
+",
+    failing: Example::Text("fabric kelp-stripe { width: 54 in, way: sideways }\n"),
+    mend: Example::Text("fabric kelp-stripe { width: 54 in, way: one-way }\n"),
+};
+
+/// `found` at `span` is not understood in `property`, which can be written as `can_be` says
+/// ("`one-way` or `any`").
+pub fn word_not_expected(span: Span, found: &str, property: &str, can_be: &str) -> Diagnostic {
+    CODE.report(format!(
+        "`{property}` cannot be read: `{found}` is not expected"
+    ))
+    .label(span, "not expected here")
+    .help(format!("`{property}` can be {can_be}"))
+}
