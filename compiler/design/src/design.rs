@@ -1,0 +1,182 @@
+//! A resolved design: the job as ordered, and the way back from each part of it to its text.
+
+use std::collections::BTreeMap;
+
+use pelmet_diagnostics::Span;
+use pelmet_measure::{Length, Style};
+use pelmet_workroom::Job;
+
+/// A design with every name, template and sum resolved. What is left to do is workroom sums.
+#[derive(Clone, Debug)]
+pub struct Design {
+    /// What the sheets are headed with.
+    pub title: String,
+    /// How lengths are written and rounded.
+    pub style: Style,
+    /// The sign or letters of the currency prices are in.
+    pub currency: Option<String>,
+    /// What is ordered.
+    pub job: Job,
+    /// What the design expects of its own answer.
+    pub expectations: Vec<Expectation>,
+    /// Where each part of the job was written.
+    pub ways: Ways,
+}
+
+/// Where each part of a job was written; windows and cloths by their index in the job.
+#[derive(Clone, Debug, Default)]
+pub struct Ways {
+    /// The name of each cloth.
+    pub fabrics: Vec<Span>,
+    /// The windows.
+    pub windows: Vec<WindowWay>,
+}
+
+/// Where a window was written.
+#[derive(Clone, Debug)]
+pub struct WindowWay {
+    /// Its name.
+    pub name: Span,
+    /// The value of each property, by key, the treatment's (row, over joins) included.
+    pub properties: BTreeMap<String, Span>,
+    /// Its panels, by their index in the window.
+    pub panels: Vec<PanelWay>,
+}
+
+/// Where a panel was written.
+#[derive(Clone, Debug)]
+pub struct PanelWay {
+    /// Its name.
+    pub name: Span,
+    /// The value of each property, by key.
+    pub properties: BTreeMap<String, Span>,
+    /// The written steps of its pleat rule, by their number.
+    pub pleat_steps: Vec<Span>,
+    /// The written steps of its outline, by their number.
+    pub outline_steps: Vec<Span>,
+    /// Where each number of the heading was written, by key ("tail", "pocket").
+    pub heading: BTreeMap<String, Span>,
+    /// Where each number of the making method was written, by key ("turning opening").
+    pub making: BTreeMap<String, Span>,
+}
+
+impl PanelWay {
+    /// Where a property was written, or else the panel's name.
+    #[must_use]
+    pub fn property(&self, key: &str) -> Span {
+        self.properties.get(key).copied().unwrap_or(self.name)
+    }
+}
+
+impl WindowWay {
+    /// Where a property was written, or else the window's name.
+    #[must_use]
+    pub fn property(&self, key: &str) -> Span {
+        self.properties.get(key).copied().unwrap_or(self.name)
+    }
+}
+
+/// What a design expects of its own answer: its own test.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Expectation {
+    /// The whole line.
+    pub span: Span,
+    /// The line as it was written.
+    pub wording: String,
+    /// What is looked at.
+    pub subject: ExpectedSubject,
+    /// What it should be.
+    pub bound: ExpectedBound,
+}
+
+/// What an expectation looks at.
+#[derive(Clone, PartialEq, Debug)]
+pub enum ExpectedSubject {
+    /// A size of a panel, in one window or in every window that has such a panel.
+    Panel {
+        /// The window, by index.
+        window: Option<usize>,
+        /// The panel's name.
+        panel: String,
+        /// Which size.
+        size: PanelSize,
+    },
+    /// A length of cloth.
+    Fabric {
+        /// The cloth, by index.
+        fabric: usize,
+        /// Which length.
+        size: FabricSize,
+    },
+    /// A size of a window.
+    Window {
+        /// The window, by index.
+        window: usize,
+        /// Which size.
+        size: WindowSize,
+    },
+}
+
+/// Sizes of a panel that can be expected.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum PanelSize {
+    /// As it hangs.
+    FinishedWidth,
+    /// Before pleating.
+    FlatWidth,
+    /// Of the face piece.
+    CutWidth,
+    /// Of the face piece.
+    CutLength,
+    /// Heading included.
+    MadeLength,
+    /// From the heading line down.
+    Drop,
+    /// How many pleats.
+    Pleats,
+    /// The most layers anywhere.
+    Layers,
+}
+
+/// Lengths of cloth that can be expected.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum FabricSize {
+    /// Rounded up as it is bought.
+    Bought,
+    /// Exact.
+    Exact,
+}
+
+/// Sizes of a window that can be expected.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum WindowSize {
+    /// What the row covers.
+    Covered,
+}
+
+/// What a size should be.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum ExpectedBound {
+    /// This much, give or take.
+    Equals {
+        /// How much.
+        value: Expected,
+        /// How far it may be out; zero unless said.
+        within: Expected,
+    },
+    /// No more than this.
+    AtMost(Expected),
+    /// No less than this.
+    AtLeast(Expected),
+    /// From the first to the second.
+    Between(Expected, Expected),
+}
+
+/// A value that can be expected.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Expected {
+    /// A length.
+    Length(Length),
+    /// A count.
+    Count(u32),
+}
