@@ -1,0 +1,250 @@
+//! Exact quantities with their dimension: what an expression is worth.
+
+use crate::exact::{add, divide, multiply, nearest, negate, saturated, subtract};
+use crate::{Dimension, Length, Mass, MassPerArea, Money, PricePerLength, Ratio, Unit};
+use num_traits::{Signed, ToPrimitive, Zero};
+use std::cmp::Ordering;
+use thiserror::Error;
+
+/// An exact quantity with its dimension.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Quantity {
+    /// How much, in base units: nanometres, micrograms, currency units and degrees.
+    pub amount: Ratio,
+    /// What it measures.
+    pub dimension: Dimension,
+}
+
+/// Why a sum has no answer.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Error)]
+pub enum QuantityTrouble {
+    /// Two things that do not go together: the two sides of a sum, or what was found and what was
+    /// needed.
+    #[error("{} does not go with {}", .left.in_words(), .right.in_words())]
+    Mismatch {
+        /// The left side, or what was found.
+        left: Dimension,
+        /// The right side, or what was needed.
+        right: Dimension,
+    },
+    /// The answer is larger than any design needs, or finer than can be held.
+    #[error("this is more than can be reckoned with")]
+    TooLarge,
+    /// The divisor is zero.
+    #[error("nothing can be divided by zero")]
+    DividedByZero,
+}
+
+impl Quantity {
+    /// A plain number.
+    #[must_use]
+    pub const fn number(amount: Ratio) -> Quantity {
+        Quantity {
+            amount,
+            dimension: Dimension::NUMBER,
+        }
+    }
+
+    /// An amount of money, in currency units.
+    #[must_use]
+    pub const fn money(amount: Ratio) -> Quantity {
+        Quantity {
+            amount,
+            dimension: Dimension::MONEY,
+        }
+    }
+
+    /// A length.
+    #[must_use]
+    pub fn length(length: Length) -> Quantity {
+        let amount = Ratio::from_integer(length.nanometres().into());
+        Quantity {
+            amount,
+            dimension: Dimension::LENGTH,
+        }
+    }
+
+    /// So many of a unit.
+    ///
+    /// # Errors
+    /// `TooLarge` when it overflows.
+    pub fn of(amount: Ratio, unit: Unit) -> Result<Quantity, QuantityTrouble> {
+        let amount = multiply(amount, unit.size()).ok_or(QuantityTrouble::TooLarge)?;
+        Ok(Quantity {
+            amount,
+            dimension: unit.dimension(),
+        })
+    }
+
+    /// The sum.
+    ///
+    /// # Errors
+    /// `Mismatch` when the two measure different things; `TooLarge` when it overflows.
+    #[expect(
+        clippy::should_implement_trait,
+        reason = "the operator cannot report trouble"
+    )]
+    pub fn add(self, other: Quantity) -> Result<Quantity, QuantityTrouble> {
+        self.require(other.dimension)?;
+        self.with(add(self.amount, other.amount), Some(self.dimension))
+    }
+
+    /// The difference.
+    ///
+    /// # Errors
+    /// `Mismatch` when the two measure different things; `TooLarge` when it overflows.
+    pub fn subtract(self, other: Quantity) -> Result<Quantity, QuantityTrouble> {
+        self.require(other.dimension)?;
+        self.with(subtract(self.amount, other.amount), Some(self.dimension))
+    }
+
+    /// The product.
+    ///
+    /// # Errors
+    /// `TooLarge` when it overflows.
+    pub fn multiply(self, other: Quantity) -> Result<Quantity, QuantityTrouble> {
+        let dimension = self.dimension.times(other.dimension);
+        self.with(multiply(self.amount, other.amount), dimension)
+    }
+
+    /// The quotient.
+    ///
+    /// # Errors
+    /// `DividedByZero`, or `TooLarge` when it overflows.
+    pub fn divide(self, other: Quantity) -> Result<Quantity, QuantityTrouble> {
+        if other.amount.is_zero() {
+            return Err(QuantityTrouble::DividedByZero);
+        }
+        let dimension = self.dimension.over(other.dimension);
+        self.with(divide(self.amount, other.amount), dimension)
+    }
+
+    /// The opposite.
+    ///
+    /// # Errors
+    /// `TooLarge` for the one number whose opposite cannot be held.
+    pub fn negate(self) -> Result<Quantity, QuantityTrouble> {
+        self.with(negate(self.amount), Some(self.dimension))
+    }
+
+    /// Which of the two is more.
+    ///
+    /// # Errors
+    /// `Mismatch` when the two measure different things.
+    pub fn compare(self, other: Quantity) -> Result<Ordering, QuantityTrouble> {
+        self.require(other.dimension)?;
+        Ok(self.amount.cmp(&other.amount))
+    }
+
+    /// The quantity as a length, to the nearest nanometre.
+    ///
+    /// # Errors
+    /// `Mismatch` when it is no length; `TooLarge` beyond [`Length::LARGEST`].
+    pub fn as_length(self) -> Result<Length, QuantityTrouble> {
+        self.whole(1, Dimension::LENGTH, Length::LARGEST.nanometres())
+            .map(Length::from_nanometres)
+    }
+
+    /// The quantity as a mass, to the nearest microgram.
+    ///
+    /// # Errors
+    /// `Mismatch` when it is no mass; `TooLarge` beyond [`Mass::LARGEST`].
+    pub fn as_mass(self) -> Result<Mass, QuantityTrouble> {
+        self.whole(1, Dimension::MASS, Mass::LARGEST.micrograms())
+            .map(Mass::from_micrograms)
+    }
+
+    /// The quantity as money, to the nearest hundredth of the currency unit.
+    ///
+    /// # Errors
+    /// `Mismatch` when it is no money; `TooLarge` beyond [`Money::LARGEST`].
+    pub fn as_money(self) -> Result<Money, QuantityTrouble> {
+        self.whole(100, Dimension::MONEY, Money::LARGEST.hundredths())
+            .map(Money::from_hundredths)
+    }
+
+    /// The quantity as the weight of a cloth for its area.
+    ///
+    /// # Errors
+    /// `Mismatch` when it is none; `TooLarge` beyond
+    /// [`MassPerArea::LARGEST_IN_GRAMS_PER_SQUARE_METRE`].
+    pub fn as_mass_per_area(self) -> Result<MassPerArea, QuantityTrouble> {
+        let largest = Ratio::from_integer(MassPerArea::LARGEST_IN_GRAMS_PER_SQUARE_METRE);
+        self.at_most(Quantity::of(largest, Unit::GramPerSquareMetre)?)
+            .map(MassPerArea::from_base_units)
+    }
+
+    /// The quantity as the price of a length of cloth.
+    ///
+    /// # Errors
+    /// `Mismatch` when it is none; `TooLarge` beyond [`PricePerLength::LARGEST_PER_METRE`].
+    pub fn as_price(self) -> Result<PricePerLength, QuantityTrouble> {
+        let largest = Quantity::money(Ratio::from_integer(PricePerLength::LARGEST_PER_METRE));
+        self.at_most(largest.divide(Quantity::length(Length::METRE))?)
+            .map(PricePerLength::from_base_units)
+    }
+
+    /// The quantity as a plain number.
+    ///
+    /// # Errors
+    /// `Mismatch` when it is no plain number.
+    pub fn as_ratio(self) -> Result<Ratio, QuantityTrouble> {
+        self.require(Dimension::NUMBER).map(|()| self.amount)
+    }
+
+    /// The quantity as an angle, in degrees.
+    ///
+    /// # Errors
+    /// `Mismatch` when it is no angle.
+    pub fn as_degrees(self) -> Result<Ratio, QuantityTrouble> {
+        self.require(Dimension::ANGLE).map(|()| self.amount)
+    }
+
+    /// The quantity as a count; `None` unless it is a plain number, whole, not negative, and a `u32`
+    /// can hold it.
+    #[must_use]
+    pub fn as_count(self) -> Option<u32> {
+        let number = self.as_ratio().ok()?;
+        number.is_integer().then(|| number.numer().to_u32())?
+    }
+
+    fn with(
+        self,
+        amount: Option<Ratio>,
+        dimension: Option<Dimension>,
+    ) -> Result<Quantity, QuantityTrouble> {
+        amount
+            .zip(dimension)
+            .map(|(amount, dimension)| Quantity { amount, dimension })
+            .ok_or(QuantityTrouble::TooLarge)
+    }
+
+    fn require(self, needed: Dimension) -> Result<(), QuantityTrouble> {
+        if self.dimension == needed {
+            return Ok(());
+        }
+        Err(QuantityTrouble::Mismatch {
+            left: self.dimension,
+            right: needed,
+        })
+    }
+
+    /// The amount times `parts`, as a whole number.
+    fn whole(self, parts: i128, needed: Dimension, largest: i64) -> Result<i64, QuantityTrouble> {
+        self.require(needed)?;
+        let whole = saturated(nearest(parts, self.amount));
+        if whole.unsigned_abs() > largest.unsigned_abs() {
+            return Err(QuantityTrouble::TooLarge);
+        }
+        Ok(whole)
+    }
+
+    /// The amount, if its size is within that of a quantity that measures the same.
+    fn at_most(self, largest: Quantity) -> Result<Ratio, QuantityTrouble> {
+        self.require(largest.dimension)?;
+        if self.amount.abs() > largest.amount {
+            return Err(QuantityTrouble::TooLarge);
+        }
+        Ok(self.amount)
+    }
+}
