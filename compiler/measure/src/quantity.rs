@@ -2,7 +2,7 @@
 
 use crate::exact::{add, divide, multiply, nearest, negate, saturated, subtract};
 use crate::{Dimension, Length, Mass, MassPerArea, Money, PricePerLength, Ratio, Unit};
-use num_traits::{Signed, ToPrimitive, Zero};
+use num_traits::{ToPrimitive, Zero};
 use std::cmp::Ordering;
 use thiserror::Error;
 
@@ -242,7 +242,8 @@ impl Quantity {
     /// The amount, if its size is within that of a quantity that measures the same.
     fn at_most(self, largest: Quantity) -> Result<Ratio, QuantityTrouble> {
         self.require(largest.dimension)?;
-        if self.amount.abs() > largest.amount {
+        let size = self.amount.max(self.negate()?.amount);
+        if size > largest.amount {
             return Err(QuantityTrouble::TooLarge);
         }
         Ok(self.amount)
