@@ -31,6 +31,7 @@ pub mod length_negative;
 pub mod length_not_positive;
 pub mod length_too_large;
 pub mod like_in_a_circle;
+pub mod minus_unclear;
 pub mod name_twice;
 pub mod name_unknown;
 pub mod name_unused;
@@ -46,6 +47,7 @@ pub mod range_backwards;
 pub mod sum_too_long;
 pub mod template_in_a_circle;
 pub mod text_not_closed;
+pub mod too_many_mistakes;
 pub mod unit_missing;
 pub mod unit_unknown;
 pub mod use_in_a_circle;
@@ -80,6 +82,7 @@ pub const ALL: &[&Code] = &[
     &length_not_positive::CODE,
     &length_too_large::CODE,
     &like_in_a_circle::CODE,
+    &minus_unclear::CODE,
     &name_twice::CODE,
     &name_unknown::CODE,
     &name_unused::CODE,
@@ -95,6 +98,7 @@ pub const ALL: &[&Code] = &[
     &sum_too_long::CODE,
     &template_in_a_circle::CODE,
     &text_not_closed::CODE,
+    &too_many_mistakes::CODE,
     &unit_missing::CODE,
     &unit_unknown::CODE,
     &use_in_a_circle::CODE,
