@@ -40,6 +40,30 @@ pub enum Matter {
     Piece(PieceMatter),
 }
 
+impl From<PleatMatter> for Matter {
+    fn from(matter: PleatMatter) -> Self {
+        Self::Pleats(matter)
+    }
+}
+
+impl From<OutlineMatter> for Matter {
+    fn from(matter: OutlineMatter) -> Self {
+        Self::Outline(matter)
+    }
+}
+
+impl From<RowMatter> for Matter {
+    fn from(matter: RowMatter) -> Self {
+        Self::Row(matter)
+    }
+}
+
+impl From<PieceMatter> for Matter {
+    fn from(matter: PieceMatter) -> Self {
+        Self::Piece(matter)
+    }
+}
+
 /// Findings in the pleats. `step` is the number of a written step.
 #[derive(Clone, PartialEq, Debug)]
 pub enum PleatMatter {
@@ -175,6 +199,11 @@ pub enum OutlineMatter {
         /// The other.
         second: usize,
     },
+    /// More corners than the limit.
+    TooManyCorners {
+        /// The limit.
+        limit: u32,
+    },
     /// An edge has no length.
     NoLength {
         /// The step.
@@ -220,7 +249,7 @@ pub enum RowMatter {
         share: Length,
         /// The limit it breaks.
         limit: Length,
-        /// What the other panels take.
+        /// What the other panels take, overlaps taken off.
         taken: Length,
         /// The length to cover.
         to_cover: Length,
@@ -396,6 +425,20 @@ pub enum PieceMatter {
         face: Ratio,
         /// The lining's.
         lining: Ratio,
+    },
+    /// A panel is cut on the fold, but its two halves are not alike.
+    HalvesDiffer,
+    /// The motif is to lie below the lower edge.
+    MotifBelowDrop {
+        /// How far below the heading line it is to lie.
+        below_heading: Length,
+        /// The panel's drop.
+        drop: Length,
+    },
+    /// The middle of the panel, where the motif is to lie, is hidden by a pleat.
+    MotifHidden {
+        /// Flat position of the middle from the left edge.
+        at: Length,
     },
     /// More strips than the limit.
     TooManyWidths {

@@ -35,7 +35,8 @@ pub struct PanelMade {
     pub flat: Length,
     /// Made-up length, heading included.
     pub made_length: Length,
-    /// Depth of the heading: from the made-up top edge down to the heading line.
+    /// Depth of the heading: made length less drop. A point so far below the made-up top edge,
+    /// and any length more, hangs that length below the top of the rod or board.
     pub heading_depth: Length,
     /// The pleats and creases.
     pub pleating: Pleating,
@@ -258,6 +259,8 @@ pub struct Piece {
     pub quantity: u32,
     /// Whether it is cut on the fold; sizes are then still those of the whole piece.
     pub on_fold: bool,
+    /// Whether it lies along the cloth instead of up it: its width runs with the bolt's length.
+    pub railroaded: bool,
     /// Cut width: flat width plus allowances, and shrinkage.
     pub cut_width: Length,
     /// Cut length: made length plus allowances, and shrinkage.
@@ -347,7 +350,8 @@ pub struct Mark {
 /// What is marked.
 #[derive(Clone, PartialEq, Debug)]
 pub enum MarkKind {
-    /// The heading line, all across.
+    /// The heading line, all across: where the cloth lies on the top of the rod, on the front edge
+    /// of the board, or is folded back to make a pocket.
     HeadingLine,
     /// A corner of the outline, by number from 1, with its snip or trim.
     Corner {
