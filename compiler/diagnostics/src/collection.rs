@@ -84,3 +84,77 @@ fn order<'a>(
 fn same_mistake(left: &Diagnostic, right: &Diagnostic) -> bool {
     left.code == right.code && left.primary() == right.primary() && left.title == right.title
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::codes::name_unknown::name_unknown;
+    use crate::codes::name_unused::name_unused;
+    use crate::codes::property_missing::property_missing;
+    use crate::{FileId, codes};
+
+    fn settled(diagnostics: impl IntoIterator<Item = Diagnostic>) -> Vec<String> {
+        let mut sources = Sources::new();
+        sources.add("window", "some text");
+        sources.add("style", "other text");
+        let mut collected = Diagnostics::new();
+        collected.extend(diagnostics);
+        let title = |diagnostic: Diagnostic| diagnostic.title;
+        collected.settle(&sources).into_iter().map(title).collect()
+    }
+
+    fn unknown(file: u32, start: usize, end: usize, name: &str) -> Diagnostic {
+        name_unknown(Span::new(FileId(file), start, end), "rod", name, None)
+    }
+
+    #[test]
+    fn reports_come_in_the_order_of_file_names_and_places() {
+        let reports = [
+            unknown(0, 4, 6, "fifth"),
+            unknown(0, 1, 3, "fourth"),
+            unknown(0, 1, 2, "third"),
+            unknown(1, 8, 9, "second"),
+            codes::name_unknown::CODE.report("first, since it has no place"),
+        ];
+        let titles = settled(reports);
+        for (title, part) in titles
+            .iter()
+            .zip(["first", "second", "third", "fourth", "fifth"])
+        {
+            assert!(title.contains(part), "{titles:?}");
+        }
+    }
+
+    #[test]
+    fn the_same_mistake_is_told_once() {
+        let reports = [
+            unknown(0, 1, 2, "pole"),
+            unknown(0, 3, 4, "pole"),
+            unknown(0, 1, 2, "pole"),
+        ];
+        assert_eq!(settled(reports).len(), 2);
+    }
+
+    #[test]
+    fn two_mistakes_at_one_place_are_told_both() {
+        let span = Span::new(FileId(0), 1, 2);
+        let missing = |property| property_missing(span, "the fabric `kelp`", property, "");
+        assert_eq!(
+            settled([missing("width"), missing("price"), missing("width")]).len(),
+            2
+        );
+        let reports = [unknown(0, 1, 2, "kelp"), name_unused(span, "rod", "kelp")];
+        assert_eq!(settled(reports).len(), 2);
+    }
+
+    #[test]
+    fn only_an_error_is_an_error() {
+        let span = Span::new(FileId(0), 1, 2);
+        let mut collected = Diagnostics::new();
+        assert!(collected.is_empty() && !collected.has_errors());
+        collected.push(name_unused(span, "rod", "pole"));
+        assert!(!collected.is_empty() && !collected.has_errors());
+        collected.push(unknown(0, 1, 2, "pole"));
+        assert!(collected.has_errors());
+    }
+}

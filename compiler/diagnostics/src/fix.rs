@@ -78,3 +78,71 @@ pub fn apply_fixes(text: &str, edits: &[Edit]) -> Option<String> {
     result.push_str(text.get(done..)?);
     Some(result)
 }
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+    use crate::FileId;
+
+    fn edit(start: usize, end: usize, text: &str) -> Edit {
+        Edit {
+            span: Span::new(FileId(0), start, end),
+            text: text.to_owned(),
+        }
+    }
+
+    #[test]
+    fn edits_are_made_in_the_order_of_the_text() {
+        for (edits, result) in [
+            (vec![], Some("drop = 17")),
+            (vec![edit(5, 6, ":")], Some("drop : 17")),
+            (
+                vec![edit(9, 9, " in"), edit(4, 6, ":")],
+                Some("drop: 17 in"),
+            ),
+            (vec![edit(0, 0, "a"), edit(0, 0, "b")], Some("abdrop = 17")),
+            (
+                vec![edit(0, 4, "width"), edit(4, 4, "s")],
+                Some("widths = 17"),
+            ),
+            (vec![edit(0, 9, "")], Some("")),
+        ] {
+            assert_eq!(
+                apply_fixes("drop = 17", &edits).as_deref(),
+                result,
+                "{edits:?}"
+            );
+        }
+    }
+
+    #[test]
+    fn what_cannot_be_done_is_not_begun() {
+        let elsewhere = Edit {
+            span: Span::new(FileId(1), 4, 5),
+            text: String::new(),
+        };
+        for (edits, why) in [
+            (vec![edit(0, 2, "x"), edit(1, 3, "y")], "overlapping"),
+            (vec![edit(0, 2, "x"), edit(0, 2, "x")], "twice the same"),
+            (
+                vec![edit(0, 4, "x"), edit(1, 1, "y")],
+                "an insertion within",
+            ),
+            (vec![edit(8, 99, "x")], "beyond the text"),
+            (vec![edit(98, 99, "x")], "wholly beyond the text"),
+            (vec![edit(1, 2, "x")], "half a character"),
+            (vec![edit(0, 0, "x"), elsewhere], "two files"),
+        ] {
+            assert_eq!(apply_fixes("éclair", &edits), None, "{why}");
+        }
+    }
+
+    #[test]
+    fn every_kind_of_fix_is_a_replacement() {
+        let span = Span::new(FileId(0), 2, 5);
+        assert_eq!(Fix::insert("", span, "x").edits, [edit(2, 2, "x")]);
+        assert_eq!(Fix::remove("", span).edits, [edit(2, 5, "")]);
+        let both = Fix::replace("", span, "x").and(span.end_of(), "y");
+        assert_eq!(both.edits, [edit(2, 5, "x"), edit(5, 5, "y")]);
+    }
+}

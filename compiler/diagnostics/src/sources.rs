@@ -92,6 +92,16 @@ impl Sources {
         source.text.get(source.line_range(line)?)
     }
 
+    /// The byte at a line and column, both one-based, the column in characters; of a column beyond
+    /// its line, the end of the line. Nothing if there is no such line.
+    pub fn byte(&self, file: FileId, line: usize, column: usize) -> Option<usize> {
+        let source = self.source(file)?;
+        let range = source.line_range(line)?;
+        let before_line = source.characters_before(range.start);
+        let wanted = before_line.saturating_add(column.saturating_sub(1));
+        Some(source.byte_of_character(wanted).min(range.end))
+    }
+
     fn source(&self, file: FileId) -> Option<&Source> {
         self.sources.get(file.0 as usize)
     }
@@ -153,6 +163,23 @@ impl Source {
             .unwrap_or_default();
         known.saturating_add(characters_beginning(rest))
     }
+
+    /// The first byte of the character before which so many others begin.
+    fn byte_of_character(&self, wanted: usize) -> usize {
+        let blocks = &self.characters_before_block;
+        let block = blocks
+            .partition_point(|before| *before <= wanted)
+            .saturating_sub(1);
+        let known = blocks.get(block).copied().unwrap_or_default();
+        let start = block.saturating_mul(BLOCK);
+        let rest = self.text.as_bytes().get(start..).unwrap_or_default();
+        let mut beginnings = rest
+            .iter()
+            .enumerate()
+            .filter(|(_, byte)| begins_character(**byte));
+        let within = beginnings.nth(wanted.saturating_sub(known));
+        within.map_or(self.text.len(), |(at, _)| start.saturating_add(at))
+    }
 }
 
 /// A byte-order mark belongs to no line.
@@ -173,10 +200,81 @@ fn characters_before_blocks(text: &str) -> Vec<usize> {
     std::iter::once(0).chain(sums).collect()
 }
 
-/// Every byte of UTF-8 begins a character, but those of the form 10xxxxxx.
 fn characters_beginning(bytes: &[u8]) -> usize {
-    bytes
-        .iter()
-        .filter(|byte| **byte & 0b1100_0000 != 0b1000_0000)
-        .count()
+    bytes.iter().filter(|byte| begins_character(**byte)).count()
+}
+
+/// Every byte of UTF-8 begins a character, but those of the form 10xxxxxx.
+fn begins_character(byte: u8) -> bool {
+    byte & 0b1100_0000 != 0b1000_0000
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn place_of(text: &str, start: usize, end: usize) -> (usize, usize, usize, usize) {
+        let mut sources = Sources::new();
+        let file = sources.add("text", text);
+        let place = sources.place(Span::new(file, start, end));
+        (place.line, place.column, place.end_line, place.end_column)
+    }
+
+    #[test]
+    fn places_are_counted_from_one_in_characters() {
+        for (text, start, end, place) in [
+            ("drop: 17 in", 0, 4, (1, 1, 1, 5)),
+            ("drop: 17 in", 6, 11, (1, 7, 1, 12)),
+            ("é: 17 in", 4, 6, (1, 4, 1, 6)),
+            ("\tdrop", 1, 5, (1, 2, 1, 6)),
+            ("a\nb\n", 2, 3, (2, 1, 2, 2)),
+            ("a\nb\n", 0, 3, (1, 1, 2, 2)),
+            ("a\nb\n", 4, 4, (3, 1, 3, 1)),
+            ("a\nb", 3, 3, (2, 2, 2, 2)),
+            ("a\r\nb", 3, 4, (2, 1, 2, 2)),
+            ("a\r\nb", 2, 2, (1, 2, 1, 2)),
+            ("a\rb\n", 2, 3, (1, 3, 1, 4)),
+            ("a\r\r\n", 2, 2, (1, 3, 1, 3)),
+            ("\u{feff}drop", 3, 7, (1, 1, 1, 5)),
+            ("\u{feff}drop", 0, 0, (1, 1, 1, 1)),
+            ("", 0, 0, (1, 1, 1, 1)),
+            ("abc", 90, 99, (1, 4, 1, 4)),
+        ] {
+            assert_eq!(place_of(text, start, end), place, "{text:?} {start}..{end}");
+        }
+    }
+
+    #[test]
+    fn lines_have_no_ends_and_no_mark() {
+        let mut sources = Sources::new();
+        let file = sources.add("text", "\u{feff}one\r\ntwo\n\nfour");
+        let lines: Vec<_> = (0..=5).map(|line| sources.line(file, line)).collect();
+        assert_eq!(
+            lines,
+            [None, Some("one"), Some("two"), Some(""), Some("four"), None]
+        );
+    }
+
+    #[test]
+    fn names_texts_and_snippets_are_kept() {
+        let mut sources = Sources::new();
+        let first = sources.add("first", "one");
+        let second = sources.add("second", "é two");
+        assert_eq!(
+            (sources.name(first), sources.text(second)),
+            ("first", "é two")
+        );
+        assert_eq!(sources.snippet(Span::new(second, 3, 6)), "two");
+        assert_eq!(
+            sources.snippet(Span::new(second, 1, 6)),
+            "",
+            "splits a character"
+        );
+        assert_eq!(
+            sources.snippet(Span::new(second, 3, 7)),
+            "",
+            "leaves the text"
+        );
+        assert_eq!(sources.files().collect::<Vec<_>>(), [first, second]);
+    }
 }

@@ -49,9 +49,10 @@ impl Excerpt {
             lines: Vec::new(),
         };
         for number in numbers_around(sources, file, places) {
-            let line = sources.line(file, number).unwrap_or_default();
             let columns = places.iter().filter(|place| place.line == number);
-            excerpt.add(number, line, columns.map(|place| place.column).min());
+            let first_column = columns.map(|place| place.column).min().unwrap_or(1);
+            let (shown, hidden) = cut(sources, file, number, first_column);
+            excerpt.add(number, &shown, hidden);
         }
         excerpt
     }
@@ -71,10 +72,9 @@ impl Excerpt {
         (start, end.saturating_sub(start)).into()
     }
 
-    fn add(&mut self, number: usize, line: &str, first_column: Option<usize>) {
-        let (shown, hidden) = cut(line, first_column.unwrap_or(1));
+    fn add(&mut self, number: usize, shown: &str, hidden: usize) {
         let start = self.text.len();
-        self.text.push_str(&visible(&shown));
+        self.text.push_str(&visible(shown));
         self.text.push('\n');
         self.lines.push(ShownLine {
             number,
@@ -199,12 +199,13 @@ fn has_text(sources: &Sources, file: FileId, line: usize) -> bool {
 }
 
 /// The part of a line that is shown, and how many characters are left out before it.
-fn cut(line: &str, first_column: usize) -> (String, usize) {
-    if line.chars().nth(LONGEST_LINE).is_none() {
-        return (line.to_owned(), 0);
+fn cut(sources: &Sources, file: FileId, line: usize, first_column: usize) -> (String, usize) {
+    let text = sources.line(file, line).unwrap_or_default();
+    if text.chars().nth(LONGEST_LINE).is_none() {
+        return (text.to_owned(), 0);
     }
     let hidden = first_column.saturating_sub(LEAD);
-    let mut rest = line.chars().skip(hidden);
+    let mut rest = rest_of_line(sources, file, line, hidden).chars();
     let mut shown: Vec<char> = rest.by_ref().take(LONGEST_LINE).collect();
     if let Some(first) = shown.first_mut().filter(|_| hidden > 0) {
         *first = CUT;
@@ -213,4 +214,12 @@ fn cut(line: &str, first_column: usize) -> (String, usize) {
         *last = CUT;
     }
     (shown.into_iter().collect(), hidden)
+}
+
+/// A line without so many of its first characters.
+fn rest_of_line(sources: &Sources, file: FileId, line: usize, hidden: usize) -> &str {
+    let start = sources.byte(file, line, hidden.saturating_add(1));
+    let end = sources.byte(file, line, usize::MAX);
+    let range = start.unwrap_or_default()..end.unwrap_or_default();
+    sources.text(file).get(range).unwrap_or_default()
 }

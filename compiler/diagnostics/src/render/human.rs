@@ -134,7 +134,7 @@ fn snippets(file: FileId, labels: &[Label], sources: &Sources, options: HumanOpt
     drawn(&Snippets { excerpt, labels }, options)
 }
 
-/// The drawing library puts a title before the lines; ours stands already, so that line goes.
+/// The drawing library puts a title before the lines; ours stands already, so its own goes.
 fn drawn(snippets: &Snippets, options: HumanOptions) -> String {
     let handler = GraphicalReportHandler::new_themed(theme(options))
         .with_context_lines(1)
@@ -144,8 +144,10 @@ fn drawn(snippets: &Snippets, options: HumanOptions) -> String {
     let mut text = String::new();
     // Writing into a string does not fail, and every label lies in the excerpt made for it.
     let _ = handler.render_report(&mut text, snippets);
-    text.split_once('\n')
-        .map_or_else(String::new, |(_, lines)| lines.to_owned())
+    text.lines()
+        .skip(1)
+        .map(|line| format!("{}\n", line.trim_end()))
+        .collect()
 }
 
 fn theme(options: HumanOptions) -> GraphicalTheme {
