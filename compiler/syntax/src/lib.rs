@@ -1,8 +1,26 @@
 //! From text to syntax tree, and back through the formatter.
+//!
+//! Reading takes three steps: the pre-scan looks at every letter and pairs the brackets, the grammar
+//! (`grammar/pelmet.pest`) matches what is left, and the lowering makes the tree and explains what
+//! could not be read. No step stops at a mistake.
 
+mod fractions;
+mod grammar;
+mod limits;
+mod lowering;
+mod reports;
+mod scan;
+mod source;
 pub mod tree;
 
-use pelmet_diagnostics::Diagnostic;
+use pelmet_diagnostics::{Diagnostic, FileId, Span};
+
+pub use limits::{
+    MAXIMUM_DIGITS, MAXIMUM_FILE_BYTES, MAXIMUM_MISTAKES, MAXIMUM_NESTING, MAXIMUM_OPERATORS,
+};
+use lowering::Lowering;
+use reports::Reports;
+use source::Source;
 
 /// What reading one file gives: as much of the tree as could be read, and every mistake in the rest.
 #[derive(Clone, Debug)]
@@ -11,4 +29,54 @@ pub struct Parsed {
     pub file: tree::File,
     /// The mistakes, in no particular order.
     pub diagnostics: Vec<Diagnostic>,
+}
+
+/// Reads the text of a file.
+#[must_use]
+pub fn parse(file: FileId, text: &str) -> Parsed {
+    let source = Source {
+        file,
+        text,
+        base: 0,
+    };
+    let mut reports = Reports::default();
+    let scan = scan::scan(source, &mut reports);
+    let clean = scan.clean.unwrap_or_default();
+    let entries = Lowering::new(source, &mut reports).file(&clean);
+    Parsed {
+        file: tree::File {
+            file,
+            entries,
+            comments: scan.comments,
+        },
+        diagnostics: reports.into_list(),
+    }
+}
+
+/// Reads a value that stands alone at `within` in the text of a file, such as a cell of a table.
+///
+/// The value is `None` if nothing but blanks stands there, or if `within` is no part of the text.
+#[must_use]
+pub fn parse_value(
+    file: FileId,
+    text: &str,
+    within: Span,
+) -> (Option<tree::Phrases>, Vec<Diagnostic>) {
+    let range = within.range();
+    let Some(part) = text.get(range.clone()) else {
+        return (None, Vec::new());
+    };
+    let source = Source {
+        file,
+        text: part,
+        base: range.start,
+    };
+    let mut reports = Reports::default();
+    let clean = scan::scan(source, &mut reports).clean;
+    let mut lowering = Lowering::new(source, &mut reports);
+    let value = match clean {
+        Some(clean) => lowering.value_alone(&clean),
+        None => Some(lowering.unreadable()),
+    };
+    (value, reports.into_list())
 }

@@ -1,0 +1,85 @@
+//! From what the grammar matched to the syntax tree, with an explanation of every mistake.
+//!
+//! The grammar cannot fail inside an entry: what it could not read it hands over as `unread`.
+
+mod entries;
+mod numbers;
+mod terms;
+
+use pelmet_diagnostics::{Span, codes};
+use pest::Parser;
+use pest::iterators::Pair;
+
+use crate::grammar::{Grammar, Rule};
+use crate::reports::Reports;
+use crate::source::Source;
+use crate::tree::{Entry, Phrase, Phrases, Term, TermKind};
+
+/// Lowers one text.
+pub(crate) struct Lowering<'a, 'r> {
+    source: Source<'a>,
+    reports: &'r mut Reports,
+}
+
+impl<'a, 'r> Lowering<'a, 'r> {
+    /// Mistakes go to `reports`, where those of the pre-scan already are.
+    pub(crate) fn new(source: Source<'a>, reports: &'r mut Reports) -> Self {
+        Lowering { source, reports }
+    }
+
+    /// The entries of a whole file.
+    pub(crate) fn file(&mut self, clean: &str) -> Vec<Entry> {
+        match Grammar::parse(Rule::file, clean) {
+            Ok(pairs) => self.entries(pairs.flat_map(Pair::into_inner)),
+            Err(_) => {
+                self.unreadable();
+                Vec::new()
+            }
+        }
+    }
+
+    /// One value that stands alone; nothing if the text is blank.
+    pub(crate) fn value_alone(&mut self, clean: &str) -> Option<Phrases> {
+        match Grammar::parse(Rule::value_alone, clean) {
+            Ok(pairs) => self.value_with_rest(pairs.flat_map(Pair::into_inner)),
+            Err(_) => Some(self.unreadable()),
+        }
+    }
+
+    /// What stands for a value of which nothing could be read.
+    pub(crate) fn unreadable(&mut self) -> Phrases {
+        let whole = self.source.span(0, self.source.text.len());
+        self.tell_not_understood(whole);
+        broken_phrases(whole)
+    }
+
+    fn place(&self, pair: &Pair<'_, Rule>) -> Span {
+        self.source.place(pair.as_span())
+    }
+
+    /// Tells of something unread, unless it is known what is wrong with it.
+    fn tell_not_understood(&mut self, place: Span) {
+        if !self.reports.touch(place) {
+            self.reports
+                .push(codes::not_understood::not_understood(place));
+        }
+    }
+}
+
+fn broken(span: Span) -> Term {
+    Term {
+        kind: TermKind::Broken,
+        span,
+    }
+}
+
+fn broken_phrases(span: Span) -> Phrases {
+    let phrase = Phrase {
+        terms: vec![broken(span)],
+        span,
+    };
+    Phrases {
+        phrases: vec![phrase],
+        span,
+    }
+}

@@ -1,0 +1,161 @@
+//! Numbers in all the ways people write them.
+
+use num_traits::{CheckedAdd, CheckedMul, Zero};
+use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_measure::{Ratio, Unit, ratio};
+use pest::iterators::Pair;
+
+use super::Lowering;
+use crate::MAXIMUM_DIGITS;
+use crate::fractions;
+use crate::grammar::Rule;
+use crate::tree::{Number, TermKind};
+
+const INCHES_IN_A_FOOT: i128 = 12;
+
+/// Why an amount cannot be had.
+enum Trouble {
+    TooLarge,
+    OverZero,
+    /// Several groups of digits parted by commas: a point, or thousands?
+    Commas,
+}
+
+impl Lowering<'_, '_> {
+    pub(super) fn number(&mut self, pair: Pair<'_, Rule>) -> TermKind {
+        let span = self.place(&pair);
+        match self.read_number(pair) {
+            Ok(number) => TermKind::Number(number),
+            Err(Trouble::Commas) => {
+                self.tell_not_understood(span);
+                TermKind::Broken
+            }
+            Err(trouble) => {
+                self.reports.push(trouble.told(span));
+                TermKind::Broken
+            }
+        }
+    }
+
+    /// Of two amounts the first counts feet and the second inches.
+    fn read_number(&mut self, pair: Pair<'_, Rule>) -> Result<Number, Trouble> {
+        let mut number = Number {
+            amount: Ratio::zero(),
+            unit: None,
+        };
+        for part in pair.into_inner() {
+            if part.as_rule() == Rule::amount {
+                let whole = scaled(number.amount, INCHES_IN_A_FOOT)?;
+                let place = self.place(&part);
+                number.amount = sum(whole, self.amount(part, place)?)?;
+            } else {
+                let place = self.place(&part);
+                number.unit = Unit::from_word(part.as_str()).map(|unit| (unit, place));
+            }
+        }
+        Ok(number)
+    }
+
+    fn amount(&mut self, pair: Pair<'_, Rule>, place: Span) -> Result<Ratio, Trouble> {
+        let typed = pair.as_str();
+        pair.into_inner()
+            .try_fold(Ratio::zero(), |amount, part| match part.as_rule() {
+                Rule::lower => over(amount, &part),
+                Rule::comma_decimals => {
+                    let decimals = decimals(part)?;
+                    self.reports
+                        .push(codes::decimal_comma::decimal_comma(place, typed));
+                    sum(amount, decimals)
+                }
+                _ => sum(amount, amount_part(part)?),
+            })
+    }
+}
+
+impl Trouble {
+    fn told(&self, number: Span) -> Diagnostic {
+        match self {
+            Trouble::TooLarge => codes::number_too_large::number_too_large(number),
+            Trouble::OverZero => codes::fraction_over_zero::fraction_over_zero(number),
+            Trouble::Commas => codes::not_understood::not_understood(number),
+        }
+    }
+}
+
+/// What one part adds to an amount.
+fn amount_part(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+    match pair.as_rule() {
+        Rule::digits => whole(pair.as_str()),
+        Rule::decimals => decimals(pair),
+        Rule::fraction => fraction(pair),
+        _ => glyph(&pair),
+    }
+}
+
+/// `.25`, or `,25`.
+fn decimals(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+    let mut groups = pair.into_inner();
+    match (groups.next(), groups.next()) {
+        (Some(digits), None) => decimal_part(digits.as_str()),
+        _ => Err(Trouble::Commas),
+    }
+}
+
+fn decimal_part(digits: &str) -> Result<Ratio, Trouble> {
+    let places = u32::try_from(digits.len()).map_err(|_| Trouble::TooLarge)?;
+    let parts = 10_i128.checked_pow(places).ok_or(Trouble::TooLarge)?;
+    ratio(count(digits)?, parts).ok_or(Trouble::TooLarge)
+}
+
+/// `1/2` or `½`.
+fn fraction(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+    pair.into_inner()
+        .enumerate()
+        .try_fold(Ratio::zero(), |upper, (index, part)| match part.as_rule() {
+            Rule::digits if index == 0 => whole(part.as_str()),
+            Rule::digits => divided(upper, part.as_str()),
+            _ => glyph(&part),
+        })
+}
+
+/// An amount so far, divided by the number below its line.
+fn over(upper: Ratio, lower: &Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+    match lower.clone().into_inner().next() {
+        Some(digits) => divided(upper, digits.as_str()),
+        None => Err(Trouble::OverZero),
+    }
+}
+
+fn divided(upper: Ratio, lower: &str) -> Result<Ratio, Trouble> {
+    let lower = count(lower)?;
+    let part = ratio(1, lower).ok_or(Trouble::OverZero)?;
+    upper.checked_mul(&part).ok_or(Trouble::TooLarge)
+}
+
+fn glyph(pair: &Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+    fractions::value(pair.as_str())
+        .and_then(|(upper, lower)| ratio(upper, lower))
+        .ok_or(Trouble::OverZero)
+}
+
+fn whole(digits: &str) -> Result<Ratio, Trouble> {
+    count(digits).map(Ratio::from_integer)
+}
+
+fn count(digits: &str) -> Result<i128, Trouble> {
+    let small = digits.len() <= MAXIMUM_DIGITS;
+    small
+        .then(|| digits.parse().ok())
+        .flatten()
+        .ok_or(Trouble::TooLarge)
+}
+
+fn sum(left: Ratio, right: Ratio) -> Result<Ratio, Trouble> {
+    left.checked_add(&right).ok_or(Trouble::TooLarge)
+}
+
+fn scaled(amount: Ratio, by: i128) -> Result<Ratio, Trouble> {
+    amount
+        .checked_mul(&Ratio::from_integer(by))
+        .ok_or(Trouble::TooLarge)
+}

@@ -1,0 +1,69 @@
+//! The pre-scan: one look at every letter before the grammar sees the text.
+//!
+//! It knows only quotes, comments and brackets, which is enough to say where a bracket was never
+//! closed, and to keep every walk after it from going too deep. What the grammar need not see it
+//! blanks, byte for byte, so that places stay true.
+
+mod brackets;
+mod letters;
+
+use pelmet_diagnostics::{Diagnostic, codes};
+
+use crate::MAXIMUM_NESTING;
+use crate::reports::Reports;
+use crate::source::Source;
+use crate::tree::Comment;
+
+/// What the pre-scan makes of a text.
+pub(crate) struct Scan {
+    /// The text for the grammar, of the same length; nothing if brackets stand too deep in it.
+    pub(crate) clean: Option<String>,
+    /// The comments, as they follow each other.
+    pub(crate) comments: Vec<Comment>,
+}
+
+/// Scans a text and reports what it finds wrong.
+pub(crate) fn scan(source: Source<'_>, reports: &mut Reports) -> Scan {
+    let letters = letters::read(source, reports);
+    let matched = brackets::pair(source, &letters);
+    reports.append(matched.reports);
+    if let Some(at) = matched.too_deep {
+        reports.push(too_deep(source, at));
+    }
+    Scan {
+        clean: matched
+            .too_deep
+            .is_none()
+            .then(|| edited(&letters.clean, matched.edits)),
+        comments: letters.comments,
+    }
+}
+
+/// Whether a letter ends a number, so that `"` or `'` after it is a mark for inches or feet.
+fn ends_number(letter: char) -> bool {
+    letter.is_ascii_digit() || is_fraction(letter)
+}
+
+/// Whether a letter is a fraction by itself: `½`.
+fn is_fraction(letter: char) -> bool {
+    matches!(letter, '¼'..='¾' | '⅐'..='⅞')
+}
+
+fn too_deep(source: Source<'_>, at: usize) -> Diagnostic {
+    let bracket = source.span(at, at.saturating_add(1));
+    codes::nested_too_deep::nested_too_deep(bracket, MAXIMUM_NESTING)
+}
+
+/// The text with single signs put in the places of others.
+fn edited(clean: &str, mut edits: Vec<brackets::SignEdit>) -> String {
+    edits.sort_by_key(|edit| edit.at);
+    let mut text = String::with_capacity(clean.len());
+    let mut done = 0;
+    for edit in edits {
+        text.push_str(clean.get(done..edit.at).unwrap_or_default());
+        text.push(edit.sign);
+        done = edit.at.saturating_add(1);
+    }
+    text.push_str(clean.get(done..).unwrap_or_default());
+    text
+}

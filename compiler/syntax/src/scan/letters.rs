@@ -1,0 +1,210 @@
+//! Every letter once: comments and texts are blanked, brackets and line ends noted, odd letters told.
+
+use pelmet_diagnostics::codes;
+
+use super::{ends_number, is_fraction};
+use crate::reports::Reports;
+use crate::source::Source;
+use crate::tree::Comment;
+
+/// What a look at every letter gives.
+pub(super) struct Letters {
+    /// The text of the same length, with comments and the insides of texts blanked, and every line
+    /// end a single `\n`.
+    pub(super) clean: String,
+    /// The brackets and line ends outside comments and texts.
+    pub(super) marks: Vec<Mark>,
+    /// The comments.
+    pub(super) comments: Vec<Comment>,
+}
+
+/// A bracket or a line end.
+#[derive(Copy, Clone)]
+pub(super) struct Mark {
+    /// Its byte.
+    pub(super) at: usize,
+    /// The sign: one of `{}()` and `\n`.
+    pub(super) sign: char,
+}
+
+/// Reads all letters of a text.
+pub(super) fn read(source: Source<'_>, reports: &mut Reports) -> Letters {
+    let mut reader = Reader {
+        source,
+        reports,
+        letters: Letters {
+            clean: String::with_capacity(source.text.len()),
+            marks: Vec::new(),
+            comments: Vec::new(),
+        },
+        before: '\n',
+        odd: None,
+    };
+    while let Some(letter) = reader.rest().chars().next() {
+        reader.letter(letter);
+        reader.before = letter;
+    }
+    reader.tell_odd();
+    reader.letters
+}
+
+struct Reader<'a, 'r> {
+    source: Source<'a>,
+    reports: &'r mut Reports,
+    letters: Letters,
+    /// The letter before the next one.
+    before: char,
+    /// The first of the odd letters just read, and where it stands.
+    odd: Option<(char, usize)>,
+}
+
+impl<'a> Reader<'a, '_> {
+    /// As many bytes are read as are written.
+    fn position(&self) -> usize {
+        self.letters.clean.len()
+    }
+
+    fn rest(&self) -> &'a str {
+        self.source.text.get(self.position()..).unwrap_or_default()
+    }
+
+    fn letter(&mut self, letter: char) {
+        if self.is_odd(letter) {
+            self.odd.get_or_insert((letter, self.letters.clean.len()));
+            return self.keep(letter);
+        }
+        self.tell_odd();
+        match letter {
+            '#' => self.comment(),
+            '"' | '”' if ends_number(self.before) => self.keep(letter),
+            '"' | '“' | '”' | '„' => self.text(letter),
+            '\r' if self.rest().starts_with("\r\n") => self.blank(1),
+            '\r' | '\n' => self.mark('\n'),
+            '{' | '}' | '(' | ')' => self.mark(letter),
+            ' ' | '\t' => self.keep(letter),
+            BYTE_ORDER_MARK => self.blank(letter.len_utf8()),
+            _ if letter.is_whitespace() => self.blank(letter.len_utf8()),
+            _ => self.keep(letter),
+        }
+    }
+
+    fn keep(&mut self, letter: char) {
+        self.letters.clean.push(letter);
+    }
+
+    fn blank(&mut self, bytes: usize) {
+        self.letters.clean.extend(std::iter::repeat_n(' ', bytes));
+    }
+
+    fn mark(&mut self, sign: char) {
+        let at = self.position();
+        self.letters.marks.push(Mark { at, sign });
+        self.keep(sign);
+    }
+
+    fn comment(&mut self) {
+        let line = line_of(self.rest());
+        let text = line.trim_end();
+        let start = self.position();
+        self.letters.comments.push(Comment {
+            text: text.to_owned(),
+            span: self.source.span(start, start.saturating_add(text.len())),
+        });
+        self.blank(line.len());
+    }
+
+    /// Every way to write quotes is read; all but the straight ones are told.
+    fn text(&mut self, open: char) {
+        let line = line_of(self.rest());
+        let inside = line.get(open.len_utf8()..).unwrap_or_default();
+        match inside.find(|letter| closes(open, letter)) {
+            Some(length) => self.closed_text(open, length),
+            None => self.open_text(line),
+        }
+    }
+
+    fn closed_text(&mut self, open: char, length: usize) {
+        let start = self.position();
+        self.keep('"');
+        self.blank(beyond_first_byte(open).saturating_add(length));
+        let close_at = self.position();
+        let close = self.rest().chars().next().unwrap_or('"');
+        self.blank(beyond_first_byte(close));
+        self.keep('"');
+        if open != STRAIGHT {
+            let end_of_open = start.saturating_add(open.len_utf8());
+            let close = self.source.span(close_at, self.position());
+            let open = self.source.span(start, end_of_open);
+            self.reports
+                .push(codes::curly_quotes::curly_quotes(open, close));
+        }
+    }
+
+    /// Brackets at the end of the line are left to close what was opened before the text, so that
+    /// one forgotten quote is one mistake.
+    fn open_text(&mut self, line: &str) {
+        let text = line.trim_end_matches([' ', '\t', ')', '}', ',']);
+        let start = self.position();
+        let place = self.source.span(start, start.saturating_add(text.len()));
+        self.reports
+            .push(codes::text_not_closed::text_not_closed(place));
+        self.keep('"');
+        self.blank(text.len().saturating_sub(1));
+    }
+
+    /// One report tells of all odd letters in a row.
+    fn tell_odd(&mut self) {
+        if let Some((letter, start)) = self.odd.take() {
+            let place = self.source.span(start, self.position());
+            self.reports
+                .push(codes::character_not_known::character_not_known(
+                    place, letter,
+                ));
+        }
+    }
+
+    fn is_odd(&self, letter: char) -> bool {
+        match letter {
+            '\'' | '’' => !ends_number(self.before),
+            BYTE_ORDER_MARK => !self.is_at_beginning(),
+            _ => !is_known(letter),
+        }
+    }
+
+    fn is_at_beginning(&self) -> bool {
+        self.source.base == 0 && self.position() == 0
+    }
+}
+
+const BYTE_ORDER_MARK: char = '\u{feff}';
+const STRAIGHT: char = '"';
+
+/// Whether a text opened by one quote is closed by another.
+fn closes(open: char, letter: char) -> bool {
+    letter == STRAIGHT || (open != STRAIGHT && matches!(letter, '”' | '“'))
+}
+
+/// Whether the language has a use for a letter outside comments and texts.
+fn is_known(letter: char) -> bool {
+    const SIGNS: &str = "_-−–:=,+*/⁄.%°×²″′\"“”„#{}()";
+    letter.is_ascii_alphanumeric()
+        || letter.is_alphabetic()
+        || letter.is_whitespace()
+        || is_fraction(letter)
+        || is_accent(letter)
+        || SIGNS.contains(letter)
+}
+
+/// Whether a letter is an accent that belongs to the one before it.
+fn is_accent(letter: char) -> bool {
+    matches!(letter, '\u{300}'..='\u{36f}')
+}
+
+/// The rest of the line, without its end.
+fn line_of(rest: &str) -> &str {
+    rest.split(['\n', '\r']).next().unwrap_or_default()
+}
+
+fn beyond_first_byte(letter: char) -> usize {
+    letter.len_utf8().saturating_sub(1)
+}
