@@ -88,10 +88,10 @@ fn same_mistake(left: &Diagnostic, right: &Diagnostic) -> bool {
 #[cfg(test)]
 mod tests {
     use super::*;
-    use crate::codes::name_unknown::name_unknown;
-    use crate::codes::name_unused::name_unused;
-    use crate::codes::property_missing::property_missing;
-    use crate::{FileId, codes};
+    use crate::FileId;
+    use crate::codes::name_unknown;
+    use crate::codes::name_unused;
+    use crate::codes::property_missing;
 
     fn settled(diagnostics: impl IntoIterator<Item = Diagnostic>) -> Vec<String> {
         let mut sources = Sources::new();
@@ -114,7 +114,7 @@ mod tests {
             unknown(0, 1, 3, "fourth"),
             unknown(0, 1, 2, "third"),
             unknown(1, 8, 9, "second"),
-            codes::name_unknown::CODE.report("first, since it has no place"),
+            name_unknown::CODE.report("first, since it has no place"),
         ];
         let titles = settled(reports);
         for (title, part) in titles

@@ -1,7 +1,5 @@
 //! The page of one code, as text.
 
-use std::fmt::Write as _;
-
 use crate::render::wrapped;
 use crate::{Code, Example};
 
@@ -35,9 +33,14 @@ fn shown(example: Example) -> String {
 }
 
 fn indented(design: &str) -> String {
-    design.lines().fold(String::new(), |mut text, line| {
-        // Writing into a string does not fail.
-        let _ = writeln!(text, "    {line}");
-        text
-    })
+    design
+        .lines()
+        .map(|line| {
+            if line.is_empty() {
+                "\n".to_owned()
+            } else {
+                format!("    {line}\n")
+            }
+        })
+        .collect()
 }

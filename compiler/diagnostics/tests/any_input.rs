@@ -5,7 +5,7 @@
     reason = "the numbers of a test are small"
 )]
 
-use pelmet_diagnostics::codes::name_twice::name_twice;
+use pelmet_diagnostics::codes::name_twice;
 use pelmet_diagnostics::render::{HumanOptions, human, json, plain};
 use pelmet_diagnostics::{Edit, FileId, Place, Sources, Span, apply_fixes, did_you_mean};
 use proptest::prelude::*;

@@ -7,15 +7,15 @@
     reason = "a test stops at the first broken promise"
 )]
 
-use pelmet_diagnostics::codes::bracket_not_closed::bracket_not_closed;
-use pelmet_diagnostics::codes::decimal_comma::decimal_comma;
-use pelmet_diagnostics::codes::file_too_large::file_too_large;
-use pelmet_diagnostics::codes::fullness_percent_unclear::fullness_percent_unclear;
-use pelmet_diagnostics::codes::kind_mismatch::kind_mismatch;
-use pelmet_diagnostics::codes::name_twice::name_twice;
-use pelmet_diagnostics::codes::name_unknown::name_unknown;
-use pelmet_diagnostics::codes::name_unused::name_unused;
-use pelmet_diagnostics::codes::use_in_a_circle::use_in_a_circle;
+use pelmet_diagnostics::codes::bracket_not_closed;
+use pelmet_diagnostics::codes::decimal_comma;
+use pelmet_diagnostics::codes::file_too_large;
+use pelmet_diagnostics::codes::fullness_percent_unclear;
+use pelmet_diagnostics::codes::kind_mismatch;
+use pelmet_diagnostics::codes::name_twice;
+use pelmet_diagnostics::codes::name_unknown;
+use pelmet_diagnostics::codes::name_unused;
+use pelmet_diagnostics::codes::use_in_a_circle;
 use pelmet_diagnostics::render::{HumanOptions, human, json, plain, summary};
 use pelmet_diagnostics::{Diagnostic, FileId, Sources, Span};
 
@@ -285,7 +285,7 @@ fn json_has_lines_columns_and_bytes() {
 fn json_has_every_edit_of_a_fix() {
     let text = "use “style.pelmet”\n";
     let case = one_file(text, &["“", "”"], |spans| {
-        pelmet_diagnostics::codes::curly_quotes::curly_quotes(spans[0], spans[1])
+        pelmet_diagnostics::codes::curly_quotes(spans[0], spans[1])
     });
     insta::assert_snapshot!(case.json());
 }

@@ -14,14 +14,14 @@ Take one of them out.
 ",
     failing: Example::Text(
         "\
-rod brass-pole(length) { length: length }
-rod long-pole like brass-pole(length = 72 in, length = 80 in)
+rod brass-pole(length) { length: length, diameter: 1 1/8 in }
+rod long-pole like brass-pole(length: 72 in, length: 80 in)
 ",
     ),
     mend: Example::Text(
         "\
-rod brass-pole(length) { length: length }
-rod long-pole like brass-pole(length = 80 in)
+rod brass-pole(length) { length: length, diameter: 1 1/8 in }
+rod long-pole like brass-pole(length: 80 in)
 ",
     ),
 };

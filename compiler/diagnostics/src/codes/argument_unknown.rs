@@ -16,14 +16,14 @@ Write one of the names the template lists, or take the value out.
 ",
     failing: Example::Text(
         "\
-rod brass-pole(length) { length: length }
-rod long-pole like brass-pole(72 in, lenght = 80 in)
+rod brass-pole(length) { length: length, diameter: 1 1/8 in }
+rod long-pole like brass-pole(72 in, diametre: 1 in)
 ",
     ),
     mend: Example::Text(
         "\
-rod brass-pole(length) { length: length }
-rod long-pole like brass-pole(length = 80 in)
+rod brass-pole(length) { length: length, diameter: 1 1/8 in }
+rod long-pole like brass-pole(72 in)
 ",
     ),
 };

@@ -18,12 +18,12 @@ they cross, neither has a sure end.
 Close each bracket with its own kind, the inner one first.
 ",
     failing: Example::Text("\
-outline tide(width, drop) {
+outline tide half {
     from (0, drop
 }
 "),
     mend: Example::Text("\
-outline tide(width, drop) {
+outline tide half {
     from (0, drop)
     to (width, drop)
     up to heading

@@ -12,8 +12,10 @@ bracket and no third of a pleat.
 
 Write a whole number. If it is the result of a sum, check the sum that the report shows.
 ",
-    failing: Example::Text("rod brass-pole { length: 72 in, brackets: 2 1/2 }\n"),
-    mend: Example::Text("rod brass-pole { length: 72 in, brackets: 3 }\n"),
+    failing: Example::Text(
+        "rod brass-pole { length: 72 in, diameter: 1 1/8 in, brackets: 2 1/2 }\n",
+    ),
+    mend: Example::Text("rod brass-pole { length: 72 in, diameter: 1 1/8 in, brackets: 3 }\n"),
 };
 
 /// `what` ("the number of brackets") at `span` comes out as `number`.

@@ -13,10 +13,35 @@ cloth that is added.
 
 The two differ by one whole finished width of cloth for each panel, so neither is assumed.
 
-Write the number of times: `2 times` is a flat width of twice the finished width.
+Write which of the two is meant, `200 % of finished width` or `100 % added`, or the number of times:
+`2 times`.
 ",
-    failing: Example::Text("pleats soft { fullness: 200 % }\n"),
-    mend: Example::Text("pleats soft { fullness: 2 times }\n"),
+    failing: Example::Text("\
+use standard headings, methods
+
+fabric dot-lawn { width: 54 in }
+panel half {
+    finished width: 20 in
+    fullness: 200 %
+    drop: 13 in
+    face: dot-lawn
+    head: pocket-on-rod
+    make: hemmed
+}
+"),
+    mend: Example::Text("\
+use standard headings, methods
+
+fabric dot-lawn { width: 54 in }
+panel half {
+    finished width: 20 in
+    fullness: 200 % of finished width
+    drop: 13 in
+    face: dot-lawn
+    head: pocket-on-rod
+    make: hemmed
+}
+"),
 };
 
 /// The fullness `typed` at `span` is `whole` if the whole cloth is meant, and `added` if only what
@@ -25,13 +50,13 @@ pub fn fullness_percent_unclear(span: Span, typed: &str, whole: &str, added: &st
     CODE.report(format!("a fullness of `{typed}` can mean two things"))
         .label(span, "of the finished width, or added to it?")
         .sum(format!(
-            "{typed} of the finished width: {whole} the finished width"
+            "{typed} of the finished width is {whole} the finished width"
         ))
-        .sum(format!(
-            "{typed} added to the finished width: {added} the finished width"
+        .sum(format!("{typed} added to it is {added} the finished width"))
+        .help(format!(
+            "write `{typed} of finished width`, as specifications mean it"
         ))
         .help(format!(
-            "write `{whole}` if all the cloth is meant, as in specifications"
+            "or write `{typed} added`, if that comes on top of the finished width"
         ))
-        .help(format!("write `{added}` if only the added cloth is meant"))
 }

@@ -12,8 +12,10 @@ weight where a price is.
 
 Write a quantity of the kind that the report names. A count has no unit; a length needs one.
 ",
-    failing: Example::Text("rod brass-pole { length: 72 in, brackets: 3 in }\n"),
-    mend: Example::Text("rod brass-pole { length: 72 in, brackets: 3 }\n"),
+    failing: Example::Text(
+        "rod brass-pole { length: 72 in, diameter: 1 1/8 in, brackets: 3 in }\n",
+    ),
+    mend: Example::Text("rod brass-pole { length: 72 in, diameter: 1 1/8 in, brackets: 3 }\n"),
 };
 
 /// The value at `span` is `found` where `wanted` must stand; both with their articles: "a length",

@@ -12,8 +12,8 @@ unit is wrong or a point was lost.
 
 Check the digits and the unit: 1200 mm is not 1200 m.
 ",
-    failing: Example::Text("rod brass-pole { length: 72000 m }\n"),
-    mend: Example::Text("rod brass-pole { length: 1800 mm }\n"),
+    failing: Example::Text("rod brass-pole { length: 72000 m, diameter: 28 mm }\n"),
+    mend: Example::Text("rod brass-pole { length: 1800 mm, diameter: 28 mm }\n"),
 };
 
 /// The length at `span` is over the `limit`, which is printed with its unit.

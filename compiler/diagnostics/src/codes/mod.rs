@@ -1,6 +1,8 @@
-//! Every code, one file each; the file is named like the code, with underscores for its hyphens.
+//! Every code, one file each, holding its constant and the function that reports it.
 //!
-//! To add a code, write its file, then name it twice here: as a module and in [`ALL`].
+//! The file and the function are named like the code, with underscores for its hyphens:
+//! `codes::name_unknown(…)` reports `codes::name_unknown::CODE`. To add a code, write its file, then
+//! name it twice here: as a module and in the list below.
 
 use crate::Code;
 
@@ -53,57 +55,66 @@ pub mod unit_unknown;
 pub mod use_in_a_circle;
 pub mod word_not_expected;
 
-/// Every code, sorted by slug.
-pub const ALL: &[&Code] = &[
-    &argument_missing::CODE,
-    &argument_twice::CODE,
-    &argument_unknown::CODE,
-    &block_missing::CODE,
-    &bracket_not_closed::CODE,
-    &bracket_not_opened::CODE,
-    &brackets_differ::CODE,
-    &character_not_known::CODE,
-    &count_not_whole::CODE,
-    &curly_quotes::CODE,
-    &decimal_comma::CODE,
-    &equals_for_colon::CODE,
-    &file_is_folder::CODE,
-    &file_not_found::CODE,
-    &file_not_readable::CODE,
-    &file_not_text::CODE,
-    &file_outside_project::CODE,
-    &file_too_large::CODE,
-    &fraction_over_zero::CODE,
-    &fullness_percent_unclear::CODE,
-    &item_unknown::CODE,
-    &kind_mismatch::CODE,
-    &kind_wanted::CODE,
-    &length_negative::CODE,
-    &length_not_positive::CODE,
-    &length_too_large::CODE,
-    &like_in_a_circle::CODE,
-    &minus_unclear::CODE,
-    &name_twice::CODE,
-    &name_unknown::CODE,
-    &name_unused::CODE,
-    &name_wrong_kind::CODE,
-    &nested_too_deep::CODE,
-    &not_understood::CODE,
-    &number_too_large::CODE,
-    &property_empty::CODE,
-    &property_missing::CODE,
-    &property_twice::CODE,
-    &property_unknown::CODE,
-    &range_backwards::CODE,
-    &sum_too_long::CODE,
-    &template_in_a_circle::CODE,
-    &text_not_closed::CODE,
-    &too_many_mistakes::CODE,
-    &unit_missing::CODE,
-    &unit_unknown::CODE,
-    &use_in_a_circle::CODE,
-    &word_not_expected::CODE,
-];
+/// Makes the list of all codes, and lets each be reported without naming its module.
+macro_rules! codes {
+    ($($name:ident)*) => {
+        $(pub use $name::$name;)*
+
+        /// Every code, sorted by slug.
+        pub const ALL: &[&Code] = &[$(&$name::CODE),*];
+    };
+}
+
+codes! {
+    argument_missing
+    argument_twice
+    argument_unknown
+    block_missing
+    bracket_not_closed
+    bracket_not_opened
+    brackets_differ
+    character_not_known
+    count_not_whole
+    curly_quotes
+    decimal_comma
+    equals_for_colon
+    file_is_folder
+    file_not_found
+    file_not_readable
+    file_not_text
+    file_outside_project
+    file_too_large
+    fraction_over_zero
+    fullness_percent_unclear
+    item_unknown
+    kind_mismatch
+    kind_wanted
+    length_negative
+    length_not_positive
+    length_too_large
+    like_in_a_circle
+    minus_unclear
+    name_twice
+    name_unknown
+    name_unused
+    name_wrong_kind
+    nested_too_deep
+    not_understood
+    number_too_large
+    property_empty
+    property_missing
+    property_twice
+    property_unknown
+    range_backwards
+    sum_too_long
+    template_in_a_circle
+    text_not_closed
+    too_many_mistakes
+    unit_missing
+    unit_unknown
+    use_in_a_circle
+    word_not_expected
+}
 
 /// The code with this slug.
 pub fn by_slug(slug: &str) -> Option<&'static Code> {

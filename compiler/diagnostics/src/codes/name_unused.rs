@@ -15,37 +15,47 @@ Files without a window are collections for others, and are not checked for this.
 Refer to it where it belongs, or take it out.
 ",
     failing: Example::Text("\
+use standard rods, headings, methods
+
 fabric kelp-stripe { width: 54 in }
 fabric sand-twill { width: 54 in }
-rod pole { length: 40 in }
-treatment plain {
+treatment plain(drop, face) {
     panel wing {
-        finished width: 36 in
-        drop: 15 in
-        face: kelp-stripe
-        lining: kelp-stripe
-        head: over rod, tail 5 in
-        make: pillowcase
+        finished width: fill
+        drop: drop
+        face: face
+        head: folded-over-rod
+        make: hemmed
     }
     row: wing
 }
-window bench: plain { opening: 36 in x 52 in, rod: pole }
+window bench: plain {
+    opening: 36 in x 52 in
+    rod: steel-rod(40 in)
+    drop: 15 in
+    face: kelp-stripe
+}
 "),
     mend: Example::Text("\
+use standard rods, headings, methods
+
 fabric kelp-stripe { width: 54 in }
-rod pole { length: 40 in }
-treatment plain {
+treatment plain(drop, face) {
     panel wing {
-        finished width: 36 in
-        drop: 15 in
-        face: kelp-stripe
-        lining: kelp-stripe
-        head: over rod, tail 5 in
-        make: pillowcase
+        finished width: fill
+        drop: drop
+        face: face
+        head: folded-over-rod
+        make: hemmed
     }
     row: wing
 }
-window bench: plain { opening: 36 in x 52 in, rod: pole }
+window bench: plain {
+    opening: 36 in x 52 in
+    rod: steel-rod(40 in)
+    drop: 15 in
+    face: kelp-stripe
+}
 "),
 };
 

@@ -14,7 +14,7 @@ Write the name of a thing of the kind that is wanted. The report shows where the
 ",
     failing: Example::Text(
         "\
-rod brass-pole { length: 72 in }
+rod brass-pole { length: 72 in, diameter: 1 1/8 in }
 fabric sand-twill like brass-pole { width: 54 in }
 ",
     ),

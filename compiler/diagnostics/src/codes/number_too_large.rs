@@ -12,8 +12,8 @@ it; most likely a digit was held down or a point was lost.
 
 Check the digits.
 ",
-    failing: Example::Text("rod brass-pole { length: 72 in, brackets: 300000000000000000000000000000000000000000 }\n"),
-    mend: Example::Text("rod brass-pole { length: 72 in, brackets: 3 }\n"),
+    failing: Example::Text("rod brass-pole { length: 72 in, diameter: 1 1/8 in, brackets: 300000000000000000000000000000000000000000 }\n"),
+    mend: Example::Text("rod brass-pole { length: 72 in, diameter: 1 1/8 in, brackets: 3 }\n"),
 };
 
 /// The number at `span` is larger than can be reckoned with.
