@@ -36,6 +36,11 @@ impl Fabric {
     pub fn usable_width(&self) -> Length {
         (self.width - self.selvage * 2).max(Length::ZERO)
     }
+
+    /// Whether the print repeats across the bolt, so that where a piece lies across it matters.
+    pub fn repeats_across(&self) -> bool {
+        self.repeat.is_some_and(|repeat| repeat.across.is_some())
+    }
 }
 
 /// The period of a print along the bolt and across it.

@@ -8,20 +8,33 @@
 //! away from the maker: `across` runs from the left edge to the right, `down` from the made-up
 //! top edge towards the lower edge.
 
+mod allowance;
+mod crossing;
 mod fabric;
 mod finding;
+mod geometry;
 mod heading;
+mod heading_made;
+mod joined;
 mod made;
 mod making;
+mod marks;
+mod notions;
 mod order;
 mod outline;
+mod outline_drawn;
 mod pleat_rule;
 mod ranged;
+mod row;
+mod row_fill;
+mod shape;
 mod support;
 
 pub use fabric::{Fabric, Match, Price, Repeat, Way};
 pub use finding::{Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject};
+pub use allowance::LONGEST_POINT;
 pub use heading::{FastenerOrder, Heading};
+pub use joined::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};
 pub use made::{
     Corner, CornerRelief, Crease, Edge, EdgeKind, FastenerRun, Fold, Folding, JoinedWidths, Layer,
     LayerRun, Mark, MarkKind, PanelMade, Piece, Pleat, Pleating, Point, Seam, Shape, Stretch, Strip,
@@ -29,6 +42,9 @@ pub use made::{
 };
 pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
 pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOrder};
+pub use outline_drawn::MAXIMUM_CORNERS;
+pub use row::THIN_COVER;
+pub use shape::LEAST_TURN;
 pub use outline::{Outline, OutlineStep, Proportion};
 pub use pleat_rule::{FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, TowardOrder};
 pub use ranged::Ranged;

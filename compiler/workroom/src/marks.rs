@@ -1,0 +1,94 @@
+//! Everything to be marked on a made-up panel, in working order.
+
+use pelmet_measure::Length;
+
+use crate::notions::TurningOpening;
+use crate::{FastenerRun, Mark, MarkKind, Pleating, Point, Seam, Shape};
+
+/// What there is to mark on one panel.
+pub(crate) struct Markings<'a> {
+    pub(crate) pleating: &'a Pleating,
+    pub(crate) shape: &'a Shape,
+    /// The heading line below the made-up top edge.
+    pub(crate) heading_line: Length,
+    pub(crate) opening: Option<TurningOpening>,
+    pub(crate) motif: Option<Point>,
+    pub(crate) fasteners: &'a [FastenerRun],
+    pub(crate) seams: &'a [Seam],
+}
+
+impl Markings<'_> {
+    /// The marks: the heading and the outline first, then what is folded, then what is added.
+    pub(crate) fn marks(&self) -> Vec<Mark> {
+        let mut marks = self.heading_line();
+        marks.extend(self.corners());
+        marks.extend(self.turning_opening());
+        marks.extend(self.folds());
+        marks.extend(self.quarters());
+        let motif = self.motif.map(|at| self.mark(MarkKind::MotifCentre, at.across, Some(at.down)));
+        marks.extend(motif);
+        marks.extend(self.fastener_lines());
+        let seams = self.seams.iter().map(|seam| self.mark(MarkKind::JoinSeam, seam.at, None));
+        marks.extend(seams);
+        marks
+    }
+
+    fn mark(&self, kind: MarkKind, across: Length, down: Option<Length>) -> Mark {
+        Mark { kind, across, from_centre: self.from_centre(across), down }
+    }
+
+    fn from_centre(&self, across: Length) -> Length {
+        across - self.pleating.flat.divided(2)
+    }
+
+    /// A heading line that is the top edge itself needs no mark.
+    fn heading_line(&self) -> Vec<Mark> {
+        if self.heading_line.is_zero() {
+            return vec![];
+        }
+        vec![self.mark(MarkKind::HeadingLine, Length::ZERO, Some(self.heading_line))]
+    }
+
+    fn corners(&self) -> impl Iterator<Item = Mark> {
+        self.shape.corners.iter().zip(1..).map(|(corner, number)| {
+            let kind = MarkKind::Corner { number, relief: corner.relief };
+            self.mark(kind, corner.at.across, Some(corner.at.down))
+        })
+    }
+
+    fn turning_opening(&self) -> impl Iterator<Item = Mark> {
+        let ends = self.opening.into_iter().flat_map(|opening| [opening.from, opening.to]);
+        ends.map(|end| self.mark(MarkKind::TurningOpening, end, Some(Length::ZERO)))
+    }
+
+    fn folds(&self) -> impl Iterator<Item = Mark> {
+        self.pleating.pleats.iter().zip(1..).flat_map(move |(pleat, number)| {
+            pleat.folds.iter().map(move |fold| {
+                let kind = MarkKind::Fold {
+                    pleat: number,
+                    kind: pleat.kind,
+                    depth: pleat.depth,
+                    brought_to: fold.brought_to,
+                    brought_to_from_centre: self.from_centre(fold.brought_to),
+                    toward: fold.toward,
+                };
+                self.mark(kind, fold.crease, None)
+            })
+        })
+    }
+
+    /// A gathered panel is drawn up evenly between its quarters.
+    fn quarters(&self) -> impl Iterator<Item = Mark> {
+        let Pleating { flat, finished, ref pleats, .. } = *self.pleating;
+        let gathered = pleats.is_empty() && finished < flat;
+        let quarters = if gathered { 1..4 } else { 0..0 };
+        quarters.map(move |quarter| self.mark(MarkKind::Quarter, flat.portion(quarter, 4), None))
+    }
+
+    fn fastener_lines(&self) -> impl Iterator<Item = Mark> {
+        self.fasteners.iter().map(|fastener| {
+            let kind = MarkKind::FastenerLine { name: fastener.name.clone() };
+            self.mark(kind, Length::ZERO, Some(fastener.down))
+        })
+    }
+}

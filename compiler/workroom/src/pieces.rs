@@ -1,0 +1,175 @@
+//! The pieces of a panel: the cut line, the sizes the shears follow, joined widths.
+
+use num_traits::CheckedSub;
+use pelmet_measure::{Length, Ratio};
+
+use crate::allowance::{edge_allowances, grow};
+use crate::joined::{seam_positions, strip_widths};
+use crate::{
+    EdgeKind, Fabric, Folding, JoinedWidths, Layer, LayerMaking, Matter, OutlineMatter, Piece,
+    PieceMatter, Point, Seam, Shape, Strip, is_hidden,
+};
+
+/// One layer of a panel, about to be cut.
+#[derive(Copy, Clone)]
+pub(crate) struct Cutting<'a> {
+    pub(crate) layer: Layer,
+    pub(crate) fabric: usize,
+    pub(crate) cloth: &'a Fabric,
+    pub(crate) making: &'a LayerMaking,
+    /// Seam allowance on each side where widths are joined.
+    pub(crate) join: Length,
+    pub(crate) shape: &'a Shape,
+    pub(crate) folding: &'a Folding,
+    pub(crate) heading_depth: Length,
+    pub(crate) on_fold: bool,
+    pub(crate) quantity: u32,
+    /// Where the centre of a motif lies on the flat panel.
+    pub(crate) motif: Option<Point>,
+}
+
+impl Cutting<'_> {
+    /// The piece. `None` where it has no size.
+    pub(crate) fn cut(&self, matters: &mut Vec<Matter>) -> Option<Piece> {
+        let outline = match grow(self.shape, &edge_allowances(self.shape, self.making)) {
+            Ok(outline) => outline,
+            Err(too_narrow) => {
+                add_once(matters, too_narrow);
+                return None;
+            }
+        };
+        let (least, most) = outline.bounds();
+        let cut_width = self.size("cut width", most.across - least.across, matters)?;
+        let cut_length = self.size("cut length", most.down - least.down, matters)?;
+        let usable = self.cloth.usable_width();
+        let too_wide = cut_width > usable;
+        let railroaded = too_wide && self.cloth.railroad && cut_length <= usable;
+        let joined = if too_wide && !railroaded {
+            Some(self.joined(cut_width, least.across, matters)?)
+        } else {
+            None
+        };
+        self.check_bolt(if railroaded { cut_width } else { cut_length }, matters);
+        Some(Piece {
+            layer: self.layer,
+            fabric: self.fabric,
+            quantity: self.quantity,
+            // Strips are joined from open cloth, whatever was asked for.
+            on_fold: self.on_fold && joined.is_none(),
+            railroaded,
+            cut_width,
+            cut_length,
+            area: outline.area(),
+            allowances: self.allowances(),
+            joined,
+            print_point: self.print_point(least),
+            print_held_across: self.motif.is_some() && self.cloth.repeats_across(),
+            outline,
+        })
+    }
+
+    /// A size with what the cloth will lose added, so that it comes out right.
+    fn size(
+        &self,
+        size: &'static str,
+        length: Length,
+        matters: &mut Vec<Matter>,
+    ) -> Option<Length> {
+        let cut = before_shrinking(length, self.cloth.shrinkage);
+        if cut.is_none() {
+            matters.push(PieceMatter::TooLarge { size }.into());
+        }
+        cut
+    }
+
+    fn allowances(&self) -> Vec<(EdgeKind, crate::Allowance, Length)> {
+        let edges = self.making.edges;
+        let (top, sides, lower) = (edges.top, edges.sides, edges.lower);
+        vec![
+            (EdgeKind::Top, top, top.total() + self.making.longer),
+            (EdgeKind::Side, sides, sides.total() + self.making.wider.divided(2)),
+            (EdgeKind::Lower, lower, lower.total()),
+        ]
+    }
+
+    /// The sewn left edge at the heading line, so that equal parts of the print hang level in every
+    /// panel; on the panel that carries a motif, its centre.
+    fn print_point(&self, corner: Point) -> Point {
+        let heading = Point { across: Length::ZERO, down: self.heading_depth };
+        let held = self.motif.unwrap_or(heading);
+        let from_corner =
+            |length| before_shrinking(length, self.cloth.shrinkage).unwrap_or(length);
+        Point {
+            across: from_corner(held.across - corner.across),
+            down: from_corner(held.down - corner.down),
+        }
+    }
+
+    fn joined(
+        &self,
+        cut_width: Length,
+        left: Length,
+        matters: &mut Vec<Matter>,
+    ) -> Option<JoinedWidths> {
+        let widths = strip_widths(self.layer, cut_width, self.cloth.usable_width(), self.join);
+        let strips = widths.map_err(|matter| matters.push(matter.into())).ok()?;
+        let kept = Ratio::new_raw(1, 1).checked_sub(&self.cloth.shrinkage)?;
+        let seams = seam_positions(&strips, self.join).into_iter().map(|position| {
+            let at = left + position.scaled(kept);
+            Seam { at, hidden: is_hidden(self.folding, at) }
+        });
+        let seams: Vec<Seam> = seams.collect();
+        matters.extend(self.showing(&seams));
+        let strips = strips.into_iter().map(|cut_width| Strip { cut_width }).collect();
+        Some(JoinedWidths { strips, seams, allowance: self.join })
+    }
+
+    /// The seams that a pleated face lets be seen; a flat or gathered one has nowhere to hide them.
+    fn showing(&self, seams: &[Seam]) -> Vec<Matter> {
+        let pleated = self.folding.stretches.len() > 1;
+        if !pleated || self.layer != Layer::Face {
+            return vec![];
+        }
+        let seen = seams.iter().filter(|seam| !seam.hidden);
+        seen.map(|seam| PieceMatter::SeamShows { layer: self.layer, at: seam.at }.into()).collect()
+    }
+
+    fn check_bolt(&self, along: Length, matters: &mut Vec<Matter>) {
+        if let Some(bolt) = self.cloth.bolt_length.filter(|bolt| along > *bolt) {
+            let layer = self.layer;
+            matters.push(PieceMatter::LongerThanBolt { layer, cut_length: along, bolt }.into());
+        }
+    }
+}
+
+/// The length to cut so that `length` is left once the cloth has lost `shrinkage` of it, rounded up
+/// to the nanometre. `None` where nothing would be left or the cut is past any bolt.
+fn before_shrinking(length: Length, shrinkage: Ratio) -> Option<Length> {
+    let kept = Ratio::new_raw(1, 1).checked_sub(&shrinkage)?;
+    if kept <= Ratio::new_raw(0, 1) {
+        return None;
+    }
+    let scaled = i128::from(length.nanometres()).checked_mul(*kept.denom())?;
+    let down = scaled.checked_div_euclid(*kept.numer())?;
+    let rest = scaled.checked_rem_euclid(*kept.numer())?;
+    let up = down.checked_add(i128::from(rest > 0))?;
+    let cut = Length::from_nanometres(i64::try_from(up).ok()?);
+    (cut <= Length::LARGEST).then_some(cut)
+}
+
+/// Adds reports of narrow places; one that another layer gave already says it for this one too.
+fn add_once(matters: &mut Vec<Matter>, too_narrow: Vec<OutlineMatter>) {
+    let place = |matter: &OutlineMatter| match matter {
+        OutlineMatter::TooNarrow { step, .. } => Some(*step),
+        _ => None,
+    };
+    for matter in too_narrow {
+        let told = matters.iter().any(|other| match other {
+            Matter::Outline(other) => place(other) == place(&matter),
+            _ => false,
+        });
+        if !told {
+            matters.push(matter.into());
+        }
+    }
+}

@@ -1,0 +1,216 @@
+//! From an outline's points to the made-up shape of the whole panel.
+
+use std::collections::BTreeSet;
+
+use pelmet_measure::{Area, Length};
+
+use crate::crossing::crossings;
+use crate::geometry::{Span, closed, doubled_area};
+use crate::outline_drawn::DrawnPoint;
+use crate::{Corner, CornerRelief, Edge, EdgeKind, Matter, OutlineMatter, Point, Shape};
+
+/// A turn is called a corner where it leaves the straight by more than one part in this many,
+/// about five degrees. Common practice, no source: less opens and turns without help.
+pub const LEAST_TURN: i128 = 12;
+
+impl Shape {
+    /// The area inside.
+    pub fn area(&self) -> Area {
+        Area::from_square_nanometres(doubled_area(&self.points()).saturating_abs() >> 1)
+    }
+
+    /// The top left and the lower right corner of the rectangle it just fits into.
+    pub fn bounds(&self) -> (Point, Point) {
+        let points = self.points();
+        let origin = Point { across: Length::ZERO, down: Length::ZERO };
+        let first = points.first().copied().unwrap_or(origin);
+        points.into_iter().fold((first, first), |(least, most), point| {
+            let (across, down) = (point.across, point.down);
+            (
+                Point { across: least.across.min(across), down: least.down.min(down) },
+                Point { across: most.across.max(across), down: most.down.max(down) },
+            )
+        })
+    }
+
+    /// Each edge with the corners it runs between.
+    pub fn runs(&self) -> impl Iterator<Item = (&Edge, Point, Point)> {
+        let ends = self.corners.iter().cycle().skip(1);
+        let starts = self.corners.iter().zip(ends);
+        self.edges.iter().zip(starts).map(|(edge, (from, to))| (edge, from.at, to.at))
+    }
+
+    /// Whether the right half is the mirror image of the left, to the nanometre an odd width
+    /// leaves over.
+    pub fn has_like_halves(&self) -> bool {
+        let (least, most) = self.bounds();
+        let mirrored = self.corners.iter().rev();
+        self.corners.iter().zip(mirrored).all(|(one, other)| {
+            let sum = one.at.across + other.at.across - least.across - most.across;
+            one.at.down == other.at.down && sum.abs() <= Length::from_nanometres(1)
+        })
+    }
+
+    /// Its corners as points.
+    pub(crate) fn points(&self) -> Vec<Point> {
+        self.corners.iter().map(|corner| corner.at).collect()
+    }
+}
+
+/// What a drawn outline is part of.
+#[derive(Copy, Clone, Debug)]
+pub(crate) struct Ground {
+    /// Flat width of the whole panel.
+    pub(crate) flat: Length,
+    /// Depth of the heading above the outline.
+    pub(crate) heading_depth: Length,
+    /// Whether the points are those of the right half, from the fold outward.
+    pub(crate) half: bool,
+}
+
+impl Ground {
+    /// The width that the outline is drawn in: the panel's, or half of it.
+    pub(crate) fn drawn_width(self) -> Length {
+        if self.half { self.flat.divided(2) } else { self.flat }
+    }
+}
+
+/// The made-up shape that drawn points stand for: mirrored where they are one half, set below the
+/// heading and closed along the top edge. `None` where its line crosses or touches itself.
+pub(crate) fn shape_of(
+    drawn: &[DrawnPoint],
+    ground: Ground,
+    matters: &mut Vec<Matter>,
+) -> Option<Shape> {
+    let mut vertices = vec![Vertex { at: at(Length::ZERO, Length::ZERO), corner: None, edge: None }];
+    vertices.extend(below_heading(drawn, ground));
+    vertices.push(Vertex {
+        at: at(ground.flat, Length::ZERO),
+        corner: drawn.last().map(|point| point.step),
+        edge: None,
+    });
+    let shape = finish(&without_straight_corners(join_doubles(vertices)), ground.flat);
+    let crossed = crossed_steps(&shape);
+    matters.extend(crossed.iter().map(|&(first, second)| {
+        Matter::from(OutlineMatter::CrossesItself { first, second })
+    }));
+    crossed.is_empty().then_some(shape)
+}
+
+/// A corner on the way round, with the steps that drew it and the edge after it.
+#[derive(Copy, Clone)]
+struct Vertex {
+    at: Point,
+    corner: Option<usize>,
+    edge: Option<usize>,
+}
+
+fn at(across: Length, down: Length) -> Point {
+    Point { across, down }
+}
+
+/// The points of the outline from left to right in flat coordinates.
+fn below_heading(drawn: &[DrawnPoint], ground: Ground) -> Vec<Vertex> {
+    let right_of = ground.flat - ground.drawn_width();
+    let ways_on = drawn.iter().skip(1).chain(drawn.last());
+    let right = drawn.iter().zip(ways_on).map(|(point, next)| Vertex {
+        at: at(right_of + point.across, ground.heading_depth + point.down),
+        corner: Some(point.step),
+        edge: Some(next.step),
+    });
+    if !ground.half {
+        return right.collect();
+    }
+    let left = drawn.iter().rev().map(|point| Vertex {
+        at: at(ground.drawn_width() - point.across, ground.heading_depth + point.down),
+        corner: Some(point.step),
+        edge: Some(point.step),
+    });
+    // A point on the fold is one corner of the whole panel, though half an odd width puts its two
+    // images a nanometre apart.
+    let on_fold = drawn.first().is_some_and(|point| point.across.is_zero());
+    let mut whole: Vec<Vertex> = left.collect();
+    let first_right = right.clone().next();
+    if let (true, Some(last), Some(image)) = (on_fold, whole.last_mut(), first_right) {
+        last.edge = image.edge;
+    }
+    whole.extend(right.skip(usize::from(on_fold)));
+    whole
+}
+
+/// Takes corners that lie on one another as one; the edge is that of the last of them.
+fn join_doubles(vertices: Vec<Vertex>) -> Vec<Vertex> {
+    let mut joined: Vec<Vertex> = Vec::with_capacity(vertices.len());
+    for vertex in vertices {
+        match joined.last_mut() {
+            Some(last) if last.at == vertex.at => last.edge = vertex.edge,
+            _ => joined.push(vertex),
+        }
+    }
+    joined
+}
+
+/// Leaves out corners where the line goes straight on.
+fn without_straight_corners(vertices: Vec<Vertex>) -> Vec<Vertex> {
+    let mut kept: Vec<Vertex> = Vec::with_capacity(vertices.len());
+    for vertex in vertices {
+        if let [.., before, last] = kept.as_slice() {
+            let (way_in, way_on) = (Span::between(before.at, last.at), Span::between(last.at, vertex.at));
+            if way_in.cross(way_on) == 0 && way_in.dot(way_on) > 0 {
+                kept.pop();
+            }
+        }
+        kept.push(vertex);
+    }
+    kept
+}
+
+/// The pairs of steps whose edges cross. A crossing of both halves of a panel is one mistake.
+fn crossed_steps(shape: &Shape) -> BTreeSet<(usize, usize)> {
+    let step = |edge: usize| shape.edges.get(edge).and_then(|edge| edge.step);
+    let crossed = crossings(&shape.points()).into_iter().filter_map(|(one, other)| {
+        // The top edge has no step of its own: what crosses it is told by the other step alone.
+        let one_step = step(one).or(step(other))?;
+        let other_step = step(other).unwrap_or(one_step);
+        Some((one_step.min(other_step), one_step.max(other_step)))
+    });
+    crossed.collect()
+}
+
+/// Says what every edge and corner is.
+fn finish(vertices: &[Vertex], flat: Length) -> Shape {
+    let points: Vec<Point> = vertices.iter().map(|vertex| vertex.at).collect();
+    let turns_right = doubled_area(&points) > 0;
+    let spans: Vec<Span> = closed(&points).map(|(from, to)| Span::between(from, to)).collect();
+    let ways_in = spans.last().into_iter().chain(&spans);
+    let corners = vertices.iter().zip(ways_in.zip(&spans)).map(|(vertex, (way_in, way_on))| Corner {
+        at: vertex.at,
+        relief: relief(*way_in, *way_on, turns_right),
+        step: vertex.corner,
+    });
+    let last = vertices.len().saturating_sub(1);
+    let edges = vertices.iter().zip(&spans).enumerate().map(|(index, (vertex, span))| Edge {
+        kind: if index == last { EdgeKind::Top } else { kind(vertex.at, *span, flat) },
+        length: span.length(),
+        step: vertex.edge,
+    });
+    Shape { corners: corners.collect(), edges: edges.collect() }
+}
+
+fn kind(from: Point, span: Span, flat: Length) -> EdgeKind {
+    let at_full_width = from.across.is_zero() || from.across == flat;
+    if span.across == 0 && at_full_width { EdgeKind::Side } else { EdgeKind::Lower }
+}
+
+/// What the allowance calls for at a turn. The panel lies on the inner side of a convex turn.
+fn relief(way_in: Span, way_on: Span, turns_right: bool) -> CornerRelief {
+    let turn = way_in.cross(way_on);
+    let straight_on = way_in.dot(way_on);
+    if turn.saturating_abs().saturating_mul(LEAST_TURN) < straight_on {
+        CornerRelief::Nothing
+    } else if (turn > 0) == turns_right {
+        CornerRelief::Trim
+    } else {
+        CornerRelief::Snip
+    }
+}

@@ -1,0 +1,122 @@
+//! The whole job worked out, window by window, panel by panel.
+
+use pelmet_measure::Length;
+
+use crate::row::{RowFinding, check_hanging, cover, length_to_cover, quantities};
+use crate::row_fill::{fills, shares};
+use crate::width::lay_widths;
+use crate::work_panel::PanelTask;
+use crate::{
+    Fabric, Finding, Job, Matter, PanelMade, Pleating, Subject, WindowMade, WindowOrder, Work,
+};
+
+/// Works out a job: every panel with its sizes, folds, pieces and marks, and everything there is to
+/// say against the order.
+///
+/// A panel that cannot be worked out is left empty and the rest goes on, so that one reading of the
+/// findings shows every mistake; what depends on a mistake stays silent about it.
+pub fn work(job: &Job) -> (Work, Vec<Finding>) {
+    let mut findings = Vec::new();
+    let windows = job.windows.iter().enumerate().map(|(window, order)| {
+        let mut bench = Bench { order, fabrics: &job.fabrics, window, findings: &mut findings };
+        bench.make_window()
+    });
+    (Work { windows: windows.collect() }, findings)
+}
+
+/// Where one window is worked out.
+struct Bench<'a> {
+    order: &'a WindowOrder,
+    fabrics: &'a [Fabric],
+    window: usize,
+    findings: &'a mut Vec<Finding>,
+}
+
+impl Bench<'_> {
+    fn make_window(&mut self) -> WindowMade {
+        self.report_row(check_hanging(self.order));
+        let pleatings = self.lay_all();
+        let widths = finished_widths(&pleatings);
+        let (coverage, found) = cover(self.order, &widths);
+        self.report_row(found);
+        let quantities = quantities(self.order);
+        let panels = pleatings.into_iter().zip(quantities).enumerate();
+        WindowMade {
+            panels: panels
+                .map(|(panel, (pleating, quantity))| self.make_panel(panel, pleating, quantity))
+                .collect(),
+            to_cover: coverage.to_cover,
+            covered: coverage.covered,
+            joins: coverage.joins,
+        }
+    }
+
+    /// Lays out every panel across its width: those that know theirs, then those that fill what
+    /// the row leaves.
+    fn lay_all(&mut self) -> Vec<Option<Pleating>> {
+        let panels = 0..self.order.panels.len();
+        let filling: Vec<bool> = panels.clone().map(|panel| fills(self.order, panel)).collect();
+        let known = filling.iter().enumerate();
+        let mut pleatings: Vec<Option<Pleating>> =
+            known.map(|(panel, fills)| if *fills { None } else { self.lay(panel, None) }).collect();
+        let to_cover = length_to_cover(self.order);
+        match shares(self.order, to_cover, &finished_widths(&pleatings)) {
+            Ok(shares) => {
+                for (panel, share) in shares {
+                    let laid = self.lay(panel, Some(share));
+                    if let Some(pleating) = pleatings.get_mut(panel) {
+                        *pleating = laid;
+                    }
+                }
+            }
+            Err(found) => self.report_row(vec![found]),
+        }
+        pleatings
+    }
+
+    fn lay(&mut self, panel: usize, share: Option<Length>) -> Option<Pleating> {
+        let order = self.order.panels.get(panel)?;
+        let face = self.fabrics.get(order.face)?;
+        let laid = lay_widths(order, face, share);
+        laid.map_err(|matter| self.report(panel, [matter])).ok()
+    }
+
+    fn make_panel(
+        &mut self,
+        panel: usize,
+        pleating: Option<Pleating>,
+        quantity: u32,
+    ) -> Option<PanelMade> {
+        let motif = self.order.motif.filter(|motif| motif.panel == panel);
+        let task = PanelTask {
+            order: self.order.panels.get(panel)?,
+            fabrics: self.fabrics,
+            support: &self.order.support,
+            quantity,
+            motif: motif.map(|motif| motif.below_heading),
+        };
+        let mut matters = Vec::new();
+        let made = task.make(pleating, &mut matters);
+        self.report(panel, matters);
+        made
+    }
+
+    fn report(&mut self, panel: usize, matters: impl IntoIterator<Item = Matter>) {
+        let subject = Subject::Panel { window: self.window, panel };
+        let told = matters.into_iter().map(|matter| Finding { subject, matter });
+        self.findings.extend(told);
+    }
+
+    fn report_row(&mut self, found: Vec<RowFinding>) {
+        let window = self.window;
+        let told = found.into_iter().map(|(panel, matter)| Finding {
+            subject: panel.map_or(Subject::Window(window), |panel| Subject::Panel { window, panel }),
+            matter: matter.into(),
+        });
+        self.findings.extend(told);
+    }
+}
+
+fn finished_widths(pleatings: &[Option<Pleating>]) -> Vec<Option<Length>> {
+    pleatings.iter().map(|pleating| Some(pleating.as_ref()?.finished)).collect()
+}

@@ -1,0 +1,176 @@
+//! One panel worked out, once its widths are known.
+
+use pelmet_measure::Length;
+
+use crate::heading_made::{HeadingMade, make_heading};
+use crate::marks::Markings;
+use crate::notions::{fastener_runs, tape_runs, turning_opening};
+use crate::outline_drawn::draw;
+use crate::pieces::Cutting;
+use crate::shape::{Ground, shape_of};
+use crate::{
+    Cut, Fabric, Folding, Layer, Matter, PanelMade, PanelOrder, Piece, PieceMatter, Pleating,
+    Point, Shape, Support, check, fold, is_hidden, tolerance,
+};
+
+/// A panel to be worked out, with what it is made from and hangs on.
+pub(crate) struct PanelTask<'a> {
+    pub(crate) order: &'a PanelOrder,
+    pub(crate) fabrics: &'a [Fabric],
+    pub(crate) support: &'a Support,
+    /// How many are made.
+    pub(crate) quantity: u32,
+    /// How far below the heading line the centre of a motif is to lie.
+    pub(crate) motif: Option<Length>,
+}
+
+impl PanelTask<'_> {
+    /// Works the panel out. Without its widths, only what does not depend on them is looked at.
+    pub(crate) fn make(
+        &self,
+        pleating: Option<Pleating>,
+        matters: &mut Vec<Matter>,
+    ) -> Option<PanelMade> {
+        self.check_layers(matters);
+        let heading = self.heading(matters);
+        let pleating = pleating?;
+        let folding = self.folded(&pleating, matters);
+        let shape = self.shape(&pleating, heading.as_ref(), matters)?;
+        let heading = heading?;
+        let motif = self.motif_centre(heading.depth, &folding, pleating.flat, matters);
+        let cloth = Cloth { shape: &shape, folding: &folding, heading: &heading, motif };
+        let pieces = self.pieces(cloth, matters)?;
+        let opening = turning_opening(&self.order.making, pleating.flat, matters);
+        let fasteners = fastener_runs(heading.fastener.as_ref(), pleating.finished, matters);
+        let face = pieces.first().and_then(|piece| piece.joined.as_ref());
+        let markings = Markings {
+            pleating: &pleating,
+            shape: &shape,
+            heading_line: heading.line,
+            opening,
+            motif,
+            fasteners: &fasteners,
+            seams: face.map_or(&[], |joined| &joined.seams),
+        };
+        Some(PanelMade {
+            quantity: self.quantity,
+            finished: pleating.finished,
+            flat: pleating.flat,
+            made_length: heading.depth + self.order.drop,
+            heading_depth: heading.depth,
+            tape: tape_runs(&self.order.making, &shape, opening),
+            marks: markings.marks(),
+            tolerance: self.order.pleats.as_ref().and_then(|rule| tolerance(rule, pleating.pleats.len())),
+            fasteners,
+            pieces,
+            pleating,
+            folding,
+            shape,
+        })
+    }
+
+    /// Face and lining as the method wants them, and as they suit one another.
+    fn check_layers(&self, matters: &mut Vec<Matter>) {
+        let panel_has = self.order.lining.is_some();
+        if panel_has != self.order.making.lining.is_some() {
+            matters.push(PieceMatter::LiningMismatch { panel_has }.into());
+        }
+        let lining = self.order.lining.and_then(|lining| self.fabrics.get(lining));
+        let face = self.fabrics.get(self.order.face);
+        if let Some((face, lining)) = face.zip(lining).map(|(face, lining)| (face.shrinkage, lining.shrinkage))
+            && lining > face
+        {
+            matters.push(PieceMatter::LiningShrinksMore { face, lining }.into());
+        }
+    }
+
+    fn heading(&self, matters: &mut Vec<Matter>) -> Option<HeadingMade> {
+        let drop = self.order.drop;
+        if !drop.is_positive() {
+            matters.push(PieceMatter::NothingLeft { size: "drop", length: drop }.into());
+            return None;
+        }
+        make_heading(&self.order.heading, self.support, drop, matters)
+    }
+
+    fn folded(&self, pleating: &Pleating, matters: &mut Vec<Matter>) -> Folding {
+        let folding = fold(pleating.flat, &pleating.creases);
+        if let Some(rule) = &self.order.pleats {
+            matters.extend(check(rule, pleating, &folding).into_iter().map(Matter::from));
+        }
+        folding
+    }
+
+    /// The made-up shape. Without a heading it is only looked at for mistakes.
+    fn shape(
+        &self,
+        pleating: &Pleating,
+        heading: Option<&HeadingMade>,
+        matters: &mut Vec<Matter>,
+    ) -> Option<Shape> {
+        let outline = &self.order.outline;
+        let heading_depth = heading.map_or(Length::ZERO, |heading| heading.depth);
+        let ground = Ground { flat: pleating.flat, heading_depth, half: outline.half };
+        let drawn = draw(outline, ground.drawn_width(), self.order.drop, matters)?;
+        shape_of(&drawn, ground, matters)
+    }
+
+    fn motif_centre(
+        &self,
+        heading_depth: Length,
+        folding: &Folding,
+        flat: Length,
+        matters: &mut Vec<Matter>,
+    ) -> Option<Point> {
+        let (below_heading, drop) = (self.motif?, self.order.drop);
+        let centre = Point { across: flat.divided(2), down: heading_depth + below_heading };
+        if below_heading > drop {
+            matters.push(PieceMatter::MotifBelowDrop { below_heading, drop }.into());
+        }
+        if is_hidden(folding, centre.across) {
+            matters.push(PieceMatter::MotifHidden { at: centre.across }.into());
+        }
+        Some(centre)
+    }
+
+    /// The pieces of every layer, face first. `None` where one of them cannot be cut.
+    fn pieces(&self, cloth: Cloth<'_>, matters: &mut Vec<Matter>) -> Option<Vec<Piece>> {
+        let on_fold = self.order.cut == Cut::OnFold;
+        if on_fold && !cloth.shape.has_like_halves() {
+            matters.push(PieceMatter::HalvesDiffer.into());
+        }
+        let making = &self.order.making;
+        let lining = self.order.lining.zip(making.lining.as_ref());
+        let layers = [
+            Some((Layer::Face, self.order.face, &making.face, cloth.motif)),
+            lining.map(|(fabric, making)| (Layer::Lining, fabric, making, None)),
+        ];
+        let cut = layers.into_iter().flatten().map(|(layer, fabric, layer_making, motif)| {
+            let cutting = Cutting {
+                layer,
+                fabric,
+                cloth: self.fabrics.get(fabric)?,
+                making: layer_making,
+                join: making.join,
+                shape: cloth.shape,
+                folding: cloth.folding,
+                heading_depth: cloth.heading.depth,
+                on_fold,
+                quantity: self.quantity,
+                motif,
+            };
+            cutting.cut(matters)
+        });
+        let pieces: Vec<Option<Piece>> = cut.collect();
+        pieces.into_iter().collect()
+    }
+}
+
+/// A panel's cloth before it is cut.
+#[derive(Copy, Clone)]
+struct Cloth<'a> {
+    shape: &'a Shape,
+    folding: &'a Folding,
+    heading: &'a HeadingMade,
+    motif: Option<Point>,
+}
