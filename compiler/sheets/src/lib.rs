@@ -1,1 +1,62 @@
 //! The packet as people read it: plain text sheets.
+//!
+//! [`text`] prints every sheet and [`sheet`] one of them. A sheet is a view: it prints what the
+//! packet holds and works nothing out.
+
+mod cautions;
+mod checks;
+mod cut_sheet;
+mod mark_list;
+mod notions;
+mod options;
+mod page;
+mod table;
+mod words;
+mod wrap;
+mod yardage;
+
+pub use options::{MINIMUM_WIDTH, TextOptions};
+pub use pelmet_packet::packet::SheetKind;
+
+use page::Page;
+use pelmet_packet::Packet;
+
+/// Every sheet, in the order the work is done.
+pub const ALL: [SheetKind; 5] = [
+    SheetKind::Yardage,
+    SheetKind::Notions,
+    SheetKind::CutSheet,
+    SheetKind::MarkList,
+    SheetKind::Checks,
+];
+
+/// Every sheet as text, one after the other.
+pub fn text(packet: &Packet, options: TextOptions) -> String {
+    ALL.map(|kind| sheet(packet, kind, options)).join("\n\n")
+}
+
+/// One sheet as text.
+pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
+    let mut page = Page::new(options);
+    page.title(&format!("{}: {}", title(kind), packet.title));
+    match kind {
+        SheetKind::Yardage => yardage::print(packet, &mut page),
+        SheetKind::Notions => notions::print(packet, &mut page),
+        SheetKind::CutSheet => cut_sheet::print(packet, &mut page),
+        SheetKind::MarkList => mark_list::print(packet, &mut page),
+        SheetKind::Checks => checks::print(packet, &mut page),
+    }
+    cautions::print(packet, kind, &mut page);
+    page.into_text()
+}
+
+/// What a sheet is called.
+pub fn title(kind: SheetKind) -> &'static str {
+    match kind {
+        SheetKind::Yardage => "Yardage",
+        SheetKind::Notions => "Tape and fasteners",
+        SheetKind::CutSheet => "Cut sheet",
+        SheetKind::MarkList => "Mark list",
+        SheetKind::Checks => "What to check",
+    }
+}

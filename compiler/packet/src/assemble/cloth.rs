@@ -1,0 +1,218 @@
+//! The cloths to buy and their layouts.
+
+use pelmet_bolt::Placed;
+use pelmet_measure::{Length, Money};
+use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Repeat, Way};
+
+use super::printer::{Printer, cost, money};
+use super::{number, ordinal, piece};
+use crate::lay::{CutPiece, LaidCloth};
+use crate::packet::{
+    Amount, Band, Cloth, Measure, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp,
+};
+
+/// Every cloth that something is cut from, by name.
+pub(crate) fn cloths(job: &Job, laid: &[LaidCloth], printer: &Printer<'_>) -> Vec<Cloth> {
+    let mut cloths: Vec<Cloth> = laid
+        .iter()
+        .filter_map(|laid| {
+            Some(cloth(
+                job,
+                job.fabrics.get(laid.to_lay.fabric)?,
+                laid,
+                printer,
+            ))
+        })
+        .collect();
+    cloths.sort_by(|one, other| one.name.cmp(&other.name));
+    cloths
+}
+
+/// What all the cloths cost; `None` where one of them has no price.
+pub(crate) fn cost_of_all(job: &Job, laid: &[LaidCloth], printer: &Printer<'_>) -> Option<Amount> {
+    let costs = laid.iter().map(|laid| {
+        let fabric = job.fabrics.get(laid.to_lay.fabric)?;
+        cost(fabric.price.as_ref()?, laid.layout.bought)
+    });
+    let together: Money = costs.collect::<Option<Vec<Money>>>()?.into_iter().sum();
+    (!laid.is_empty()).then(|| printer.amount(together))
+}
+
+fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) -> Cloth {
+    let layout = &laid.layout;
+    let cost = fabric
+        .price
+        .as_ref()
+        .and_then(|price| cost(price, layout.bought));
+    Cloth {
+        name: fabric.name.clone(),
+        width: printer.plain(fabric.width),
+        usable_width: printer.plain(fabric.usable_width()),
+        repeat: fabric.repeat.map(|repeat| print_repeat(repeat, printer)),
+        way_up: match fabric.way {
+            Way::OneWay => WayUp::OneWay,
+            Way::Any => WayUp::Any,
+        },
+        piece_count: number(layout.placed.len()),
+        exact: printer.cut(layout.exact),
+        bought: printer.bolt(layout.bought),
+        rule_of_thumb: printer.bought(layout.rule_of_thumb),
+        at_least: printer.at_least(layout.at_least),
+        bolts: number(layout.bolts.len()),
+        price: fabric.price.as_ref().map(|stated| price(stated, printer)),
+        cost: cost.map(|money| printer.amount(money)),
+        placed: placed_pieces(job, laid, printer),
+        bands: bands(laid, printer),
+    }
+}
+
+fn print_repeat(repeat: Repeat, printer: &Printer<'_>) -> PrintRepeat {
+    PrintRepeat {
+        along: repeat.along.map(|along| printer.plain(along)),
+        across: repeat.across.map(|across| printer.plain(across)),
+        matching: match repeat.matching {
+            Match::Straight => RepeatMatch::Straight,
+            Match::HalfDrop => RepeatMatch::HalfDrop,
+        },
+    }
+}
+
+fn price(stated: &PriceStated, printer: &Printer<'_>) -> Price {
+    let amount = printer.amount(money(stated.amount));
+    let per = per(stated.per, printer);
+    let text = format!("{} per {}", amount.text, per.text.trim_start_matches("1 "));
+    Price { amount, per, text }
+}
+
+/// The length a price buys; a yard and a metre keep their names in either system of units.
+fn per(length: Length, printer: &Printer<'_>) -> Measure {
+    let named = |text: &str| Measure {
+        text: text.to_owned(),
+        ..printer.plain(length)
+    };
+    match length {
+        Length::YARD => named("1 yd"),
+        Length::METRE => named("1 m"),
+        other => printer.plain(other),
+    }
+}
+
+fn placed_pieces(job: &Job, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<PlacedPiece> {
+    laid.layout
+        .placed
+        .iter()
+        .enumerate()
+        .filter_map(|(index, placed)| {
+            let cut = laid.to_lay.cuts.get(placed.piece)?;
+            placed_piece(job, ordinal(index), placed, cut, printer)
+        })
+        .collect()
+}
+
+fn placed_piece(
+    job: &Job,
+    place: u32,
+    placed: &Placed,
+    cut: &CutPiece,
+    printer: &Printer<'_>,
+) -> Option<PlacedPiece> {
+    let window = job.windows.get(cut.window)?;
+    let panel = &window.panels.get(cut.panel)?.name;
+    let Copy {
+        strip,
+        copy,
+        copies,
+    } = copy_of(cut, placed.copy);
+    let whole = format!("{} {}", window.name, piece::label(panel, cut.layer));
+    let fold_at = || printer.mark(placed.across + cut.piece.width.divided(2));
+    Some(PlacedPiece {
+        number: place,
+        name: strip.map_or(whole.clone(), |strip| format!("{whole}, strip {strip}")),
+        window: window.name.clone(),
+        panel: panel.clone(),
+        layer: piece::layer_kind(cut.layer),
+        strip,
+        copy,
+        copies,
+        bolt: placed.bolt.saturating_add(1),
+        across: printer.mark(placed.across),
+        along: printer.mark(placed.along),
+        width: printer.cut(cut.piece.width),
+        length: printer.cut(cut.piece.length),
+        turned: placed.turned,
+        railroaded: cut.railroaded,
+        fold_at: cut.on_fold.then(fold_at),
+    })
+}
+
+/// Which of the pieces alike a placed one is, numbered from 1.
+struct Copy {
+    strip: Option<u32>,
+    copy: u32,
+    copies: u32,
+}
+
+/// Copies of a joined piece are its strips by turns.
+fn copy_of(cut: &CutPiece, copy: u32) -> Copy {
+    let strips = number(cut.strips.len().max(1));
+    let turn = copy.checked_rem(strips).unwrap_or(0);
+    Copy {
+        strip: usize::try_from(turn)
+            .ok()
+            .and_then(|turn| cut.strips.get(turn))
+            .copied(),
+        copy: copy.checked_div(strips).unwrap_or(copy).saturating_add(1),
+        copies: cut
+            .piece
+            .quantity
+            .checked_div(strips)
+            .unwrap_or(cut.piece.quantity),
+    }
+}
+
+/// Parts the layout where it can be cut straight across without cutting into a piece.
+fn bands(laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Band> {
+    let mut bands: Vec<OpenBand> = Vec::new();
+    for (index, placed) in laid.layout.placed.iter().enumerate() {
+        let length = laid
+            .to_lay
+            .cuts
+            .get(placed.piece)
+            .map_or(Length::ZERO, |cut| cut.piece.length);
+        let to = placed.along + length;
+        let piece = (placed.across, ordinal(index));
+        match bands.last_mut() {
+            Some(band) if band.bolt == placed.bolt && placed.along < band.to => {
+                band.to = band.to.max(to);
+                band.pieces.push(piece);
+            }
+            _ => bands.push(OpenBand {
+                bolt: placed.bolt,
+                from: placed.along,
+                to,
+                pieces: vec![piece],
+            }),
+        }
+    }
+    bands.into_iter().map(|band| band.closed(printer)).collect()
+}
+
+/// A band to which pieces are still added; each piece with its place across and its number.
+struct OpenBand {
+    bolt: u32,
+    from: Length,
+    to: Length,
+    pieces: Vec<(Length, u32)>,
+}
+
+impl OpenBand {
+    fn closed(mut self, printer: &Printer<'_>) -> Band {
+        self.pieces.sort();
+        Band {
+            bolt: self.bolt.saturating_add(1),
+            from: printer.mark(self.from),
+            to: printer.cut(self.to),
+            pieces: self.pieces.into_iter().map(|(_, number)| number).collect(),
+        }
+    }
+}

@@ -1,0 +1,93 @@
+//! The marks of a panel, in working order.
+
+use pelmet_workroom::{CornerRelief, Mark as MarkMade, MarkKind as MarkMadeKind, Toward};
+
+use super::printer::Printer;
+use super::{number, ordinal, pleat};
+use crate::packet::{Direction, FoldMark, Mark, MarkKind, Relief};
+
+/// The marks, numbered.
+pub(crate) fn marks(made: &[MarkMade], printer: &Printer<'_>) -> Vec<Mark> {
+    made.iter()
+        .enumerate()
+        .map(|(index, mark)| marked(ordinal(index), mark, printer))
+        .collect()
+}
+
+pub(crate) fn relief(relief: CornerRelief) -> Option<Relief> {
+    match relief {
+        CornerRelief::Snip => Some(Relief::Snip),
+        CornerRelief::Trim => Some(Relief::Trim),
+        CornerRelief::Nothing => None,
+    }
+}
+
+fn marked(place: u32, mark: &MarkMade, printer: &Printer<'_>) -> Mark {
+    let (kind, name) = named(&mark.kind);
+    let all_across = matches!(kind, MarkKind::HeadingLine | MarkKind::FastenerLine);
+    Mark {
+        number: place,
+        kind,
+        name,
+        from_left: (!all_across).then(|| printer.mark(mark.across)),
+        from_centre: (!all_across).then(|| printer.beside_centre(mark.from_centre)),
+        down: mark.down.map(|down| printer.mark(down)),
+        relief: match mark.kind {
+            MarkMadeKind::Corner {
+                relief: called_for, ..
+            } => relief(called_for),
+            _ => None,
+        },
+        fold: fold(&mark.kind, printer),
+    }
+}
+
+fn named(kind: &MarkMadeKind) -> (MarkKind, String) {
+    match kind {
+        MarkMadeKind::HeadingLine => (MarkKind::HeadingLine, String::from("heading line")),
+        MarkMadeKind::Corner { number, relief } => {
+            (MarkKind::Corner, corner_name(*number, *relief))
+        }
+        MarkMadeKind::TurningOpening => (MarkKind::TurningOpening, String::from("turning opening")),
+        MarkMadeKind::Fold { pleat, kind, .. } => {
+            (MarkKind::Fold, format!("pleat {pleat}, {kind}"))
+        }
+        MarkMadeKind::Quarter => (MarkKind::Quarter, String::from("quarter")),
+        MarkMadeKind::MotifCentre => (MarkKind::MotifCentre, String::from("motif centre")),
+        MarkMadeKind::FastenerLine { name } => (MarkKind::FastenerLine, format!("top of {name}")),
+        MarkMadeKind::JoinSeam => (MarkKind::JoinSeam, String::from("join seam")),
+    }
+}
+
+fn corner_name(number: usize, relief: CornerRelief) -> String {
+    match relief {
+        CornerRelief::Snip => format!("corner {number}, snip"),
+        CornerRelief::Trim => format!("corner {number}, trim"),
+        CornerRelief::Nothing => format!("corner {number}"),
+    }
+}
+
+fn fold(kind: &MarkMadeKind, printer: &Printer<'_>) -> Option<FoldMark> {
+    let MarkMadeKind::Fold {
+        pleat,
+        kind,
+        depth,
+        brought_to,
+        brought_to_from_centre,
+        toward,
+    } = kind
+    else {
+        return None;
+    };
+    Some(FoldMark {
+        pleat: number(*pleat),
+        pleat_kind: pleat::kind(kind),
+        depth: printer.mark(*depth),
+        brought_to_from_left: printer.mark(*brought_to),
+        brought_to_from_centre: printer.beside_centre(*brought_to_from_centre),
+        toward: match toward {
+            Toward::Left => Direction::Left,
+            Toward::Right => Direction::Right,
+        },
+    })
+}

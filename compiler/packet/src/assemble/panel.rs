@@ -1,0 +1,99 @@
+//! One kind of panel.
+
+use pelmet_measure::Length;
+use pelmet_workroom::{Fabric, FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade, WindowOrder};
+
+use super::printer::{Printer, times};
+use super::{HungPanel, heading, mark, outline, piece, pleat};
+use crate::packet::{Fastener, Panel, TapeRun, Tolerance};
+
+pub(crate) fn panel(
+    hung: &HungPanel<'_>,
+    window: &WindowOrder,
+    fabrics: &[Fabric],
+    printer: &Printer<'_>,
+) -> Panel {
+    let HungPanel { order, made, .. } = hung;
+    let (cut_width, cut_length) = face_size(made);
+    Panel {
+        name: order.name.clone(),
+        quantity: made.quantity,
+        finished_width: printer.mark(made.finished),
+        flat_width: printer.mark(made.flat),
+        cut_width: printer.cut(cut_width),
+        cut_length: printer.cut(cut_length),
+        drop: printer.mark(order.drop),
+        made_length: printer.mark(made.made_length),
+        heading_depth: printer.mark(made.heading_depth),
+        heading: heading::in_words(&order.heading, printer),
+        making: order.making.name.clone(),
+        fullness: times(made.flat, made.finished),
+        tolerance: made.tolerance.map(|(worst, likely)| Tolerance {
+            worst: printer.mark(worst),
+            likely: printer.mark(likely),
+        }),
+        pleats: pleat::pleats(&made.pleating.pleats, printer),
+        creases: pleat::creases(&made.pleating.creases, printer),
+        stretches: pleat::stretches(&made.folding, printer),
+        layers: pleat::layers(&made.folding.layers, printer),
+        thickest: made.folding.thickest,
+        outline: outline::sewn(&made.shape, printer),
+        pieces: made
+            .pieces
+            .iter()
+            .map(|made| piece::piece(&order.name, made, fabrics, printer))
+            .collect(),
+        tape_width: order
+            .making
+            .tape
+            .as_ref()
+            .map(|tape| printer.plain(tape.width)),
+        tape: made
+            .tape
+            .iter()
+            .map(|run| tape_run(run, made, printer))
+            .collect(),
+        tape_together: printer.mark(made.tape.iter().map(|run| run.length).sum()),
+        fasteners: made
+            .fasteners
+            .iter()
+            .map(|run| fastener(run, printer))
+            .collect(),
+        marks: mark::marks(&made.marks, printer),
+        hang_range: heading::hang_range(&order.heading, order.drop, printer),
+        covers_each_side: window
+            .over_joins
+            .contains(&hung.index)
+            .then(|| printer.mark((made.finished - window.overlap).divided(2))),
+    }
+}
+
+/// The cut size of the face; a panel without a face has none.
+fn face_size(made: &PanelMade) -> (Length, Length) {
+    made.pieces
+        .iter()
+        .find(|piece| piece.layer == Layer::Face)
+        .map_or((Length::ZERO, Length::ZERO), |face| {
+            (face.cut_width, face.cut_length)
+        })
+}
+
+fn tape_run(run: &TapeRunMade, made: &PanelMade, printer: &Printer<'_>) -> TapeRun {
+    TapeRun {
+        edge: outline::edge_kind(run.kind),
+        from_corner: outline::corner_at(&made.shape, run.from),
+        to_corner: outline::corner_at(&made.shape, run.to),
+        from: printer.place(run.from.across, run.from.down),
+        to: printer.place(run.to.across, run.to.down),
+        length: printer.cut(run.length),
+    }
+}
+
+fn fastener(run: &FastenerRun, printer: &Printer<'_>) -> Fastener {
+    Fastener {
+        name: run.name.clone(),
+        width: printer.plain(run.width),
+        length: printer.cut(run.length),
+        down: printer.mark(run.down),
+    }
+}

@@ -1,0 +1,132 @@
+//! The pieces of a panel.
+
+use pelmet_measure::Length;
+use pelmet_workroom::{
+    Allowance, EdgeKind as EdgeKindMade, Fabric, JoinedWidths as JoinedMade, Layer,
+    Piece as PieceMade,
+};
+
+use super::outline::{cutting_line, edge_kind};
+use super::printer::Printer;
+use crate::packet::{CutAllowance, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, Piece};
+
+pub(crate) fn piece(
+    panel: &str,
+    made: &PieceMade,
+    fabrics: &[Fabric],
+    printer: &Printer<'_>,
+) -> Piece {
+    let draw_width = if made.on_fold {
+        made.cut_width.divided(2)
+    } else {
+        made.cut_width
+    };
+    Piece {
+        label: label(panel, made.layer),
+        layer: layer_kind(made.layer),
+        cloth: fabrics
+            .get(made.fabric)
+            .map(|fabric| fabric.name.clone())
+            .unwrap_or_default(),
+        quantity: made.quantity,
+        cut_width: printer.cut(made.cut_width),
+        cut_length: printer.cut(made.cut_length),
+        on_fold: made.on_fold,
+        railroaded: made.railroaded,
+        draw_width: printer.cut(draw_width),
+        allowances: made
+            .allowances
+            .iter()
+            .map(|(edge, allowance, total)| cut_allowance(*edge, *allowance, *total, printer))
+            .collect(),
+        outline_from: if made.on_fold {
+            MeasuredFrom::Fold
+        } else {
+            MeasuredFrom::LeftEdge
+        },
+        outline: cutting_line(made, printer),
+        area: printer.surface(made.area),
+        joined: made
+            .joined
+            .as_ref()
+            .map(|joined| joined_widths(joined, printer)),
+    }
+}
+
+/// What a piece is, in words.
+pub(crate) fn label(panel: &str, layer: Layer) -> String {
+    match layer {
+        Layer::Face => format!("{panel} face"),
+        Layer::Lining => format!("{panel} lining"),
+    }
+}
+
+pub(crate) fn layer_kind(layer: Layer) -> LayerKind {
+    match layer {
+        Layer::Face => LayerKind::Face,
+        Layer::Lining => LayerKind::Lining,
+    }
+}
+
+fn cut_allowance(
+    edge: EdgeKindMade,
+    allowance: Allowance,
+    total: Length,
+    printer: &Printer<'_>,
+) -> CutAllowance {
+    let extra = total - allowance.total();
+    let text = format!(
+        "{}{}",
+        allowance_text(allowance, printer),
+        extra_text(edge, extra, printer)
+    );
+    CutAllowance {
+        edge: edge_kind(edge),
+        total: printer.plain(total),
+        text,
+    }
+}
+
+fn allowance_text(allowance: Allowance, printer: &Printer<'_>) -> String {
+    let text = |length| printer.style.plain(length);
+    match allowance {
+        Allowance::Seam(width) => format!("{} seam", text(width)),
+        Allowance::SingleHem { depth, turn } if turn.is_zero() => format!("{} hem", text(depth)),
+        Allowance::SingleHem { depth, turn } => {
+            format!("{} hem, {} turned under", text(depth), text(turn))
+        }
+        Allowance::DoubleHem(depth) => format!("{} double hem", text(depth)),
+    }
+}
+
+/// What a layer has beyond its allowance, or lacks.
+fn extra_text(edge: EdgeKindMade, extra: Length, printer: &Printer<'_>) -> String {
+    let (more, less) = match edge {
+        EdgeKindMade::Top | EdgeKindMade::Lower => ("longer", "shorter"),
+        EdgeKindMade::Side => ("wider", "narrower"),
+    };
+    match extra {
+        extra if extra.is_zero() => String::new(),
+        extra if extra.is_positive() => format!(", {} {more}", printer.style.plain(extra)),
+        extra => format!(", {} {less}", printer.style.plain(extra.abs())),
+    }
+}
+
+fn joined_widths(joined: &JoinedMade, printer: &Printer<'_>) -> JoinedWidths {
+    JoinedWidths {
+        strips: joined
+            .strips
+            .iter()
+            .map(|strip| printer.cut(strip.cut_width))
+            .collect(),
+        seams: joined
+            .seams
+            .iter()
+            .map(|seam| JoinSeam {
+                at: printer.mark(seam.at),
+                hidden: seam.hidden,
+            })
+            .collect(),
+        allowance: printer.plain(joined.allowance),
+    }
+}

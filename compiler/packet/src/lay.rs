@@ -1,0 +1,222 @@
+//! From worked-out panels to pieces on cloth: what is cut from each cloth, and how it is laid.
+
+use std::collections::BTreeSet;
+
+use pelmet_bolt::{Cloth, Fault, Layout, LayoutTrouble};
+use pelmet_measure::{Length, Style};
+use pelmet_workroom::{Fabric, Job, JoinedWidths, Layer, Match, Piece, Way, WindowOrder, Work};
+
+/// A cloth of the job and all that is cut from it.
+#[derive(Clone, PartialEq, Debug)]
+pub struct ClothToLay {
+    /// The cloth, by index in the job.
+    pub fabric: usize,
+    /// The cloth as the layout sees it.
+    pub cloth: Cloth,
+    /// What is cut from it.
+    pub cuts: Vec<CutPiece>,
+}
+
+/// Pieces of one size, cut for one panel of one window.
+#[derive(Clone, PartialEq, Debug)]
+pub struct CutPiece {
+    /// The window, by index in the job.
+    pub window: usize,
+    /// The panel, by index in the window.
+    pub panel: usize,
+    /// The layer of the panel.
+    pub layer: Layer,
+    /// Which strips of a joined piece have this size, numbered from the left and from 1; empty for
+    /// a piece cut in one. The piece's quantity counts every strip.
+    pub strips: Vec<u32>,
+    /// Whether the cloth is folded along the middle of the piece.
+    pub on_fold: bool,
+    /// Whether the piece lies along the cloth, its width running with the bolt's length.
+    pub railroaded: bool,
+    /// The piece as the layout sees it.
+    pub piece: pelmet_bolt::Piece,
+}
+
+/// A cloth with its layout.
+#[derive(Clone, PartialEq, Debug)]
+pub struct LaidCloth {
+    /// What was to be laid.
+    pub to_lay: ClothToLay,
+    /// How it lies.
+    pub layout: Layout,
+}
+
+/// Every cloth that something is cut from, in the order of the job.
+///
+/// Pieces come window by window and then in the order the panels hang, so that the layout does not
+/// depend on the order in which panels were written.
+pub fn cloths_to_lay(job: &Job, work: &Work, style: &Style) -> Vec<ClothToLay> {
+    let cut = all_cuts(job, work);
+    job.fabrics
+        .iter()
+        .enumerate()
+        .map(|(fabric, the)| ClothToLay {
+            fabric,
+            cloth: cloth(the, style),
+            cuts: cut
+                .iter()
+                .filter(|(of, _)| *of == fabric)
+                .flat_map(|(_, cut)| cut_pieces(cut, the))
+                .collect(),
+        })
+        .filter(|to_lay| !to_lay.cuts.is_empty())
+        .collect()
+}
+
+impl ClothToLay {
+    /// Lays every piece.
+    ///
+    /// # Errors
+    ///
+    /// Why the pieces cannot be laid; the piece it names is an index into [`ClothToLay::cuts`].
+    pub fn lay(&self) -> Result<Layout, LayoutTrouble> {
+        pelmet_bolt::lay(&self.cloth, &self.pieces())
+    }
+
+    /// What the independent checker holds against a layout; nothing for a sound one.
+    pub fn faults(&self, layout: &Layout) -> Vec<Fault> {
+        pelmet_bolt::check(&self.cloth, &self.pieces(), layout)
+    }
+
+    fn pieces(&self) -> Vec<pelmet_bolt::Piece> {
+        self.cuts.iter().map(|cut| cut.piece.clone()).collect()
+    }
+}
+
+/// The panels of a window in the order they are met: along the row, then over its joins, then
+/// whatever does not hang.
+pub(crate) fn hanging_order(window: &WindowOrder) -> Vec<usize> {
+    let mut met = BTreeSet::new();
+    let hung = window.row.iter().chain(&window.over_joins).copied();
+    hung.chain(0..window.panels.len())
+        .filter(|panel| met.insert(*panel))
+        .collect()
+}
+
+/// A piece and whose it is.
+struct Cut<'a> {
+    window: usize,
+    panel: usize,
+    piece: &'a Piece,
+}
+
+/// Every piece of the job with the index of its cloth.
+fn all_cuts<'a>(job: &Job, work: &'a Work) -> Vec<(usize, Cut<'a>)> {
+    let mut cuts = Vec::new();
+    for (window, (order, made)) in job.windows.iter().zip(&work.windows).enumerate() {
+        for panel in hanging_order(order) {
+            let panel_made = made.panels.get(panel).and_then(Option::as_ref);
+            let pieces = panel_made
+                .map(|made| made.pieces.as_slice())
+                .unwrap_or_default();
+            cuts.extend(pieces.iter().map(|piece| {
+                (
+                    piece.fabric,
+                    Cut {
+                        window,
+                        panel,
+                        piece,
+                    },
+                )
+            }));
+        }
+    }
+    cuts
+}
+
+/// A piece as it lies on the cloth: one size, or one for each width of strip it is joined from.
+fn cut_pieces(cut: &Cut<'_>, fabric: &Fabric) -> Vec<CutPiece> {
+    let Some(joined) = &cut.piece.joined else {
+        return vec![cut_piece(cut, fabric, cut.piece.cut_width, Vec::new())];
+    };
+    strips_by_width(joined)
+        .into_iter()
+        .map(|(width, strips)| cut_piece(cut, fabric, width, strips))
+        .collect()
+}
+
+fn cut_piece(cut: &Cut<'_>, fabric: &Fabric, width: Length, strips: Vec<u32>) -> CutPiece {
+    let Cut {
+        window,
+        panel,
+        piece,
+    } = *cut;
+    let strip_count = u32::try_from(strips.len().max(1)).unwrap_or(u32::MAX);
+    let upright = pelmet_bolt::Piece {
+        width,
+        length: piece.cut_length,
+        quantity: piece.quantity.saturating_mul(strip_count),
+        phase_along: Some(piece.print_point.down),
+        phase_across: piece.print_held_across.then_some(piece.print_point.across),
+    };
+    let lying = if piece.railroaded {
+        on_its_side(&upright)
+    } else {
+        upright
+    };
+    CutPiece {
+        window,
+        panel,
+        layer: piece.layer,
+        strips,
+        on_fold: piece.on_fold,
+        railroaded: piece.railroaded,
+        piece: held_by(fabric, lying),
+    }
+}
+
+fn on_its_side(upright: &pelmet_bolt::Piece) -> pelmet_bolt::Piece {
+    pelmet_bolt::Piece {
+        width: upright.length,
+        length: upright.width,
+        quantity: upright.quantity,
+        phase_along: upright.phase_across,
+        phase_across: upright.phase_along,
+    }
+}
+
+/// The piece held only by the repeats its cloth has.
+fn held_by(fabric: &Fabric, mut piece: pelmet_bolt::Piece) -> pelmet_bolt::Piece {
+    let repeat = fabric.repeat;
+    piece.phase_along = piece
+        .phase_along
+        .filter(|_| repeat.is_some_and(|of| of.along.is_some()));
+    piece.phase_across = piece
+        .phase_across
+        .filter(|_| repeat.is_some_and(|of| of.across.is_some()));
+    piece
+}
+
+/// The strips of a joined piece, those of one width together: they share the width of the cloth.
+fn strips_by_width(joined: &JoinedWidths) -> Vec<(Length, Vec<u32>)> {
+    let mut by_width: Vec<(Length, Vec<u32>)> = Vec::new();
+    for (number, strip) in (1..).zip(&joined.strips) {
+        match by_width
+            .iter_mut()
+            .find(|(width, _)| *width == strip.cut_width)
+        {
+            Some((_, strips)) => strips.push(number),
+            None => by_width.push((strip.cut_width, vec![number])),
+        }
+    }
+    by_width
+}
+
+fn cloth(fabric: &Fabric, style: &Style) -> Cloth {
+    let repeat = fabric.repeat;
+    Cloth {
+        usable_width: fabric.usable_width(),
+        gap: fabric.shear_gap,
+        repeat_along: repeat.and_then(|repeat| repeat.along),
+        repeat_across: repeat.and_then(|repeat| repeat.across),
+        half_drop: repeat.is_some_and(|repeat| repeat.matching == Match::HalfDrop),
+        one_way: fabric.way == Way::OneWay,
+        bolt_length: fabric.bolt_length,
+        buying_step: style.buying_step(),
+    }
+}

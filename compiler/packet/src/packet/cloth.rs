@@ -1,0 +1,135 @@
+//! A cloth to buy and how it is laid out.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::{Amount, LayerKind, Measure};
+
+/// One cloth: how much of it to buy, and where every piece lies on the bolt.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Cloth {
+    /// The name the maker gave it.
+    pub name: String,
+    /// From edge to edge, selvages included.
+    pub width: Measure,
+    /// The width pieces may use: less a selvage on each side.
+    pub usable_width: Measure,
+    /// The period of its print, where it has one.
+    pub repeat: Option<PrintRepeat>,
+    /// Which ways up a piece may lie.
+    pub way_up: WayUp,
+    /// How many pieces are cut from it; each strip of a joined piece counts.
+    pub piece_count: u32,
+    /// Where the last piece ends: the length this layout uses.
+    pub exact: Measure,
+    /// The length to buy: `exact` rounded up to the buying step, on every bolt.
+    pub bought: Measure,
+    /// What the workroom's rule of thumb would buy: each kind of piece for itself, as many side by
+    /// side as the width takes, each cut rounded up to the repeat.
+    pub rule_of_thumb: Measure,
+    /// What no layout can beat.
+    pub at_least: Measure,
+    /// How many lengths the cloth is bought in; one, unless the bolt has an end.
+    pub bolts: u32,
+    /// What it costs by length.
+    pub price: Option<Price>,
+    /// What the bought length costs.
+    pub cost: Option<Amount>,
+    /// Every piece, in cutting order.
+    pub placed: Vec<PlacedPiece>,
+    /// The cuts straight across the bolt, in cutting order; every piece lies inside one band.
+    pub bands: Vec<Band>,
+}
+
+/// The period of a print.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct PrintRepeat {
+    /// Along the bolt.
+    pub along: Option<Measure>,
+    /// Across the bolt.
+    pub across: Option<Measure>,
+    /// How one width meets the next.
+    pub matching: RepeatMatch,
+}
+
+/// How the print of one width meets the next.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum RepeatMatch {
+    /// The same part of the print lies at the same height.
+    Straight,
+    /// The next width is half a repeat further along.
+    HalfDrop,
+}
+
+/// Which ways up a piece may lie on the cloth.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum WayUp {
+    /// The cloth has a top: pieces lie as drawn.
+    OneWay,
+    /// Pieces may be turned end for end.
+    Any,
+}
+
+/// A price for a length.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Price {
+    /// The money.
+    pub amount: Amount,
+    /// The length it buys.
+    pub per: Measure,
+    /// Both in words: `32.00 per yd`.
+    pub text: String,
+}
+
+/// One piece on the bolt.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct PlacedPiece {
+    /// Its number on this cloth, in cutting order from 1.
+    pub number: u32,
+    /// What it is, in words: window, panel, layer and, of a joined piece, the strip.
+    pub name: String,
+    /// The window it belongs to.
+    pub window: String,
+    /// The panel it belongs to.
+    pub panel: String,
+    /// The layer it is.
+    pub layer: LayerKind,
+    /// Which strip it is, from the left and from 1, where the piece is joined from several widths.
+    pub strip: Option<u32>,
+    /// Which of the pieces alike, from 1.
+    pub copy: u32,
+    /// How many pieces are alike.
+    pub copies: u32,
+    /// The bolt it lies on, from 1.
+    pub bolt: u32,
+    /// Its left edge, from the left end of the usable width.
+    pub across: Measure,
+    /// Its top edge, from the cut end of its bolt.
+    pub along: Measure,
+    /// Its width, across the bolt.
+    pub width: Measure,
+    /// Its length, along the bolt.
+    pub length: Measure,
+    /// Whether it lies upside down.
+    pub turned: bool,
+    /// Whether it lies along the cloth, its own width running with the bolt's length.
+    pub railroaded: bool,
+    /// Where the cloth is folded, from the left end of the usable width, for a piece cut on the
+    /// fold.
+    pub fold_at: Option<Measure>,
+}
+
+/// A part of the bolt between two cuts straight across.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Band {
+    /// The bolt, from 1.
+    pub bolt: u32,
+    /// Where the first of its pieces begins, from the cut end of the bolt.
+    pub from: Measure,
+    /// Where it is cut off, from the cut end of the bolt.
+    pub to: Measure,
+    /// The pieces in it by number, from the left.
+    pub pieces: Vec<u32>,
+}

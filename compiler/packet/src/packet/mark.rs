@@ -1,0 +1,76 @@
+//! A mark on the flat, made-up panel.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::{Direction, Measure, PleatKind};
+
+/// Something to mark. Every mark is measured from one edge, so that rounding never adds up.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Mark {
+    /// Its number, in working order from 1.
+    pub number: u32,
+    /// What is marked.
+    pub kind: MarkKind,
+    /// What is marked, in words.
+    pub name: String,
+    /// From the left edge; nothing for a line that runs all across.
+    pub from_left: Option<Measure>,
+    /// From the centre line, negative to the left; nothing for a line that runs all across.
+    pub from_centre: Option<Measure>,
+    /// From the made-up top edge, where the mark has a height.
+    pub down: Option<Measure>,
+    /// What the allowance at a corner calls for once sewn.
+    pub relief: Option<Relief>,
+    /// The fold, where the mark is one.
+    pub fold: Option<FoldMark>,
+}
+
+/// What is marked.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum MarkKind {
+    /// The heading line, all across.
+    HeadingLine,
+    /// A corner of the outline.
+    Corner,
+    /// An end of the turning opening.
+    TurningOpening,
+    /// A visible fold of a pleat.
+    Fold,
+    /// A quarter of a gathered panel.
+    Quarter,
+    /// The centre of a motif.
+    MotifCentre,
+    /// The upper edge of a fastener, all across.
+    FastenerLine,
+    /// A seam between joined widths.
+    JoinSeam,
+}
+
+/// What the allowance at a corner calls for once sewn.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Relief {
+    /// A concave corner: snip to it, so that it opens.
+    Snip,
+    /// A convex corner: trim it, so that it turns sharp.
+    Trim,
+}
+
+/// A fold to lay: its crease is the mark, and it is brought to a line.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct FoldMark {
+    /// The pleat's number from the left, from 1.
+    pub pleat: u32,
+    /// The pleat's kind.
+    pub pleat_kind: PleatKind,
+    /// Depth of the fold.
+    pub depth: Measure,
+    /// The line it is brought to, from the left edge.
+    pub brought_to_from_left: Measure,
+    /// The line it is brought to, from the centre line, negative to the left.
+    pub brought_to_from_centre: Measure,
+    /// The way it points as the panel hangs.
+    pub toward: Direction,
+}

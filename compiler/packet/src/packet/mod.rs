@@ -1,0 +1,84 @@
+//! The packet value: what a job says to buy, cut, mark, fold and check.
+
+mod amounts;
+mod cloth;
+mod mark;
+mod notion;
+mod panel;
+mod piece;
+mod pleat;
+mod remark;
+mod window;
+
+pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times};
+pub use cloth::{Band, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
+pub use mark::{FoldMark, Mark, MarkKind, Relief};
+pub use notion::{Notion, NotionKind, NotionPart};
+pub use panel::{Fastener, HangRange, Panel, SewnCorner, TapeRun, Tolerance};
+pub use piece::{
+    CutAllowance, EdgeKind, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, OutlinePoint, Piece,
+};
+pub use pleat::{Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch};
+pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
+pub use window::{Row, RowPanel, Support, SupportKind, Window};
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// The version of the packet's form, the value of [`Packet::format`].
+pub const FORMAT: &str = "pelmet-packet/1";
+
+/// Everything one job emits, computed once; every sheet is a view of it.
+///
+/// A length is an object of two: `mm`, decimal millimetres exact to the nanometre, and `text`, as
+/// the workroom prints it.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Packet {
+    /// The form of this packet and its version: `pelmet-packet/1`.
+    pub format: String,
+    /// The title of the job.
+    pub title: String,
+    /// How lengths and money are written here.
+    pub units: Units,
+    /// The cloths to buy, by name, each with its layout on the bolt.
+    pub cloths: Vec<Cloth>,
+    /// What the cloths of the job cost together, where every one of them has a price.
+    pub cloth_cost: Option<Amount>,
+    /// Tapes and fasteners to buy, all panels together.
+    pub notions: Vec<Notion>,
+    /// The windows, in the order written.
+    pub windows: Vec<Window>,
+    /// What will probably disappoint, accepted or not.
+    pub warnings: Vec<Warning>,
+    /// What was assumed where the design is silent.
+    pub notes: Vec<Note>,
+    /// What the design expects of itself and how it came out; all of it is met.
+    pub expectations: Vec<Expectation>,
+    /// What can hurt someone or spoil the work, each for the sheet it belongs to.
+    pub cautions: Vec<Caution>,
+}
+
+/// How lengths and money are written.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Units {
+    /// The system of units.
+    pub system: SystemOfUnits,
+    /// Cuts are rounded up to a multiple of this.
+    pub cut_to: Measure,
+    /// Marks are rounded to the nearest multiple of this.
+    pub mark_to: Measure,
+    /// Cloth is bought in multiples of this.
+    pub buy_to: Measure,
+    /// The currency prices are stated in, as the maker writes it.
+    pub currency: Option<String>,
+}
+
+/// A system of units.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum SystemOfUnits {
+    /// Inches and yards.
+    Inches,
+    /// Millimetres and metres.
+    Metric,
+}

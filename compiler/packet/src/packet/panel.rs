@@ -1,0 +1,129 @@
+//! One kind of panel of a window.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::{Crease, EdgeKind, Layers, Mark, Measure, Piece, Place, Pleat, Relief, Stretch, Times};
+
+/// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Panel {
+    /// The name the maker gave it.
+    pub name: String,
+    /// How many are made.
+    pub quantity: u32,
+    /// As it hangs, pleats laid.
+    pub finished_width: Measure,
+    /// Made up, before pleating.
+    pub flat_width: Measure,
+    /// What the shears follow: the face's whole width, allowances included.
+    pub cut_width: Measure,
+    /// What the shears follow: the face's length, allowances included.
+    pub cut_length: Measure,
+    /// From the heading line down, as it hangs.
+    pub drop: Measure,
+    /// Made up, heading included.
+    pub made_length: Measure,
+    /// From the made-up top edge down to the heading line.
+    pub heading_depth: Measure,
+    /// How it hangs, in words.
+    pub heading: String,
+    /// The name of the making method.
+    pub making: String,
+    /// Flat width over finished width.
+    pub fullness: Option<Times>,
+    /// By how much the finished width may be out from folding by hand.
+    pub tolerance: Option<Tolerance>,
+    /// The pleats, from left to right on the flat panel.
+    pub pleats: Vec<Pleat>,
+    /// The creases, from left to right on the flat panel.
+    pub creases: Vec<Crease>,
+    /// The plain stretches between creases, from left to right on the flat panel.
+    pub stretches: Vec<Stretch>,
+    /// How many layers of the panel lie at each finished position, from left to right.
+    pub layers: Vec<Layers>,
+    /// The most layers of the panel anywhere; each has every layer of cloth the panel is made of.
+    pub thickest: u32,
+    /// The sewn outline of the flat panel, corner by corner from the left end of the top edge, down
+    /// the left side, along the lower edge and up the right side.
+    pub outline: Vec<SewnCorner>,
+    /// What is cut: the face first, then the lining.
+    pub pieces: Vec<Piece>,
+    /// Width of its fusible tape, where its making method has one.
+    pub tape_width: Option<Measure>,
+    /// The lengths of fusible tape for one panel, corner to corner.
+    pub tape: Vec<TapeRun>,
+    /// All the tape of one panel.
+    pub tape_together: Measure,
+    /// The fasteners of one panel.
+    pub fasteners: Vec<Fastener>,
+    /// What to mark, in working order.
+    pub marks: Vec<Mark>,
+    /// How far the drop can be corrected once it hangs.
+    pub hang_range: Option<HangRange>,
+    /// How far it reaches over a join on each side, for a panel that lies over the joins.
+    pub covers_each_side: Option<Measure>,
+}
+
+/// By how much a width may be out.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Tolerance {
+    /// At worst, either way: every crease out the same way.
+    pub worst: Measure,
+    /// Likely, either way.
+    pub likely: Measure,
+}
+
+/// A corner of the sewn outline.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct SewnCorner {
+    /// Its number from 1.
+    pub number: u32,
+    /// Where it lies, from the left edge and the made-up top edge.
+    pub at: Place,
+    /// What its allowance calls for once sewn.
+    pub relief: Option<Relief>,
+    /// The kind of the edge that leads on from it.
+    pub edge: EdgeKind,
+    /// Length of that edge.
+    pub edge_length: Measure,
+}
+
+/// One length of fusible tape.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct TapeRun {
+    /// The edge it lies on.
+    pub edge: EdgeKind,
+    /// Number of the corner it starts at, where it starts at one.
+    pub from_corner: Option<u32>,
+    /// Number of the corner it ends at, where it ends at one.
+    pub to_corner: Option<u32>,
+    /// Where it starts.
+    pub from: Place,
+    /// Where it ends.
+    pub to: Place,
+    /// Its length, the turning opening left out.
+    pub length: Measure,
+}
+
+/// A strip of fastener along the heading.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Fastener {
+    /// What it is called.
+    pub name: String,
+    /// Width of the strip.
+    pub width: Measure,
+    /// Its length.
+    pub length: Measure,
+    /// How far its upper edge lies below the made-up top edge.
+    pub down: Measure,
+}
+
+/// How far a drop can be corrected once the panel hangs, half the fastener still holding.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct HangRange {
+    /// The shortest drop that can be set.
+    pub shortest: Measure,
+    /// The longest drop that can be set.
+    pub longest: Measure,
+}

@@ -1,0 +1,111 @@
+//! A piece to cut.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::{Measure, Place, Surface};
+
+/// One cut piece.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Piece {
+    /// What it is, in words: `wing face`.
+    pub label: String,
+    /// The layer of the panel it is.
+    pub layer: LayerKind,
+    /// The cloth it is cut from.
+    pub cloth: String,
+    /// How many are cut, for all the panels of this kind in the window.
+    pub quantity: u32,
+    /// Width of the whole piece, allowances and shrinkage included.
+    pub cut_width: Measure,
+    /// Length of the whole piece, allowances and shrinkage included.
+    pub cut_length: Measure,
+    /// Whether it is cut on the fold of doubled cloth.
+    pub on_fold: bool,
+    /// Whether it is cut along the cloth, its width running with the bolt's length.
+    pub railroaded: bool,
+    /// The width to draw: half the cut width for a piece cut on the fold, otherwise all of it.
+    pub draw_width: Measure,
+    /// What is added at each kind of edge.
+    pub allowances: Vec<CutAllowance>,
+    /// The straight edge that `across` of each outline point is measured from.
+    pub outline_from: MeasuredFrom,
+    /// The line the shears follow, corner by corner; of a piece cut on the fold, the half to draw.
+    pub outline: Vec<OutlinePoint>,
+    /// Area inside the whole cutting line, before shrinkage is added.
+    pub area: Surface,
+    /// The strips and seams, for a piece joined from several widths of cloth.
+    pub joined: Option<JoinedWidths>,
+}
+
+/// A layer of a panel.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum LayerKind {
+    /// The cloth that is seen.
+    Face,
+    /// The cloth behind it.
+    Lining,
+}
+
+/// The kinds of edge; each has its own allowance.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum EdgeKind {
+    /// The made-up top edge.
+    Top,
+    /// A side, straight up and down at the panel's full width.
+    Side,
+    /// All the rest.
+    Lower,
+}
+
+/// What is added at one kind of edge.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct CutAllowance {
+    /// The kind of edge.
+    pub edge: EdgeKind,
+    /// All that lies between the sewn line and the cut, extra length and width included.
+    pub total: Measure,
+    /// What it is for, in words.
+    pub text: String,
+}
+
+/// The straight edge a cutting line is measured from.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum MeasuredFrom {
+    /// The left cut edge.
+    LeftEdge,
+    /// The fold of the doubled cloth.
+    Fold,
+}
+
+/// A corner of the cutting line.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct OutlinePoint {
+    /// Its number from 1.
+    pub number: u32,
+    /// Where it lies, from the straight edge named and from the top cut edge.
+    pub at: Place,
+}
+
+/// How a piece is joined from several widths of cloth.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct JoinedWidths {
+    /// Cut width of each strip, left to right.
+    pub strips: Vec<Measure>,
+    /// The seams between them, left to right.
+    pub seams: Vec<JoinSeam>,
+    /// Seam allowance on each side of a join, included in the strips.
+    pub allowance: Measure,
+}
+
+/// A seam between two strips.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct JoinSeam {
+    /// Its sewn line, from the left edge of the flat panel.
+    pub at: Measure,
+    /// Whether a pleat hides it.
+    pub hidden: bool,
+}

@@ -1,0 +1,103 @@
+//! Pleats, and the strip they are folded from.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::{Measure, Run};
+
+/// One pleat on the flat panel.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Pleat {
+    /// Its number from the left, from 1.
+    pub number: u32,
+    /// Its kind.
+    pub kind: PleatKind,
+    /// Depth of one fold of cloth.
+    pub depth: Measure,
+    /// Width of the face, for a box or inverted pleat.
+    pub face: Option<Measure>,
+    /// Flat width it takes up.
+    pub take_up: Measure,
+    /// The flat cloth it uses.
+    pub flat: Run,
+}
+
+/// The kinds of flat pleat.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum PleatKind {
+    /// One fold lying to one side.
+    Knife,
+    /// Two folds turned under away from each other, a face standing between them.
+    Box,
+    /// The box pleat seen from behind: two visible folds turned toward each other.
+    Inverted,
+}
+
+/// A direction as the panel hangs.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Direction {
+    /// To the left.
+    Left,
+    /// To the right.
+    Right,
+}
+
+/// A crease across the flat panel.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Crease {
+    /// From the left edge of the flat panel.
+    pub at: Measure,
+    /// The way it is folded.
+    pub kind: CreaseKind,
+    /// Number of the pleat it belongs to.
+    pub pleat: u32,
+}
+
+/// The way a crease is folded.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum CreaseKind {
+    /// Its ridge toward the viewer.
+    Mountain,
+    /// Its ridge away from the viewer.
+    Valley,
+}
+
+/// A plain stretch of the panel between two creases.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Stretch {
+    /// Where it lies on the flat panel.
+    pub flat: Run,
+    /// Where it comes to lie, from the left end of the finished width; it runs backward where the
+    /// stretch is turned over.
+    pub finished: Run,
+    /// Whether it shows its face; otherwise it is turned over and shows the lining.
+    pub face_up: bool,
+    /// Its place in the stack, 0 at the back.
+    pub height: u32,
+    /// How much of it is seen.
+    pub seen: Seen,
+}
+
+/// How much of a stretch is seen.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum Seen {
+    /// All of it.
+    Visible,
+    /// Some of it.
+    PartlyVisible,
+    /// None of it.
+    Hidden,
+}
+
+/// A run of finished positions with the same layers over it.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Layers {
+    /// From the left end of the finished width.
+    pub finished: Run,
+    /// How many layers of the panel lie there.
+    pub layers: u32,
+}

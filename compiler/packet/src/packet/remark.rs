@@ -1,0 +1,64 @@
+//! What a packet says beside its numbers.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+/// Something that will probably disappoint.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Warning {
+    /// The readable name of its kind.
+    pub code: String,
+    /// What is wrong.
+    pub title: String,
+    /// The sum that shows why, line by line.
+    pub sum: Vec<String>,
+    /// The reason for which the maker accepts it; nothing where it stands.
+    pub accepted: Option<String>,
+}
+
+/// Something assumed where the design is silent.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Note {
+    /// The readable name of its kind.
+    pub code: String,
+    /// What was assumed.
+    pub title: String,
+    /// The sum that goes with it, line by line.
+    pub sum: Vec<String>,
+}
+
+/// Something the design expects of itself; a packet exists only when all of it is met.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Expectation {
+    /// As the maker wrote it.
+    pub wording: String,
+    /// How it came out.
+    pub came_out: String,
+}
+
+/// What can hurt someone or spoil the work.
+#[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Caution {
+    /// The sheet it belongs to.
+    pub sheet: SheetKind,
+    /// What it concerns, in a word or two.
+    pub about: String,
+    /// The caution.
+    pub text: String,
+}
+
+/// The sheets of a packet.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum SheetKind {
+    /// What to buy and how to lay it out.
+    Yardage,
+    /// Tape and fasteners.
+    Notions,
+    /// What to cut.
+    CutSheet,
+    /// Where to mark.
+    MarkList,
+    /// What to check.
+    Checks,
+}

@@ -1,0 +1,188 @@
+//! What to check: the row, the hang, the folds, and what the design expects and warns of.
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::{Note, Panel, Row, Support, SupportKind, Warning, Window};
+
+use crate::page::Page;
+use crate::words::{counted, counted_of, pleat};
+
+pub(crate) fn print(packet: &Packet, page: &mut Page) {
+    for window in &packet.windows {
+        page.heading(&format!("Window {}", window.name));
+        print_window(window, page);
+    }
+    print_list("Expected", packet.expectations.iter(), page, |expected| {
+        format!("{}: {}", expected.wording, expected.came_out)
+    });
+    print_list("Warnings", packet.warnings.iter(), page, warning);
+    print_list("Assumed", packet.notes.iter(), page, note);
+}
+
+fn print_list<'a, T: 'a>(
+    heading: &str,
+    entries: impl ExactSizeIterator<Item = &'a T>,
+    page: &mut Page,
+    in_words: impl Fn(&T) -> String,
+) {
+    if entries.len() > 0 {
+        page.heading(heading);
+    }
+    for entry in entries {
+        page.item(&in_words(entry));
+    }
+}
+
+fn print_window(window: &Window, page: &mut Page) {
+    page.paragraph(&format!(
+        "{}{}",
+        hangs_from(&window.support),
+        opening(window)
+    ));
+    page.blank();
+    for line in row(&window.row) {
+        page.item(&line);
+    }
+    for panel in &window.panels {
+        print_panel(panel, page);
+    }
+}
+
+fn hangs_from(support: &Support) -> String {
+    let kind = match support.kind {
+        SupportKind::Rod => "rod",
+        SupportKind::Board => "board",
+    };
+    let diameter = support
+        .diameter
+        .as_ref()
+        .map(|of| format!(", {} across", of.text));
+    let projection = support
+        .projection
+        .as_ref()
+        .map(|of| format!(", {} off the wall", of.text));
+    format!(
+        "Hangs from {kind} {}, {} long{}{}.",
+        support.name,
+        support.length.text,
+        diameter.unwrap_or_default(),
+        projection.unwrap_or_default(),
+    )
+}
+
+fn opening(window: &Window) -> String {
+    let size = window
+        .opening
+        .as_ref()
+        .map(|size| format!(" Opening {} x {}.", size.width.text, size.length.text));
+    let top = window
+        .top_at
+        .as_ref()
+        .map(|top| format!(" Top at {} above the floor.", top.text));
+    format!("{}{}", size.unwrap_or_default(), top.unwrap_or_default())
+}
+
+fn row(row: &Row) -> Vec<String> {
+    let mut lines = vec![
+        format!("Row: {}.", row.sum),
+        format!("To cover: {}. Spare: {}.", row.to_cover_sum, row.spare.text),
+    ];
+    if !row.joins.is_empty() {
+        let joins: Vec<&str> = row.joins.iter().map(|join| join.text.as_str()).collect();
+        let over = if row.over_joins.is_empty() {
+            String::new()
+        } else {
+            format!("; over each of them: {}", row.over_joins.join(", "))
+        };
+        lines.push(format!(
+            "Joins at {} from the left end{over}.",
+            joins.join(", ")
+        ));
+    }
+    lines
+}
+
+fn print_panel(panel: &Panel, page: &mut Page) {
+    let quantity = counted_of(panel.quantity, "panel", "panels alike");
+    page.paragraph(&format!(
+        "Panel {}: {quantity}, hung {}.",
+        panel.name, panel.heading
+    ));
+    page.item(&width(panel));
+    if !panel.pleats.is_empty() {
+        page.item(&pleats(panel));
+    }
+    page.item(&format!(
+        "Length: {} made up, {} of it above the heading line; drop {}.",
+        panel.made_length.text, panel.heading_depth.text, panel.drop.text,
+    ));
+    if let Some(range) = &panel.hang_range {
+        page.item(&format!(
+            "Hang it and measure: the fastener lets you set a drop from {} to {}.",
+            range.shortest.text, range.longest.text,
+        ));
+    }
+    if let Some(covers) = &panel.covers_each_side {
+        page.item(&format!("Covers its join by {} on each side.", covers.text));
+    }
+}
+
+fn width(panel: &Panel) -> String {
+    let fullness = panel
+        .fullness
+        .as_ref()
+        .map(|of| format!(", fullness {}", of.text));
+    let tolerance = panel.tolerance.as_ref().map(|of| {
+        format!(
+            ". Folding by hand may put it out by {} at worst, likely no more than {}",
+            of.worst.text, of.likely.text
+        )
+    });
+    format!(
+        "Width: {} finished from {} flat{}{}.",
+        panel.finished_width.text,
+        panel.flat_width.text,
+        fullness.unwrap_or_default(),
+        tolerance.unwrap_or_default(),
+    )
+}
+
+fn pleats(panel: &Panel) -> String {
+    let kinds: Vec<String> = panel
+        .pleats
+        .chunk_by(|one, other| one.kind == other.kind && one.depth == other.depth)
+        .filter_map(|alike| {
+            let first = alike.first()?;
+            Some(format!(
+                "{} {} {} deep",
+                alike.len(),
+                pleat(first.kind),
+                first.depth.text
+            ))
+        })
+        .collect();
+    format!(
+        "{}, left to right: {}. At most {} of panel over one another.",
+        counted(panel.pleats.len(), "pleat", "pleats"),
+        kinds.join(", "),
+        counted_of(panel.thickest, "layer", "layers"),
+    )
+}
+
+fn warning(warning: &Warning) -> String {
+    let sum: String = warning.sum.iter().map(|line| format!("; {line}")).collect();
+    let accepted = warning
+        .accepted
+        .as_ref()
+        .map(|reason| format!(". Accepted: {reason}"));
+    format!(
+        "{} ({}){sum}{}",
+        warning.title,
+        warning.code,
+        accepted.unwrap_or_default()
+    )
+}
+
+fn note(note: &Note) -> String {
+    let sum: String = note.sum.iter().map(|line| format!("; {line}")).collect();
+    format!("{} ({}){sum}", note.title, note.code)
+}

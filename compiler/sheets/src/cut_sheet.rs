@@ -1,0 +1,150 @@
+//! Cut sheet: every piece with its size, its allowances and its cutting line.
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::{CutAllowance, JoinSeam, MeasuredFrom, OutlinePoint, Panel, Piece};
+
+use crate::page::Page;
+use crate::table::{Column, Table};
+use crate::words::{counted_of, edges};
+
+pub(crate) fn print(packet: &Packet, page: &mut Page) {
+    page.paragraph("Sizes are width x length, with every allowance included.");
+    for window in &packet.windows {
+        page.heading(&format!("Window {}", window.name));
+        for panel in &window.panels {
+            print_panel(panel, page);
+        }
+    }
+}
+
+fn print_panel(panel: &Panel, page: &mut Page) {
+    page.paragraph(&format!(
+        "Panel {}: {}, {} flat, {} finished, made up {} long.",
+        panel.name,
+        counted_of(panel.quantity, "panel", "panels alike"),
+        panel.flat_width.text,
+        panel.finished_width.text,
+        panel.made_length.text,
+    ));
+    page.table(&pieces(panel));
+    page.blank();
+    for piece in &panel.pieces {
+        page.item(&allowances(piece));
+        if let Some(joined) = joined(piece) {
+            page.item(&joined);
+        }
+    }
+    for piece in &panel.pieces {
+        print_cutting_line(piece, page);
+    }
+}
+
+fn pieces(panel: &Panel) -> Table {
+    let mut table = Table::new([
+        Column::count("Cut"),
+        Column::text("Piece"),
+        Column::text("Cloth"),
+        Column::text("Size"),
+        Column::text("How"),
+        Column::text("Area"),
+    ]);
+    for piece in &panel.pieces {
+        table.row([
+            piece.quantity.to_string(),
+            piece.label.clone(),
+            piece.cloth.clone(),
+            format!("{} x {}", piece.cut_width.text, piece.cut_length.text),
+            how(piece),
+            piece.area.text.clone(),
+        ]);
+    }
+    table
+}
+
+fn how(piece: &Piece) -> String {
+    let lying = if piece.railroaded {
+        ", lying along the cloth"
+    } else {
+        ""
+    };
+    if piece.on_fold {
+        format!("on the fold, draw {} wide{lying}", piece.draw_width.text)
+    } else {
+        format!("open{lying}")
+    }
+}
+
+fn allowances(piece: &Piece) -> String {
+    let by_edge =
+        |allowance: &CutAllowance| format!("{} {}", edges(allowance.edge), allowance.text);
+    let told: Vec<String> = piece.allowances.iter().map(by_edge).collect();
+    format!("{} includes: {}.", piece.label, told.join("; "))
+}
+
+fn joined(piece: &Piece) -> Option<String> {
+    let joined = piece.joined.as_ref()?;
+    let strips: Vec<&str> = joined
+        .strips
+        .iter()
+        .map(|strip| strip.text.as_str())
+        .collect();
+    let seams: Vec<String> = joined.seams.iter().map(seam).collect();
+    Some(format!(
+        "{} is joined from {}, left to right {} wide, {} seam allowance on each side of a join. \
+        Sewn at {} from the left edge of the flat panel.",
+        piece.label,
+        crate::words::counted(strips.len(), "strip", "strips"),
+        strips.join(", "),
+        joined.allowance.text,
+        seams.join(", "),
+    ))
+}
+
+fn seam(seam: &JoinSeam) -> String {
+    if seam.hidden {
+        format!("{} (hidden by a pleat)", seam.at.text)
+    } else {
+        seam.at.text.clone()
+    }
+}
+
+/// The corners of the cutting line; a rectangle is told by its size alone.
+fn print_cutting_line(piece: &Piece, page: &mut Page) {
+    if is_rectangle(&piece.outline) {
+        return;
+    }
+    let (edge, across) = match piece.outline_from {
+        MeasuredFrom::LeftEdge => ("the left cut edge", "From left edge"),
+        MeasuredFrom::Fold => ("the fold", "From fold"),
+    };
+    page.paragraph(&format!(
+        "Cutting line of {}, corner by corner, from {edge} and from the top cut edge:",
+        piece.label,
+    ));
+    let mut table = Table::new([
+        Column::count("Corner"),
+        Column::text(across),
+        Column::text("From top"),
+    ]);
+    for point in &piece.outline {
+        table.row([
+            point.number.to_string(),
+            point.at.across.text.clone(),
+            point.at.down.text.clone(),
+        ]);
+    }
+    page.table(&table);
+}
+
+/// Whether four corners lie on two lines across and two lines down.
+fn is_rectangle(outline: &[OutlinePoint]) -> bool {
+    let different = |of: fn(&OutlinePoint) -> &str| {
+        let mut places: Vec<&str> = outline.iter().map(of).collect();
+        places.sort_unstable();
+        places.dedup();
+        places.len()
+    };
+    outline.len() == 4
+        && different(|point| &point.at.across.text) == 2
+        && different(|point| &point.at.down.text) == 2
+}

@@ -1,0 +1,83 @@
+//! Mark list: everything to mark on each flat panel, in working order.
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::{Mark, Panel};
+
+use crate::page::Page;
+use crate::table::{Column, Table};
+use crate::words::{counted_of, direction, optional};
+
+pub(crate) fn print(packet: &Packet, page: &mut Page) {
+    page.paragraph(
+        "Mark on the made-up panel, flat, face up, the heading away from you. Every mark is \
+        measured from one edge, never from the mark before it. Down is from the made-up top edge.",
+    );
+    for window in &packet.windows {
+        page.heading(&format!("Window {}", window.name));
+        for panel in &window.panels {
+            print_panel(panel, page);
+        }
+    }
+}
+
+fn print_panel(panel: &Panel, page: &mut Page) {
+    page.paragraph(&format!(
+        "Panel {}: {}, {} flat, {} finished.",
+        panel.name,
+        counted_of(panel.quantity, "panel", "panels alike"),
+        panel.flat_width.text,
+        panel.finished_width.text,
+    ));
+    page.table(&marks(panel));
+}
+
+/// A fold takes two rows: its crease, and the line it is brought to in the same columns.
+fn marks(panel: &Panel) -> Table {
+    let mut table = Table::new([
+        Column::count("No"),
+        Column::text("Mark"),
+        Column::text("From left edge"),
+        Column::text("From centre"),
+        Column::text("Down"),
+        Column::text("Depth"),
+        Column::text("Toward"),
+    ]);
+    for mark in &panel.marks {
+        table.row(mark_row(mark));
+        if let Some(row) = brought_to_row(mark) {
+            table.row(row);
+        }
+    }
+    table
+}
+
+fn mark_row(mark: &Mark) -> [String; 7] {
+    let fold = mark.fold.as_ref();
+    let all_across = String::from("all across");
+    [
+        mark.number.to_string(),
+        mark.name.clone(),
+        mark.from_left
+            .as_ref()
+            .map_or(all_across, |from| from.text.clone()),
+        optional(mark.from_centre.as_ref()),
+        optional(mark.down.as_ref()),
+        optional(fold.map(|fold| &fold.depth)),
+        fold.map(|fold| direction(fold.toward).to_owned())
+            .unwrap_or_default(),
+    ]
+}
+
+fn brought_to_row(mark: &Mark) -> Option<[String; 7]> {
+    let fold = mark.fold.as_ref()?;
+    let blank = String::new;
+    Some([
+        blank(),
+        String::from("brought to"),
+        fold.brought_to_from_left.text.clone(),
+        fold.brought_to_from_centre.text.clone(),
+        blank(),
+        blank(),
+        blank(),
+    ])
+}

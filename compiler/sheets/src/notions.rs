@@ -1,0 +1,107 @@
+//! Tape and fasteners: what to buy, and every run of tape from corner to corner.
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::{Notion, Panel, Window};
+
+use crate::page::Page;
+use crate::table::{Column, Table};
+use crate::words::{counted_of, edge};
+
+pub(crate) fn print(packet: &Packet, page: &mut Page) {
+    if packet.notions.is_empty() {
+        page.paragraph("No tape and no fastener is needed.");
+        return;
+    }
+    page.table(&buy_list(packet));
+    for notion in &packet.notions {
+        page.heading(&called(notion));
+        page.table(&parts(notion));
+    }
+    for window in &packet.windows {
+        for panel in window.panels.iter().filter(|panel| !panel.tape.is_empty()) {
+            print_runs(window, panel, page);
+        }
+    }
+}
+
+fn buy_list(packet: &Packet) -> Table {
+    let mut table = Table::new([
+        Column::text("Notion"),
+        Column::text("Buy"),
+        Column::text("Exact"),
+    ]);
+    for notion in &packet.notions {
+        table.row([called(notion), to_buy(notion), notion.exact.text.clone()]);
+    }
+    table
+}
+
+fn called(notion: &Notion) -> String {
+    format!("{}, {} wide", notion.name, notion.width.text)
+}
+
+fn to_buy(notion: &Notion) -> String {
+    match (&notion.roll, notion.rolls) {
+        (Some(roll), Some(rolls)) => {
+            format!("{} of {}", counted_of(rolls, "roll", "rolls"), roll.text)
+        }
+        _ => notion.bought.text.clone(),
+    }
+}
+
+fn parts(notion: &Notion) -> Table {
+    let mut table = Table::new([
+        Column::text("Window"),
+        Column::text("Panel"),
+        Column::count("Panels"),
+        Column::text("Each"),
+        Column::text("Together"),
+    ]);
+    for part in &notion.parts {
+        table.row([
+            part.window.clone(),
+            part.panel.clone(),
+            part.quantity.to_string(),
+            part.each.text.clone(),
+            part.together.text.clone(),
+        ]);
+    }
+    table
+}
+
+/// Where the tape of one panel goes. Corners have the numbers of the mark list.
+fn print_runs(window: &Window, panel: &Panel, page: &mut Page) {
+    page.heading(&format!(
+        "{} {}: tape of one panel",
+        window.name, panel.name
+    ));
+    let mut table = Table::new([
+        Column::count("No"),
+        Column::text("Edge"),
+        Column::text("From"),
+        Column::text("To"),
+        Column::text("Length"),
+    ]);
+    for (number, run) in (1..).zip(&panel.tape) {
+        let number: u32 = number;
+        table.row([
+            number.to_string(),
+            edge(run.edge).to_owned(),
+            corner(run.from_corner),
+            corner(run.to_corner),
+            run.length.text.clone(),
+        ]);
+    }
+    page.table(&table);
+    let quantity = counted_of(panel.quantity, "panel", "panels alike");
+    page.paragraph(&format!(
+        "Together {}, for each of {quantity}.",
+        panel.tape_together.text
+    ));
+}
+
+fn corner(number: Option<u32>) -> String {
+    number
+        .map(|number| format!("corner {number}"))
+        .unwrap_or_default()
+}

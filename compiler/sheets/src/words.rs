@@ -1,0 +1,59 @@
+//! The packet's fixed values in words.
+
+use pelmet_packet::packet::{Direction, EdgeKind, PleatKind};
+
+pub(crate) fn edge(kind: EdgeKind) -> &'static str {
+    match kind {
+        EdgeKind::Top => "top",
+        EdgeKind::Side => "side",
+        EdgeKind::Lower => "lower edge",
+    }
+}
+
+pub(crate) fn edges(kind: EdgeKind) -> &'static str {
+    match kind {
+        EdgeKind::Top => "top",
+        EdgeKind::Side => "sides",
+        EdgeKind::Lower => "lower edge",
+    }
+}
+
+pub(crate) fn direction(direction: Direction) -> &'static str {
+    match direction {
+        Direction::Left => "left",
+        Direction::Right => "right",
+    }
+}
+
+pub(crate) fn pleat(kind: PleatKind) -> &'static str {
+    match kind {
+        PleatKind::Knife => "knife",
+        PleatKind::Box => "box",
+        PleatKind::Inverted => "inverted",
+    }
+}
+
+/// A count with its noun: `1 panel`, `3 panels`.
+pub(crate) fn counted(count: usize, one: &str, several: &str) -> String {
+    if count == 1 {
+        format!("1 {one}")
+    } else {
+        format!("{count} {several}")
+    }
+}
+
+/// The same for a count the packet holds.
+pub(crate) fn counted_of(count: u32, one: &str, several: &str) -> String {
+    if count == 1 {
+        format!("1 {one}")
+    } else {
+        format!("{count} {several}")
+    }
+}
+
+/// The text of a measure that may be missing.
+pub(crate) fn optional(measure: Option<&pelmet_packet::packet::Measure>) -> String {
+    measure
+        .map(|measure| measure.text.clone())
+        .unwrap_or_default()
+}

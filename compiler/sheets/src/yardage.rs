@@ -1,0 +1,180 @@
+//! Yardage: what to buy, and where each piece lies on the bolt.
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::{Cloth, PlacedPiece, PrintRepeat, RepeatMatch, WayUp};
+
+use crate::page::Page;
+use crate::table::{Column, Table};
+use crate::words::{counted_of, optional};
+
+pub(crate) fn print(packet: &Packet, page: &mut Page) {
+    if packet.cloths.is_empty() {
+        page.paragraph("Nothing is cut from any cloth.");
+        return;
+    }
+    page.table(&buy_list(packet));
+    page.paragraph(
+        "Exact is the length this layout uses, and what to buy is that length rounded up. The rule \
+        of thumb lays each kind of piece by itself. At least is a length no layout can beat.",
+    );
+    for cloth in &packet.cloths {
+        page.heading(&cloth.name);
+        page.paragraph(&about(cloth));
+        page.paragraph(&to_buy(cloth));
+        page.paragraph(
+            "Lengths are measured along the bolt from its cut end, places across from the left end \
+            of the usable width.",
+        );
+        page.table(&cutting_order(cloth));
+    }
+}
+
+fn buy_list(packet: &Packet) -> Table {
+    let mut table = Table::new([
+        Column::text("Cloth"),
+        Column::text("Buy"),
+        Column::text("Exact"),
+        Column::text("Rule of thumb"),
+        Column::text("At least"),
+        Column::count("Cost"),
+    ]);
+    for cloth in &packet.cloths {
+        table.row([
+            cloth.name.clone(),
+            cloth.bought.text.clone(),
+            cloth.exact.text.clone(),
+            cloth.rule_of_thumb.text.clone(),
+            cloth.at_least.text.clone(),
+            cloth
+                .cost
+                .as_ref()
+                .map(|cost| cost.text.clone())
+                .unwrap_or_default(),
+        ]);
+    }
+    if let Some(cost) = &packet.cloth_cost {
+        let blank = String::new;
+        let together = String::from("together");
+        table.row([
+            together,
+            blank(),
+            blank(),
+            blank(),
+            blank(),
+            cost.text.clone(),
+        ]);
+    }
+    table
+}
+
+/// What the cloth is like, in a sentence or two.
+fn about(cloth: &Cloth) -> String {
+    let repeat = cloth
+        .repeat
+        .as_ref()
+        .map(repeat_in_words)
+        .unwrap_or_default();
+    let way_up = match cloth.way_up {
+        WayUp::OneWay => "One-way: every piece lies with its top toward the cut end.",
+        WayUp::Any => "A piece lies with its top toward the cut end unless it says otherwise.",
+    };
+    let (width, usable) = (&cloth.width.text, &cloth.usable_width.text);
+    format!("{width} wide, {usable} usable{repeat}. {way_up}")
+}
+
+fn repeat_in_words(repeat: &PrintRepeat) -> String {
+    let along = repeat
+        .along
+        .as_ref()
+        .map(|along| format!("{} along", along.text));
+    let across = repeat
+        .across
+        .as_ref()
+        .map(|across| format!("{} across", across.text));
+    let lengths: Vec<String> = along.into_iter().chain(across).collect();
+    let matching = match repeat.matching {
+        RepeatMatch::Straight => "straight match",
+        RepeatMatch::HalfDrop => "half-drop match",
+    };
+    format!("; repeat {}, {matching}", lengths.join(" and "))
+}
+
+fn to_buy(cloth: &Cloth) -> String {
+    let pieces = counted_of(cloth.piece_count, "piece", "pieces");
+    let bolts = if cloth.bolts > 1 {
+        format!(", in {} bolts", cloth.bolts)
+    } else {
+        String::new()
+    };
+    let price = cloth
+        .price
+        .as_ref()
+        .map(|price| format!(" at {}", price.text))
+        .unwrap_or_default();
+    let cost = cloth
+        .cost
+        .as_ref()
+        .map(|cost| format!(": {}", cost.text))
+        .unwrap_or_default();
+    format!(
+        "Buy {}{bolts}{price}{cost}. {pieces} to cut.",
+        cloth.bought.text
+    )
+}
+
+/// The pieces band by band; the first of each band says where the bolt is cut across after it.
+fn cutting_order(cloth: &Cloth) -> Table {
+    let several_bolts = cloth.bolts > 1;
+    let mut table = Table::new([
+        Column::count("Bolt"),
+        Column::text("Cut across at"),
+        Column::count("No"),
+        Column::text("Piece"),
+        Column::text("Size"),
+        Column::text("Along"),
+        Column::text("Across"),
+    ]);
+    for band in &cloth.bands {
+        let pieces = band
+            .pieces
+            .iter()
+            .filter_map(|number| numbered(cloth, *number));
+        for (index, piece) in pieces.enumerate() {
+            let leads = index == 0;
+            let bolt = (leads && several_bolts).then(|| band.bolt.to_string());
+            table.row([
+                bolt.unwrap_or_default(),
+                optional(leads.then_some(&band.to)),
+                piece.number.to_string(),
+                piece_in_words(piece),
+                format!("{} x {}", piece.width.text, piece.length.text),
+                piece.along.text.clone(),
+                piece.across.text.clone(),
+            ]);
+        }
+    }
+    table
+}
+
+/// The piece with that number: they are numbered in their order.
+fn numbered(cloth: &Cloth, number: u32) -> Option<&PlacedPiece> {
+    let index = usize::try_from(number.checked_sub(1)?).ok()?;
+    cloth.placed.get(index)
+}
+
+fn piece_in_words(piece: &PlacedPiece) -> String {
+    let mut words = vec![piece.name.clone()];
+    if piece.copies > 1 {
+        words.push(format!("{} of {}", piece.copy, piece.copies));
+    }
+    if piece.turned {
+        words.push(String::from("upside down"));
+    }
+    if piece.railroaded {
+        words.push(String::from("lying along"));
+    }
+    if let Some(fold) = &piece.fold_at {
+        words.push(format!("fold at {}", fold.text));
+    }
+    words.join(", ")
+}
