@@ -22,7 +22,9 @@ pub fn fold(flat: Length, creases: &[Crease]) -> Folding {
     stack(&mut stretches, &creases);
     let layers = layer_runs(&stretches);
     Folding {
-        finished: stretches.last().map_or(Length::ZERO, |last| last.finished_to),
+        finished: stretches
+            .last()
+            .map_or(Length::ZERO, |last| last.finished_to),
         leftmost: layers.first().map_or(Length::ZERO, |run| run.from),
         rightmost: layers.last().map_or(Length::ZERO, |run| run.to),
         thickest: thickest(&layers),
@@ -49,7 +51,11 @@ impl Stretch {
     /// The finished position of a flat position on this stretch.
     pub fn finished_at(&self, flat_at: Length) -> Length {
         let along = flat_at - self.flat_from;
-        if self.face_up { self.finished_from + along } else { self.finished_from - along }
+        if self.face_up {
+            self.finished_from + along
+        } else {
+            self.finished_from - along
+        }
     }
 
     /// The finished positions it lies over, left end first.
@@ -70,8 +76,14 @@ fn stretches_between(flat: Length, creases: &[Crease]) -> Vec<Stretch> {
     let mut stretches = Vec::new();
     let (mut flat_from, mut finished_from, mut face_up) = (Length::ZERO, Length::ZERO, true);
     for flat_to in creases.iter().map(|crease| crease.at).chain([flat]) {
-        let mut stretch =
-            Stretch { flat_from, flat_to, finished_from, finished_to: finished_from, face_up, height: 0 };
+        let mut stretch = Stretch {
+            flat_from,
+            flat_to,
+            finished_from,
+            finished_to: finished_from,
+            face_up,
+            height: 0,
+        };
         stretch.finished_to = stretch.finished_at(flat_to);
         stretches.push(stretch);
         (flat_from, finished_from, face_up) = (flat_to, stretch.finished_to, !face_up);
@@ -113,7 +125,15 @@ fn layer_runs(stretches: &[Stretch]) -> Vec<LayerRun> {
             && to > from
         {
             let layers = u32::try_from(lying.len()).unwrap_or(u32::MAX);
-            push_run(&mut runs, LayerRun { from, to, layers, top });
+            push_run(
+                &mut runs,
+                LayerRun {
+                    from,
+                    to,
+                    layers,
+                    top,
+                },
+            );
         }
         from = to;
         if !lying.remove(&layer) {
@@ -137,7 +157,9 @@ fn thickest(layers: &[LayerRun]) -> u32 {
 
 /// The stretches that hold a flat position: two at a crease.
 fn stretches_at(folding: &Folding, flat_at: Length) -> impl Iterator<Item = (usize, &Stretch)> {
-    let before = folding.stretches.partition_point(|stretch| stretch.flat_to < flat_at);
+    let before = folding
+        .stretches
+        .partition_point(|stretch| stretch.flat_to < flat_at);
     let from_here = folding.stretches.iter().enumerate().skip(before);
     from_here.take_while(move |(_, stretch)| stretch.flat_from <= flat_at)
 }
@@ -145,5 +167,7 @@ fn stretches_at(folding: &Folding, flat_at: Length) -> impl Iterator<Item = (usi
 fn is_on_top(folding: &Folding, index: usize, finished_at: Length) -> bool {
     let before = folding.layers.partition_point(|run| run.to < finished_at);
     let from_here = folding.layers.iter().skip(before);
-    from_here.take_while(|run| run.from <= finished_at).any(|run| run.top == index)
+    from_here
+        .take_while(|run| run.from <= finished_at)
+        .any(|run| run.top == index)
 }

@@ -19,7 +19,9 @@ pub(super) fn nearest_to_ideals(
 ) -> Option<Vec<Piece>> {
     let mut best: Option<(Length, Vec<Piece>)> = None;
     for (_, steps) in promising(steps, choices, halves, wanted) {
-        let Some(pieces) = solve(pieces(&steps), wanted) else { continue };
+        let Some(pieces) = solve(pieces(&steps), wanted) else {
+            continue;
+        };
         let departure = largest_departure(&pieces);
         if best.as_ref().is_none_or(|(least, _)| departure < *least) {
             best = Some((departure, pieces));
@@ -58,7 +60,9 @@ fn promising(
 }
 
 fn reaches(steps: &[PleatStep], take_up: &Reach, wanted: &Wanted) -> bool {
-    wanted.take_up.is_none_or(|wanted| take_up.holds(wanted, ROUNDING))
+    wanted
+        .take_up
+        .is_none_or(|wanted| take_up.holds(wanted, ROUNDING))
         && wanted
             .width
             .is_none_or(|(measure, wanted)| Reach::of(steps, measure).holds(wanted, ROUNDING))

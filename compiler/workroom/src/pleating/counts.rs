@@ -24,7 +24,12 @@ pub(super) struct Reach {
 
 impl Reach {
     pub(super) fn of(steps: &[PleatStep], measure: Measure) -> Self {
-        let mut reach = Self { pleats: 0, pieces: 0, least: Length::ZERO, most: Some(Length::ZERO) };
+        let mut reach = Self {
+            pleats: 0,
+            pieces: 0,
+            least: Length::ZERO,
+            most: Some(Length::ZERO),
+        };
         each_written(steps, 1, &mut |piece, times| {
             reach.pieces = reach.pieces.saturating_add(times);
             if piece.is_pleat() {
@@ -60,7 +65,8 @@ pub(super) fn choices(steps: &[PleatStep]) -> Vec<Counts> {
     // last; so each is made once, and in order of turns.
     let mut choices: Vec<(Counts, usize)> = vec![(least, 0)];
     let mut from = 0;
-    while let Some((counts, raised)) = choices.get(from).filter(|_| choices.len() < limit).cloned() {
+    while let Some((counts, raised)) = choices.get(from).filter(|_| choices.len() < limit).cloned()
+    {
         for index in raised..ranges.len() {
             choices.extend(raise(&counts, index, &ranges).map(|counts| (counts, index)));
         }

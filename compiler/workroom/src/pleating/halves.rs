@@ -49,7 +49,11 @@ impl Halves {
 
     /// The part of a whole width that the rule describes.
     pub(super) fn part(self, whole: Length) -> Length {
-        if self == Self::Whole { whole } else { whole.divided(2) }
+        if self == Self::Whole {
+            whole
+        } else {
+            whole.divided(2)
+        }
     }
 
     /// The whole of which this is the part described.
@@ -84,7 +88,10 @@ impl Halves {
             Self::Whole | Self::RightOnly => flat - finished,
             Self::LeftMirrored | Self::RightMirrored => self.part(flat) - self.part(finished),
         });
-        Wanted { take_up, width: width.filter(|_| !placed) }
+        Wanted {
+            take_up,
+            width: width.filter(|_| !placed),
+        }
     }
 
     /// The sum of the part described that settles a finished width. Where the left half is plain
@@ -99,7 +106,11 @@ impl Halves {
     /// The width of the panel for a sum of the part described; the other way round than
     /// [`Halves::wanted`].
     pub(super) fn panel_width(self, measure: Measure, sum: Length) -> Length {
-        if measure == Measure::FlatAndFinished { sum } else { self.whole(sum) }
+        if measure == Measure::FlatAndFinished {
+            sum
+        } else {
+            self.whole(sum)
+        }
     }
 
     /// The way a fold points that lies `at` in the part described. On the centre line itself of a
@@ -111,12 +122,12 @@ impl Halves {
             Self::RightMirrored | Self::RightOnly => false,
         };
         match (order, left_of_centre) {
-            (TowardOrder::Right, _)
-            | (TowardOrder::Centre, true)
-            | (TowardOrder::Edge, false) => Toward::Right,
-            (TowardOrder::Left, _)
-            | (TowardOrder::Centre, false)
-            | (TowardOrder::Edge, true) => Toward::Left,
+            (TowardOrder::Right, _) | (TowardOrder::Centre, true) | (TowardOrder::Edge, false) => {
+                Toward::Right
+            }
+            (TowardOrder::Left, _) | (TowardOrder::Centre, false) | (TowardOrder::Edge, true) => {
+                Toward::Left
+            }
         }
     }
 }

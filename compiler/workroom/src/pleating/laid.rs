@@ -23,35 +23,99 @@ impl Laid {
             Toward::Left => (end, start),
             Toward::Right => (start, end),
         };
-        let folds = vec![Fold { crease, brought_to, finished: start, toward }];
-        Self::new(Kind { name: "knife", depth, face: None, width: end, take_up: end }, folds, creases)
+        let folds = vec![Fold {
+            crease,
+            brought_to,
+            finished: start,
+            toward,
+        }];
+        Self::new(
+            Kind {
+                name: "knife",
+                depth,
+                face: None,
+                width: end,
+                take_up: end,
+            },
+            folds,
+            creases,
+        )
     }
 
     /// A box pleat from position 0.
     pub(super) fn boxed(depth: Length, face: Length) -> Self {
         let (left, right) = (depth * 2, depth * 2 + face);
         let (take_up, width) = (depth * 4, depth * 4 + face);
-        let creases = vec![valley(depth), mountain(left), mountain(right), valley(right + depth)];
+        let creases = vec![
+            valley(depth),
+            mountain(left),
+            mountain(right),
+            valley(right + depth),
+        ];
         let start = Length::ZERO;
         let folds = vec![
-            Fold { crease: left, brought_to: start, finished: start, toward: Toward::Left },
-            Fold { crease: right, brought_to: width, finished: face, toward: Toward::Right },
+            Fold {
+                crease: left,
+                brought_to: start,
+                finished: start,
+                toward: Toward::Left,
+            },
+            Fold {
+                crease: right,
+                brought_to: width,
+                finished: face,
+                toward: Toward::Right,
+            },
         ];
-        Self::new(Kind { name: "box", depth, face: Some(face), width, take_up }, folds, creases)
+        Self::new(
+            Kind {
+                name: "box",
+                depth,
+                face: Some(face),
+                width,
+                take_up,
+            },
+            folds,
+            creases,
+        )
     }
 
     /// An inverted pleat from position 0.
     pub(super) fn inverted(depth: Length, face: Length) -> Self {
         let (take_up, width) = (depth * 4, depth * 2 + face);
         let start = Length::ZERO;
-        let creases =
-            vec![mountain(start), valley(depth), valley(depth + face), mountain(width)];
+        let creases = vec![
+            mountain(start),
+            valley(depth),
+            valley(depth + face),
+            mountain(width),
+        ];
         let gap = face - depth * 2;
         let folds = vec![
-            Fold { crease: start, brought_to: depth * 2, finished: start, toward: Toward::Right },
-            Fold { crease: width, brought_to: face, finished: gap, toward: Toward::Left },
+            Fold {
+                crease: start,
+                brought_to: depth * 2,
+                finished: start,
+                toward: Toward::Right,
+            },
+            Fold {
+                crease: width,
+                brought_to: face,
+                finished: gap,
+                toward: Toward::Left,
+            },
         ];
-        Self::new(Kind { name: "inverted", depth, face: Some(face), width, take_up }, folds, creases)
+        Self::new(
+            Kind {
+                name: "inverted",
+                depth,
+                face: Some(face),
+                width,
+                take_up,
+            },
+            folds,
+            creases,
+        )
     }
 
     /// The pleat further right by so much on the flat and on the finished strip.
@@ -115,9 +179,17 @@ struct Kind {
 }
 
 fn mountain(at: Length) -> Crease {
-    Crease { at, mountain: true, pleat: 0 }
+    Crease {
+        at,
+        mountain: true,
+        pleat: 0,
+    }
 }
 
 fn valley(at: Length) -> Crease {
-    Crease { at, mountain: false, pleat: 0 }
+    Crease {
+        at,
+        mountain: false,
+        pleat: 0,
+    }
 }

@@ -3,13 +3,13 @@
 mod check;
 mod choose;
 mod counts;
-mod fold_on_fold;
 mod halves;
 mod laid;
 mod piece;
 mod place;
 mod refuse;
 mod solve;
+mod walk;
 
 pub use check::check;
 
@@ -67,7 +67,9 @@ pub fn lay_out(
     refuse::too_many_pleats(&steps, &choices, halves)?;
     let wanted = halves.wanted(finished, flat, piece::has_placed_pleat(&rule.steps));
     let Some(pieces) = choose::nearest_to_ideals(&steps, &choices, halves, &wanted) else {
-        return Err(refuse::nothing_meets(rule, &steps, &choices, finished, flat));
+        return Err(refuse::nothing_meets(
+            rule, &steps, &choices, finished, flat,
+        ));
     };
     let take_up = halves.panel_take_up(piece::sum(&pieces, Measure::TakeUp));
     let flat = match (flat, finished) {
@@ -80,7 +82,11 @@ pub fn lay_out(
 
 /// The strip of a panel that hangs flat.
 pub fn no_pleats(flat: Length) -> Pleating {
-    Pleating { flat, finished: flat, ..Pleating::default() }
+    Pleating {
+        flat,
+        finished: flat,
+        ..Pleating::default()
+    }
 }
 
 /// By how much the finished width may be out when every crease is folded by hand, worst case and

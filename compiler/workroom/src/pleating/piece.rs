@@ -20,7 +20,17 @@ pub(super) enum PieceKind {
     /// Plain cloth that takes what is left: this much.
     Rest(Length),
     /// A pleat.
-    Pleat { kind: PleatKind, place: Option<FoldPlace>, depth: Value, face: Option<Value> },
+    Pleat(PleatPiece),
+}
+
+/// A pleat of a strip.
+#[derive(Clone, Debug)]
+pub(super) struct PleatPiece {
+    pub(super) kind: PleatKind,
+    pub(super) place: Option<FoldPlace>,
+    pub(super) depth: Value,
+    /// `None` for a knife, and for a face that follows the depth.
+    pub(super) face: Option<Value>,
 }
 
 /// A length that may still move within its range.
@@ -59,17 +69,20 @@ impl Piece {
         let kind = match &step.kind {
             StepKind::Plain(range) => PieceKind::Plain(Value::new(*range, Role::Plain, (1, 1))),
             StepKind::Rest => PieceKind::Rest(Length::ZERO),
-            StepKind::Pleat(order) => pleat(order),
+            StepKind::Pleat(order) => PieceKind::Pleat(PleatPiece::of(order)),
             StepKind::Repeat { .. } => return None,
         };
-        Some(Self { step: step.number, kind })
+        Some(Self {
+            step: step.number,
+            kind,
+        })
     }
 
     pub(super) fn values(&self) -> impl Iterator<Item = &Value> {
         let (one, other) = match &self.kind {
             PieceKind::Plain(plain) => (Some(plain), None),
             PieceKind::Rest(_) => (None, None),
-            PieceKind::Pleat { depth, face, .. } => (Some(depth), face.as_ref()),
+            PieceKind::Pleat(pleat) => (Some(&pleat.depth), pleat.face.as_ref()),
         };
         one.into_iter().chain(other)
     }
@@ -78,7 +91,7 @@ impl Piece {
         let (one, other) = match &mut self.kind {
             PieceKind::Plain(plain) => (Some(plain), None),
             PieceKind::Rest(_) => (None, None),
-            PieceKind::Pleat { depth, face, .. } => (Some(depth), face.as_mut()),
+            PieceKind::Pleat(pleat) => (Some(&mut pleat.depth), pleat.face.as_mut()),
         };
         one.into_iter().chain(other)
     }
@@ -88,17 +101,49 @@ impl Piece {
     }
 
     pub(super) fn is_pleat(&self) -> bool {
-        matches!(self.kind, PieceKind::Pleat { .. })
+        matches!(self.kind, PieceKind::Pleat(_))
     }
 
     pub(super) fn is_placed(&self) -> bool {
-        matches!(self.kind, PieceKind::Pleat { place: Some(_), .. })
+        matches!(&self.kind, PieceKind::Pleat(pleat) if pleat.place.is_some())
+    }
+}
+
+impl PleatPiece {
+    /// A pleat's numbers count in the sums as often as its cloth lies there: a knife of depth d
+    /// uses 2d, a box 4d and its face, an inverted pleat 2d and its hidden face, of which the
+    /// finished width keeps the face less 2d. A face not given is twice the depth.
+    fn of(order: &PleatOrder) -> Self {
+        let (weights, face) = match &order.kind {
+            PleatKind::Knife { .. } => ((2, 0), None),
+            PleatKind::Box { face: None } => ((6, 2), None),
+            PleatKind::Box { face } => ((4, 0), *face),
+            PleatKind::Inverted { face: None } => ((4, 0), None),
+            PleatKind::Inverted { face } => ((2, -2), *face),
+        };
+        Self {
+            kind: order.kind.clone(),
+            place: order.place,
+            depth: Value::new(order.depth, Role::Depth, weights),
+            face: face.map(|range| Value::new(range, Role::Face, (1, 1))),
+        }
+    }
+
+    /// The width of its face, hidden or shown.
+    pub(super) fn face(&self) -> Length {
+        self.face.map_or(self.depth.now * 2, |face| face.now)
     }
 }
 
 impl Value {
     fn new(range: Ranged<Length>, role: Role, (flat, finished): (i64, i64)) -> Self {
-        Self { range, now: range.ideal, role, flat, finished }
+        Self {
+            range,
+            now: range.ideal,
+            role,
+            flat,
+            finished,
+        }
     }
 
     /// How often the value counts in a sum.
@@ -121,11 +166,16 @@ impl Value {
 /// behind the last placed one.
 pub(super) fn steps_to_lay(rule: &PleatRule) -> Vec<PleatStep> {
     let mut steps = rule.steps.clone();
-    let last_placed = steps.iter().rposition(|step| has_placed_pleat(std::slice::from_ref(step)));
+    let last_placed = steps
+        .iter()
+        .rposition(|step| has_placed_pleat(std::slice::from_ref(step)));
     let after = steps.iter().skip(last_placed.unwrap_or(0));
     if last_placed.is_some() && !after.into_iter().any(|step| step.kind == StepKind::Rest) {
         let number = steps.last().map_or(0, |step| step.number);
-        steps.push(PleatStep { number, kind: StepKind::Rest });
+        steps.push(PleatStep {
+            number,
+            kind: StepKind::Rest,
+        });
     }
     steps
 }
@@ -197,24 +247,7 @@ fn add_pieces(steps: &[PleatStep], all: &mut Vec<Piece>) {
 fn turn_and_between(steps: &[PleatStep]) -> (&[PleatStep], &[PleatStep]) {
     let plain = |step: &&PleatStep| matches!(step.kind, StepKind::Plain(_) | StepKind::Rest);
     let between = steps.iter().rev().take_while(plain).count();
-    steps.split_at_checked(steps.len().saturating_sub(between)).unwrap_or((steps, &[]))
-}
-
-/// A pleat's numbers count in its sums as often as its cloth lies there: a knife of depth d uses
-/// 2d, a box 4d and its face, an inverted pleat 2d and its hidden face, of which the finished
-/// width keeps the face less 2d. A face not given is twice the depth.
-fn pleat(order: &PleatOrder) -> PieceKind {
-    let (weights, face) = match &order.kind {
-        PleatKind::Knife { .. } => ((2, 0), None),
-        PleatKind::Box { face: None } => ((6, 2), None),
-        PleatKind::Box { face } => ((4, 0), *face),
-        PleatKind::Inverted { face: None } => ((4, 0), None),
-        PleatKind::Inverted { face } => ((2, -2), *face),
-    };
-    PieceKind::Pleat {
-        kind: order.kind.clone(),
-        place: order.place,
-        depth: Value::new(order.depth, Role::Depth, weights),
-        face: face.map(|range| Value::new(range, Role::Face, (1, 1))),
-    }
+    steps
+        .split_at_checked(steps.len().saturating_sub(between))
+        .unwrap_or((steps, &[]))
 }

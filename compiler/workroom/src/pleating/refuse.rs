@@ -18,16 +18,19 @@ pub(super) fn too_many_pleats(
     halves: Halves,
 ) -> Result<(), PleatMatter> {
     let least = settled(steps, choices.first().map_or(&[], Vec::as_slice));
-    if is_within_limits(&Reach::of(&least, Measure::TakeUp), halves) {
-        return Ok(());
+    let mut so_far = Reach::of(&[], Measure::TakeUp);
+    for step in &least {
+        let reach = Reach::of(std::slice::from_ref(step), Measure::TakeUp);
+        so_far.pleats = so_far.pleats.saturating_add(reach.pleats);
+        so_far.pieces = so_far.pieces.saturating_add(reach.pieces);
+        if !is_within_limits(&so_far, halves) {
+            return Err(PleatMatter::TooManyPleats {
+                step: step.number,
+                limit: MAXIMUM_PLEATS,
+            });
+        }
     }
-    let over = (1..=least.len()).find_map(|count| {
-        let begun = least.get(..count)?;
-        let fits = is_within_limits(&Reach::of(begun, Measure::TakeUp), halves);
-        begun.last().filter(|_| !fits)
-    });
-    let step = over.map_or(0, |step| step.number);
-    Err(PleatMatter::TooManyPleats { step, limit: MAXIMUM_PLEATS })
+    Ok(())
 }
 
 /// What to say of widths that nothing the rule allows will meet.
@@ -39,7 +42,11 @@ pub(super) fn nothing_meets(
     flat: Option<Length>,
 ) -> PleatMatter {
     let halves = Halves::of(rule);
-    let search = Search { steps, choices, halves };
+    let search = Search {
+        steps,
+        choices,
+        halves,
+    };
     match (finished, flat) {
         (Some(finished), Some(flat)) => match lay_out(rule, Some(finished), None) {
             Err(matter) => matter,
@@ -51,9 +58,7 @@ pub(super) fn nothing_meets(
                     .unwrap_or(alone.flat - alone.finished),
             },
         },
-        (Some(finished), None) => {
-            search.no_fit(finished, true, halves.finished_wanted(finished).0)
-        }
+        (Some(finished), None) => search.no_fit(finished, true, halves.finished_wanted(finished).0),
         (None, Some(flat)) => search.no_fit(flat, false, Measure::Flat),
         (None, None) => PleatMatter::WidthMissing,
     }
@@ -67,8 +72,10 @@ struct Search<'rule> {
 
 impl Search<'_> {
     fn reaches(&self, measure: Measure) -> impl Iterator<Item = Reach> {
-        let reaches =
-            self.choices.iter().map(move |counts| Reach::of(&settled(self.steps, counts), measure));
+        let reaches = self
+            .choices
+            .iter()
+            .map(move |counts| Reach::of(&settled(self.steps, counts), measure));
         reaches.filter(|reach| is_within_limits(reach, self.halves))
     }
 
@@ -77,7 +84,9 @@ impl Search<'_> {
         let (mut below, mut above) = (None, None);
         for reach in self.reaches(measure) {
             let pleats = self.panel_pleats(&reach);
-            let most = reach.most.map(|most| self.halves.panel_width(measure, most));
+            let most = reach
+                .most
+                .map(|most| self.halves.panel_width(measure, most));
             let least = self.halves.panel_width(measure, reach.least);
             if let Some(most) = most.filter(|most| *most < wanted) {
                 below = below.max(Some((most, Reverse(pleats))));
@@ -87,7 +96,12 @@ impl Search<'_> {
             }
         }
         let below = below.map(|(width, Reverse(pleats))| (width, pleats));
-        PleatMatter::NoFit { wanted, finished, below, above }
+        PleatMatter::NoFit {
+            wanted,
+            finished,
+            below,
+            above,
+        }
     }
 
     /// The take-up that comes nearest the one that would join both widths; `None` where that one
@@ -99,7 +113,9 @@ impl Search<'_> {
             let most = self.halves.panel_take_up(reach.most.unwrap_or(reach.least));
             wanted.clamp(least, most.max(least))
         });
-        take_ups.min_by_key(|take_up| (*take_up - wanted).abs()).filter(|take_up| *take_up != wanted)
+        take_ups
+            .min_by_key(|take_up| (*take_up - wanted).abs())
+            .filter(|take_up| *take_up != wanted)
     }
 
     fn panel_pleats(&self, reach: &Reach) -> u32 {

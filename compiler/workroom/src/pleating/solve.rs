@@ -18,8 +18,13 @@ pub(super) struct Wanted {
 /// their ranges do not allow it.
 pub(super) fn solve(mut pieces: Vec<Piece>, wanted: &Wanted) -> Option<Vec<Piece>> {
     if let Some(take_up) = wanted.take_up {
-        let target = Target { measure: Measure::TakeUp, sum: take_up };
-        target.approach(&mut pieces, |value| in_range(value, value.role == Role::Depth));
+        let target = Target {
+            measure: Measure::TakeUp,
+            sum: take_up,
+        };
+        target.approach(&mut pieces, |value| {
+            in_range(value, value.role == Role::Depth)
+        });
         if target.missing(&pieces).abs() > ROUNDING {
             return None;
         }
@@ -27,8 +32,19 @@ pub(super) fn solve(mut pieces: Vec<Piece>, wanted: &Wanted) -> Option<Vec<Piece
     if let Some((measure, width)) = wanted.width {
         let depths_are_free = wanted.take_up.is_none();
         let takes_rest = pieces.iter().any(Piece::is_rest);
-        let least = if takes_rest { sum(&pieces, measure).min(width) } else { width };
-        meet_width(&mut pieces, Target { measure, sum: least }, depths_are_free)?;
+        let least = if takes_rest {
+            sum(&pieces, measure).min(width)
+        } else {
+            width
+        };
+        meet_width(
+            &mut pieces,
+            Target {
+                measure,
+                sum: least,
+            },
+            depths_are_free,
+        )?;
     }
     Some(pieces)
 }
@@ -47,20 +63,26 @@ impl Target {
 
     /// Moves every value within the limits named for it toward the target, in proportion to the
     /// room those limits leave, as far as they let it.
-    fn approach(
-        self,
-        pieces: &mut [Piece],
-        limits: impl Fn(&Value) -> Option<(Length, Length)>,
-    ) {
+    fn approach(self, pieces: &mut [Piece], limits: impl Fn(&Value) -> Option<(Length, Length)>) {
         let missing = self.missing(pieces);
         let room_of = |value: &Value| {
             limits(value).map_or(Length::ZERO, |limits| {
-                room(value, limits, value.weight(self.measure), missing.is_positive())
+                room(
+                    value,
+                    limits,
+                    value.weight(self.measure),
+                    missing.is_positive(),
+                )
             })
         };
         let total: Length = pieces.iter().flat_map(Piece::values).map(room_of).sum();
         let need = missing.clamp(-total, total);
-        let mut share = Share { need, total, passed: Length::ZERO, given: Length::ZERO };
+        let mut share = Share {
+            need,
+            total,
+            passed: Length::ZERO,
+            given: Length::ZERO,
+        };
         for value in pieces.iter_mut().flat_map(Piece::values_mut) {
             value.now += share.next(room_of(value), value.weight(self.measure));
         }
@@ -82,7 +104,10 @@ impl Share {
     fn next(&mut self, room: Length, weight: i64) -> Length {
         self.passed += room;
         let each = u32::try_from(weight.abs()).unwrap_or(1).max(1);
-        let due = self.need.portion(nanometres(self.passed), nanometres(self.total)) - self.given;
+        let due = self
+            .need
+            .portion(nanometres(self.passed), nanometres(self.total))
+            - self.given;
         let (least, most) = if self.need.is_negative() {
             (-room.divided(each), Length::ZERO)
         } else {
@@ -97,7 +122,10 @@ impl Share {
 fn meet_width(pieces: &mut [Piece], target: Target, depths_are_free: bool) -> Option<()> {
     target.approach(pieces, |value| in_range(value, value.role == Role::Plain));
     target.approach(pieces, |value| {
-        in_range(value, value.role == Role::Face || (value.role == Role::Depth && depths_are_free))
+        in_range(
+            value,
+            value.role == Role::Face || (value.role == Role::Depth && depths_are_free),
+        )
     });
     if target.missing(pieces).abs() > ROUNDING {
         return None;
@@ -118,7 +146,11 @@ fn rounding_room(value: &Value) -> Option<(Length, Length)> {
 
 /// How much a value can give to a sum that should grow, or take from one that should shrink.
 fn room(value: &Value, (least, most): (Length, Length), weight: i64, grow: bool) -> Length {
-    let room = if grow == (weight > 0) { most - value.now } else { value.now - least };
+    let room = if grow == (weight > 0) {
+        most - value.now
+    } else {
+        value.now - least
+    };
     room.max(Length::ZERO) * weight.saturating_abs()
 }
 

@@ -1,0 +1,28 @@
+//! Side edges covered by a fold in front of them.
+
+use super::worst_of_each;
+use crate::pleating::ROUNDING;
+use crate::{Pleat, PleatMatter, Pleating};
+
+/// A visible fold brought past the side edge lies over it.
+pub(super) fn find(
+    pleating: &Pleating,
+    settled: impl Fn(&Pleat) -> bool,
+) -> impl Iterator<Item = PleatMatter> {
+    let pleats = pleating
+        .pleats
+        .iter()
+        .filter(|pleat| !pleat.mirrored && settled(pleat));
+    let folds = pleats.flat_map(|pleat| pleat.folds.iter().map(|fold| (pleat.step, fold)));
+    let cases: Vec<_> = folds
+        .map(|(step, fold)| {
+            (
+                step,
+                (fold.finished - pleating.finished).max(-fold.finished),
+                (),
+            )
+        })
+        .filter(|(_, amount, ())| *amount > ROUNDING)
+        .collect();
+    worst_of_each(cases).map(|(step, amount, ())| PleatMatter::EdgeInsideFold { step, amount })
+}

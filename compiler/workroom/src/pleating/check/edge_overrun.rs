@@ -1,0 +1,58 @@
+//! Folds that stick out past a side edge from behind.
+
+use std::collections::BTreeSet;
+
+use pelmet_measure::Length;
+
+use super::{pleat_of_crease, worst_of_each};
+use crate::pleating::ROUNDING;
+use crate::pleating::halves::Halves;
+use crate::{Folding, PleatMatter, Pleating, Stretch};
+
+/// A pleat laid nearer to the side edge than it is deep has an underfold longer than the cloth that
+/// should cover it. Of a mirrored rule only the edge it describes is looked at.
+pub(super) fn find(
+    halves: Halves,
+    pleating: &Pleating,
+    folding: &Folding,
+    named: &BTreeSet<usize>,
+) -> impl Iterator<Item = PleatMatter> {
+    let left = (halves != Halves::RightMirrored).then(|| {
+        let at = folding.leftmost;
+        (
+            -at,
+            crease_at(folding, |stretch| stretch.span().0 == at, at),
+        )
+    });
+    let right = (halves != Halves::LeftMirrored).then(|| {
+        let at = folding.rightmost;
+        (
+            at - folding.finished,
+            crease_at(folding, |stretch| stretch.span().1 == at, at),
+        )
+    });
+    let over = left
+        .into_iter()
+        .chain(right)
+        .filter(|(amount, _)| *amount > ROUNDING);
+    let cases: Vec<_> = over
+        .filter_map(|(amount, crease)| Some((pleat_of_crease(pleating, crease?)?.step, amount, ())))
+        .filter(|(step, _, ())| !named.contains(step))
+        .collect();
+    worst_of_each(cases).map(|(step, amount, ())| PleatMatter::FoldOverrunsEdge { step, amount })
+}
+
+/// The flat position of the crease at an extreme finished position.
+fn crease_at(
+    folding: &Folding,
+    reaches: impl Fn(&&Stretch) -> bool,
+    finished: Length,
+) -> Option<Length> {
+    let stretch = folding.stretches.iter().find(reaches)?;
+    let at_start = stretch.finished_from == finished;
+    Some(if at_start {
+        stretch.flat_from
+    } else {
+        stretch.flat_to
+    })
+}
