@@ -14,45 +14,99 @@ pub mod bracket_not_closed;
 pub mod bracket_not_opened;
 pub mod brackets_differ;
 pub mod character_not_known;
+pub mod cloth_too_narrow;
+pub mod code_unknown;
 pub mod count_not_whole;
 pub mod curly_quotes;
 pub mod decimal_comma;
+pub mod drop_too_short;
+pub mod edge_inside_fold;
+pub mod edge_without_length;
 pub mod equals_for_colon;
+pub mod fastener_wider_than_tail;
+pub mod file_already_there;
 pub mod file_is_folder;
 pub mod file_not_found;
 pub mod file_not_readable;
 pub mod file_not_text;
+pub mod file_not_writable;
 pub mod file_outside_project;
 pub mod file_too_large;
+pub mod fill_out_of_range;
+pub mod fill_outside_row;
+pub mod fold_crosses_centre;
+pub mod fold_on_fold;
+pub mod fold_overruns_edge;
 pub mod fraction_over_zero;
 pub mod fullness_percent_unclear;
+pub mod fullness_under_one;
+pub mod halves_differ;
+pub mod heading_needs_other;
+pub mod heading_not_whole;
 pub mod item_unknown;
+pub mod join_not_covered;
+pub mod join_thinly_covered;
 pub mod kind_mismatch;
 pub mod kind_wanted;
 pub mod length_negative;
 pub mod length_not_positive;
 pub mod length_too_large;
 pub mod like_in_a_circle;
+pub mod lining_and_method_differ;
+pub mod lining_shrinks_more;
+pub mod longer_than_bolt;
+pub mod longer_than_height;
 pub mod minus_unclear;
+pub mod motif_below_drop;
+pub mod motif_hidden;
 pub mod name_twice;
 pub mod name_unknown;
 pub mod name_unused;
 pub mod name_wrong_kind;
 pub mod nested_too_deep;
+pub mod no_join_to_cover;
 pub mod not_understood;
+pub mod nothing_left;
 pub mod number_too_large;
+pub mod opening_too_wide;
+pub mod outline_crosses_itself;
+pub mod outline_not_closed;
+pub mod outline_not_started;
+pub mod outline_outside_size;
+pub mod outline_short_of_drop;
+pub mod overlap_too_wide;
+pub mod panel_not_hung;
+pub mod panel_without_width;
+pub mod pleats_do_not_fit;
+pub mod pleats_run_together;
+pub mod pleats_take_too_much;
+pub mod pocket_too_small;
 pub mod property_empty;
 pub mod property_missing;
 pub mod property_twice;
 pub mod property_unknown;
 pub mod range_backwards;
+pub mod return_and_projection_differ;
+pub mod row_crowded;
+pub mod row_empty;
+pub mod row_uncovered;
+pub mod seam_shows;
+pub mod size_too_large;
 pub mod sum_too_long;
+pub mod tail_shows;
 pub mod template_in_a_circle;
 pub mod text_not_closed;
+pub mod too_many_corners;
 pub mod too_many_mistakes;
+pub mod too_many_pleats;
+pub mod too_many_widths;
+pub mod too_narrow_for_allowance;
 pub mod unit_missing;
 pub mod unit_unknown;
 pub mod use_in_a_circle;
+pub mod width_missing;
+pub mod widths_contradict;
+pub mod widths_disagree;
 pub mod word_not_expected;
 
 /// Makes the list of all codes, and lets each be reported without naming its module.
@@ -74,14 +128,17 @@ codes! {
     bracket_not_opened
     brackets_differ
     character_not_known
+    code_unknown
     count_not_whole
     curly_quotes
     decimal_comma
     equals_for_colon
+    file_already_there
     file_is_folder
     file_not_found
     file_not_readable
     file_not_text
+    file_not_writable
     file_outside_project
     file_too_large
     fraction_over_zero

@@ -1,0 +1,29 @@
+//! Something that stands where a command would write.
+
+use crate::{Code, Diagnostic, Example, Severity};
+
+/// Something that stands where a command would write.
+pub const CODE: Code = Code {
+    slug: "file-already-there",
+    severity: Severity::Error,
+    page: "\
+Something stands where the command would write, and the command did not write it. `pelmet new` wants a
+folder that is empty or not there yet; `pelmet build` replaces a folder only if it holds nothing but a
+packet.
+
+What you keep there would be lost, so nothing is written at all.
+
+Name another folder, or move what stands in the way.
+",
+    failing: Example::Told(
+        "Building a packet into a folder that also holds photographs of the window.",
+    ),
+    mend: Example::Told("Building it into a folder of its own."),
+};
+
+/// `found` stands at `path`, where a command would write.
+pub fn file_already_there(path: &str, found: &str) -> Diagnostic {
+    CODE.report(format!("`{path}` would be written over"))
+        .sum(format!("there is already {found}"))
+        .help("name another folder, or move what stands in the way")
+}

@@ -1,0 +1,26 @@
+//! A file or folder that the machine will not let be written.
+
+use crate::{Code, Diagnostic, Example, Severity};
+
+/// A file or folder that the machine will not let be written.
+pub const CODE: Code = Code {
+    slug: "file-not-writable",
+    severity: Severity::Error,
+    page: "\
+The machine refuses to write the file or folder: this user may not write there, the disk is full, or
+another program holds it. The report repeats what the machine says.
+
+A packet is written whole or not at all, so whatever stood there before is as it was.
+
+Make room, close the other program, or write somewhere else.
+",
+    failing: Example::Told("Building a packet into a folder of another user of the machine."),
+    mend: Example::Told("Building it into a folder of your own."),
+};
+
+/// `path` cannot be written; `reason` is what the machine says.
+pub fn file_not_writable(path: &str, reason: &str) -> Diagnostic {
+    CODE.report(format!("`{path}` cannot be written"))
+        .sum(format!("the machine says: {reason}"))
+        .help("check that there is room and that you may write there, or write somewhere else")
+}
