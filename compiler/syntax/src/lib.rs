@@ -4,6 +4,7 @@
 //! (`grammar/pelmet.pest`) matches what is left, and the lowering makes the tree and explains what
 //! could not be read. No step stops at a mistake.
 
+mod formatter;
 mod fractions;
 mod grammar;
 mod limits;
@@ -15,6 +16,7 @@ pub mod tree;
 
 use pelmet_diagnostics::{Diagnostic, FileId, Span};
 
+pub use formatter::{FormatRefusal, format};
 pub use limits::{
     MAXIMUM_DIGITS, MAXIMUM_FILE_BYTES, MAXIMUM_MISTAKES, MAXIMUM_NESTING, MAXIMUM_OPERATORS,
 };
@@ -34,23 +36,27 @@ pub struct Parsed {
 /// Reads the text of a file.
 #[must_use]
 pub fn parse(file: FileId, text: &str) -> Parsed {
-    let source = Source {
+    read(Source {
         file,
         text,
         base: 0,
-    };
+    })
+    .0
+}
+
+/// Reads a text, and gives beside its tree what the grammar saw of it.
+fn read(source: Source<'_>) -> (Parsed, String) {
     let mut reports = Reports::default();
     let scan = scan::scan(source, &mut reports);
     let clean = scan.clean.unwrap_or_default();
     let entries = Lowering::new(source, &mut reports).file(&clean);
-    Parsed {
-        file: tree::File {
-            file,
-            entries,
-            comments: scan.comments,
-        },
-        diagnostics: reports.into_list(),
-    }
+    let file = tree::File {
+        file: source.file,
+        entries,
+        comments: scan.comments,
+    };
+    let diagnostics = reports.into_list();
+    (Parsed { file, diagnostics }, clean)
 }
 
 /// Reads a value that stands alone at `within` in the text of a file, such as a cell of a table.

@@ -46,7 +46,7 @@ impl Lowering<'_, '_> {
             Rule::head => parts.head = Some(self.phrases(pair)),
             Rule::value => parts.value = Some(self.phrases(pair)),
             Rule::separator if pair.as_str() == "=" => {
-                parts.separator = Some((Separator::Equals, place))
+                parts.separator = Some((Separator::Equals, place));
             }
             Rule::separator => parts.separator = Some((Separator::Colon, place)),
             Rule::block => parts.block = Some(self.block(pair)),

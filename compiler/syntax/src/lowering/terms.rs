@@ -138,7 +138,7 @@ impl Lowering<'_, '_> {
         for part in pair.into_inner() {
             match part.as_rule() {
                 Rule::label => {
-                    argument.name = part.into_inner().next().map(|name| self.name(&name))
+                    argument.name = part.into_inner().next().map(|name| self.name(&name));
                 }
                 _ => argument.value = Some(self.phrase(part)),
             }

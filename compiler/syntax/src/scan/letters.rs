@@ -115,11 +115,13 @@ impl<'a> Reader<'a, '_> {
 
     /// Every way to write quotes is read; all but the straight ones are told.
     fn text(&mut self, open: char) {
-        let line = line_of(self.rest());
-        let inside = line.get(open.len_utf8()..).unwrap_or_default();
-        match inside.find(|letter| closes(open, letter)) {
-            Some(length) => self.closed_text(open, length),
-            None => self.open_text(line),
+        let inside = self.rest().get(open.len_utf8()..).unwrap_or_default();
+        let ends = |letter| closes(open, letter) || is_line_end(letter);
+        match inside.find(ends).map(|end| inside.split_at(end)) {
+            Some((text, after)) if !after.starts_with(is_line_end) => {
+                self.closed_text(open, text.len());
+            }
+            _ => self.open_text(line_of(self.rest())),
         }
     }
 
@@ -202,7 +204,11 @@ fn is_accent(letter: char) -> bool {
 
 /// The rest of the line, without its end.
 fn line_of(rest: &str) -> &str {
-    rest.split(['\n', '\r']).next().unwrap_or_default()
+    rest.split(is_line_end).next().unwrap_or_default()
+}
+
+fn is_line_end(letter: char) -> bool {
+    matches!(letter, '\n' | '\r')
 }
 
 fn beyond_first_byte(letter: char) -> usize {
