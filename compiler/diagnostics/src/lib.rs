@@ -7,6 +7,7 @@ mod code;
 pub mod codes;
 mod collection;
 mod diagnostic;
+mod example;
 mod explain;
 mod fix;
 pub mod render;

@@ -1,0 +1,45 @@
+//! A cloth with no usable width.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A cloth with no usable width.
+pub const CODE: Code = Code {
+    slug: "cloth-too-narrow",
+    severity: Severity::Error,
+    page: "\
+The usable width of a cloth is its width without the selvages. A strip of it also loses the seam
+allowance where it is joined to the next. Here that leaves too little to make a strip of.
+
+No number of strips makes a panel if each adds nothing to it.
+
+Correct the width or the selvage of the cloth, or choose a wider one.
+",
+    failing: one_window! {
+        fabric: "width: 2 in, selvage: 1 in",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+    mend: one_window! {
+        fabric: "width: 54 in, selvage: 1 in",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+};
+
+/// The cloth for the `layer` of `panel` has a usable width of `usable`, and a strip needs more than
+/// `needed`.
+pub fn cloth_too_narrow(
+    panel: &str,
+    layer: &str,
+    (cloth, fabric): (Span, Option<Span>),
+    (usable, needed): (&str, &str),
+) -> Diagnostic {
+    CODE.report(format!(
+        "the {layer} of {panel} cannot be cut from a usable width of {usable}"
+    ))
+    .label(cloth, format!("the cloth of the {layer}"))
+    .label_if_known(fabric, format!("{usable} without its selvages"))
+    .sum(format!(
+        "{usable} usable, and a strip needs {needed} at the least"
+    ))
+    .help("choose a wider cloth, or correct its width or selvage")
+}

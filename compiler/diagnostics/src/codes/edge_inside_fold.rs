@@ -1,0 +1,47 @@
+//! The side edge of a panel, hidden inside a fold.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// The side edge of a panel, hidden inside a fold.
+pub const CODE: Code = Code {
+    slug: "edge-inside-fold",
+    severity: Severity::Error,
+    page: "\
+A fold beside the side edge is brought over the edge and covers it: the pleat takes up more cloth
+than lies between its fold and the edge.
+
+What is seen at the side is then the fold and not the finished edge, and the panel hangs wider than
+its finished width.
+
+Place the fold farther in, by at least the amount in the report, or make the pleat shallower.
+",
+    failing: one_window! {
+        items: "\
+pleats one-way {
+    knife 2 in toward left, fold at 3 in
+}
+",
+        panel: ["flat width: 44 in", "drop: 14 in", "pleats: one-way"],
+    },
+    mend: one_window! {
+        items: "\
+pleats one-way {
+    knife 2 in toward left, fold at 6 in
+}
+",
+        panel: ["flat width: 44 in", "drop: 14 in", "pleats: one-way"],
+    },
+};
+
+/// The fold of `step` covers the side edge of `panel` by `amount`.
+pub fn edge_inside_fold(panel: &str, (step, pleats): (Span, Span), amount: &str) -> Diagnostic {
+    CODE.report(format!(
+        "in {panel}, the side edge lies {amount} inside a fold"
+    ))
+    .label(step, format!("this fold covers the edge by {amount}"))
+    .label(pleats, "the pleats of this panel")
+    .help(format!(
+        "place this fold {amount} or more farther from the edge, or make the pleat shallower"
+    ))
+}

@@ -1,0 +1,47 @@
+//! A step of an outline that draws nothing.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A step of an outline that draws nothing.
+pub const CODE: Code = Code {
+    slug: "edge-without-length",
+    severity: Severity::Error,
+    page: "\
+A step of the outline ends where it begins: the edge it draws has no length.
+
+Usually a point stands there twice, or a measure that should make a step came out at nothing. Such
+an edge has no direction, so no seam allowance can be laid beside it.
+
+Take the step out, or give it the length that was meant.
+",
+    failing: one_window! {
+        items: "\
+outline plain-shape whole {
+    from (0, drop)
+    to (width, drop)
+    to (width, drop)
+    up to heading
+}
+",
+        panel: ["finished width: 40 in", "drop: 14 in", "outline: plain-shape"],
+    },
+    mend: one_window! {
+        items: "\
+outline plain-shape whole {
+    from (0, drop)
+    to (width, drop)
+    up to heading
+}
+",
+        panel: ["finished width: 40 in", "drop: 14 in", "outline: plain-shape"],
+    },
+};
+
+/// The edge that the `step` draws for `panel` has no length.
+pub fn edge_without_length(panel: &str, (step, outline): (Span, Span)) -> Diagnostic {
+    CODE.report(format!("an edge in the outline of {panel} has no length"))
+        .label(step, "ends where it begins")
+        .label(outline, "the outline of this panel")
+        .help("take this step out, or give it a length")
+}

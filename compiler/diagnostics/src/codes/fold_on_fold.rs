@@ -1,0 +1,68 @@
+//! More layers over one another than a pleat rule intends.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span, counted};
+
+/// More layers over one another than a pleat rule intends.
+pub const CODE: Code = Code {
+    slug: "fold-on-fold",
+    severity: Severity::Warning,
+    page: "\
+Somewhere across the finished width more layers of the panel lie over one another than the pleat
+rule says are meant. A plain pleat makes three: the cloth that is seen, the fold turned back beneath
+it, and the cloth that goes on. Beyond that, one pleat lies on another.
+
+Each layer is face and lining together. The stack stands up, does not press flat, and pulls the
+heading out of line.
+
+Leave at least the depth of a pleat as plain cloth between it and the next. If the stack is meant,
+say so in the rule: `layers: at most 5`.
+",
+    failing: one_window! {
+        items: "\
+pleats close {
+    margin 6 in
+    knife 2 in toward left
+    space 1 in
+    knife 2 in toward left
+    rest
+}
+",
+        panel: ["finished width: 40 in", "drop: 14 in", "pleats: close"],
+    },
+    mend: one_window! {
+        items: "\
+pleats close {
+    margin 6 in
+    knife 2 in toward left
+    space 2 in
+    knife 2 in toward left
+    rest
+}
+",
+        panel: ["finished width: 40 in", "drop: 14 in", "pleats: close"],
+    },
+};
+
+/// In `panel`, `layers` lie over one another where `intended` are meant, `from` here `to` there
+/// across the finished width; the pleat of `step` lies deepest.
+pub fn fold_on_fold(
+    panel: &str,
+    (pleats, step): (Span, Span),
+    (layers, intended): (u32, u32),
+    (from, to): (&str, &str),
+) -> Diagnostic {
+    CODE.report(format!(
+        "in {panel}, {layers} layers lie over one another, and {intended} are meant"
+    ))
+    .label(pleats, format!("{layers} layers in one place"))
+    .label(step, "the fold of this pleat lies deepest")
+    .sum(format!(
+        "from {from} to {to} across the finished width: {layers} layers, each of face and lining"
+    ))
+    .help(format!(
+        "leave more plain cloth between the pleats, or say in the rule that {} are meant: `layers: at \
+         most {layers}`",
+        counted(layers as usize, "layer")
+    ))
+}

@@ -1,0 +1,61 @@
+//! An outline that meets the heading line in from the side edge.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// An outline that meets the heading line in from the side edge.
+pub const CODE: Code = Code {
+    slug: "heading-not-whole",
+    severity: Severity::Error,
+    page: "\
+The outline meets the heading line before it has reached the side edge, so that the heading would be
+narrower than the panel.
+
+The heading is what carries the panel: it is straight and as wide as the panel is, or the panel does
+not cover what the row counts on.
+
+Bring the outline out to the side edge before it goes up to the heading.
+",
+    failing: one_window! {
+        items: "\
+outline keystone whole {
+    from (0, drop)
+    to (width - 2 in, drop)
+    up to heading
+}
+",
+        panel: ["finished width: 40 in", "drop: 14 in", "outline: keystone"],
+    },
+    mend: one_window! {
+        items: "\
+outline keystone whole {
+    from (0, drop)
+    to (width - 2 in, drop)
+    to (width, 3 in)
+    up to heading
+}
+",
+        panel: ["finished width: 40 in", "drop: 14 in", "outline: keystone"],
+    },
+};
+
+/// The outline of `panel` meets the heading line `amount` in from the edge, with the `step`, which is
+/// its first if it `begins` so.
+pub fn heading_not_whole(
+    panel: &str,
+    (step, outline): (Span, Span),
+    amount: &str,
+    begins: bool,
+) -> Diagnostic {
+    let help = if begins {
+        "begin at the left edge, such as `from (0, drop)`"
+    } else {
+        "go out to the side edge before this step, or end with `to (width, 0)`"
+    };
+    CODE.report(format!(
+        "the outline of {panel} meets the heading line {amount} in from the edge"
+    ))
+    .label(step, format!("{amount} of the heading is missing"))
+    .label(outline, "the outline of this panel")
+    .help(help)
+}

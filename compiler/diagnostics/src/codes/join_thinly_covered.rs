@@ -1,0 +1,40 @@
+//! A panel that reaches very little beyond the join it lies over.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A panel that reaches very little beyond the join it lies over.
+pub const CODE: Code = Code {
+    slug: "join-thinly-covered",
+    severity: Severity::Warning,
+    page: "\
+A panel that lies over a join reaches only a little beyond it on each side.
+
+Panels shift when a curtain is dusted or a window opened. The join then looks out beside the panel
+that should hide it.
+
+Make the panel wider. If the margin is enough for you, say so: `covers: 1/2 in each side`.
+",
+    failing: one_window! {
+        panel: ["finished width: 20 in", "drop: 14 in"],
+        others: "panel bridge like front { finished width: 1 1/2 in }",
+        row: "front, front\n    over joins: bridge",
+    },
+    mend: one_window! {
+        panel: ["finished width: 20 in", "drop: 14 in"],
+        others: "panel bridge like front { finished width: 6 in }",
+        row: "front, front\n    over joins: bridge",
+    },
+};
+
+/// `panel` covers its join by only `covered` on each side.
+pub fn join_thinly_covered(panel: &str, (width, over): (Span, Span), covered: &str) -> Diagnostic {
+    CODE.report(format!(
+        "{panel} covers its join by only {covered} on each side"
+    ))
+    .label(width, format!("reaches {covered} beyond the join"))
+    .label(over, "it lies over the joins")
+    .help(format!(
+        "make the panel wider, or say that this is enough: `covers: {covered} each side`"
+    ))
+}

@@ -1,0 +1,47 @@
+//! A piece longer than its cloth is to be had.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A piece longer than its cloth is to be had.
+pub const CODE: Code = Code {
+    slug: "longer-than-bolt",
+    severity: Severity::Error,
+    page: "\
+A piece of the panel is cut longer than the longest length of its cloth that is to be had.
+
+It would need a seam across it, in plain sight.
+
+Shorten the panel, or choose a cloth that comes in longer lengths.
+",
+    failing: one_window! {
+        fabric: "width: 54 in, bolt: 18 in",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+    mend: one_window! {
+        fabric: "width: 54 in, bolt: 20 yd",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+};
+
+/// The `layer` of `panel` ("face", "lining") is cut `cut_length` long, `amount` more than the `bolt`
+/// of its cloth.
+pub fn longer_than_bolt(
+    panel: &str,
+    (layer, cut_length): (&str, &str),
+    (drop, cloth, fabric): (Span, Span, Option<Span>),
+    (bolt, amount): (&str, &str),
+) -> Diagnostic {
+    CODE.report(format!(
+        "the {layer} of {panel} is cut {cut_length} long, and its cloth comes in {bolt}"
+    ))
+    .label(drop, format!("cut {cut_length} long"))
+    .label(cloth, format!("the cloth of the {layer}"))
+    .label_if_known(fabric, format!("{bolt} at the longest"))
+    .sum(format!(
+        "{cut_length} to cut - {bolt} of bolt = {amount} missing"
+    ))
+    .help(format!(
+        "make the panel {amount} shorter, or choose a cloth in longer lengths"
+    ))
+}

@@ -1,0 +1,48 @@
+//! A motif that a pleat hides.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A motif that a pleat hides.
+pub const CODE: Code = Code {
+    slug: "motif-hidden",
+    severity: Severity::Warning,
+    page: "\
+The motif is to be centred on the panel, and the middle of the panel lies inside a pleat.
+
+The cloth is laid out by the motif, often at the cost of more cloth, and then nobody sees it.
+
+Move the pleat away from the middle, or place the motif on another panel.
+",
+    failing: one_window! {
+        fabric: "width: 54 in, repeat: 12 in along",
+        items: "\
+pleats single {
+    knife 2 in toward left, fold at 25 in
+}
+",
+        panel: ["flat width: 44 in", "drop: 14 in", "pleats: single"],
+        window: "rod: pole, motif: centred on front, 8 in below heading",
+    },
+    mend: one_window! {
+        fabric: "width: 54 in, repeat: 12 in along",
+        items: "\
+pleats single {
+    knife 2 in toward left, fold at 35 in
+}
+",
+        panel: ["flat width: 44 in", "drop: 14 in", "pleats: single"],
+        window: "rod: pole, motif: centred on front, 8 in below heading",
+    },
+};
+
+/// The middle of `panel`, which lies `at` this far from its left edge, is hidden by its `pleats`.
+pub fn motif_hidden(panel: &str, (motif, pleats): (Span, Span), at: &str) -> Diagnostic {
+    CODE.report(format!("a pleat hides the motif on {panel}"))
+        .label(
+            motif,
+            format!("its centre lies {at} from the left edge, flat"),
+        )
+        .label(pleats, "a pleat of these covers that place")
+        .help("move the pleat away from the middle, or place the motif on another panel")
+}

@@ -1,0 +1,43 @@
+//! An overlap wider than a panel it lies on.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// An overlap wider than a panel it lies on.
+pub const CODE: Code = Code {
+    slug: "overlap-too-wide",
+    severity: Severity::Error,
+    page: "\
+Neighbours in the row overlap by more than one of them is wide.
+
+That panel would disappear behind its neighbours, or reach past the far side of them.
+
+Make the overlap smaller, or the panel wider.
+",
+    failing: one_window! {
+        panel: ["finished width: fill", "drop: 14 in"],
+        others: "panel strip like front { finished width: 3 in }",
+        row: "front, strip, front\n    overlap: 4 in",
+    },
+    mend: one_window! {
+        panel: ["finished width: fill", "drop: 14 in"],
+        others: "panel strip like front { finished width: 3 in }",
+        row: "front, strip, front\n    overlap: 1 in",
+    },
+};
+
+/// The `overlap` of the row is wider than `panel`, whose finished width is `finished`.
+pub fn overlap_too_wide(
+    panel: &str,
+    (overlap, overlap_text): (Span, &str),
+    (width, finished): (Span, &str),
+) -> Diagnostic {
+    CODE.report(format!(
+        "an overlap of {overlap_text} is wider than {panel}"
+    ))
+    .label(overlap, format!("{overlap_text} over each neighbour"))
+    .label(width, format!("{finished} finished"))
+    .help(format!(
+        "write an overlap of less than {finished}, or make the panel wider"
+    ))
+}

@@ -1,0 +1,48 @@
+//! More pleats than the limit.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// More pleats than the limit.
+pub const CODE: Code = Code {
+    slug: "too-many-pleats",
+    severity: Severity::Error,
+    page: "\
+The pleat rule asks for more pleats than one panel may have.
+
+No panel is pleated so often. The limit is there so that a slip, such as a depth in millimetres that
+was meant in centimetres, is told and not worked out.
+
+Ask for fewer pleats, or deeper ones.
+",
+    failing: one_window! {
+        fabric: "width: 118 in",
+        items: "\
+pleats fine {
+    margin 2 in
+    repeat 190000 times: knife 1/2 in toward left, space 2 in
+    margin 2 in
+}
+",
+        panel: ["drop: 14 in", "pleats: fine"],
+    },
+    mend: one_window! {
+        fabric: "width: 118 in",
+        items: "\
+pleats fine {
+    margin 2 in
+    repeat 19 times: knife 1/2 in toward left, space 2 in
+    margin 2 in
+}
+",
+        panel: ["drop: 14 in", "pleats: fine"],
+    },
+};
+
+/// The `step` of `panel` asks for more pleats than the `limit`.
+pub fn too_many_pleats(panel: &str, (step, pleats): (Span, Span), limit: u32) -> Diagnostic {
+    CODE.report(format!("{panel} would have more than {limit} pleats"))
+        .label(step, format!("more than {limit} pleats"))
+        .label(pleats, "the pleats of this panel")
+        .help("ask for fewer pleats, or for deeper ones with more plain cloth between")
+}

@@ -1,0 +1,41 @@
+//! A piece joined from more widths of cloth than the limit.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A piece joined from more widths of cloth than the limit.
+pub const CODE: Code = Code {
+    slug: "too-many-widths",
+    severity: Severity::Error,
+    page: "\
+The panel is so much wider than its cloth that it would be joined from more widths than the limit.
+
+No panel is joined from so many. The width of the panel or of the cloth is probably in another unit
+than was meant.
+
+Correct the width of the cloth or of the panel.
+",
+    failing: one_window! {
+        rod: "length: 5000 m, diameter: 1 in",
+        panel: ["finished width: 5000 m", "drop: 14 in"],
+    },
+    mend: one_window! {
+        rod: "length: 5 m, diameter: 1 in",
+        panel: ["finished width: 5 m", "drop: 14 in"],
+    },
+};
+
+/// The `layer` of `panel` would be joined from more widths of its cloth than the `limit`.
+pub fn too_many_widths(
+    panel: &str,
+    layer: &str,
+    (cloth, width): (Span, Span),
+    limit: u32,
+) -> Diagnostic {
+    CODE.report(format!(
+        "the {layer} of {panel} would be joined from more than {limit} widths"
+    ))
+    .label(cloth, format!("more than {limit} widths of this cloth"))
+    .label(width, "the width of the panel")
+    .help("look for a unit that is wrong in the width of the panel or of the cloth")
+}

@@ -1,0 +1,62 @@
+//! A notch or neck that leaves no room for its seam allowance.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A notch or neck that leaves no room for its seam allowance.
+pub const CODE: Code = Code {
+    slug: "too-narrow-for-allowance",
+    severity: Severity::Error,
+    page: "\
+A notch is narrower than the two seam allowances that lie in it, or an edge is too short for the
+allowances at its two ends.
+
+The allowances run into each other: there is no cloth left to sew to, and the corners cannot be
+turned.
+
+Make the notch wider or the edge longer, or choose a making method with a narrower seam.
+",
+    failing: one_window! {
+        items: "\
+outline notched whole {
+    from (0, drop)
+    notch at (width / 2, drop), 1/2 in wide, 3 in deep, square
+    to (width, drop)
+    up to heading
+}
+",
+        panel: ["finished width: 40 in", "drop: 14 in", "outline: notched"],
+    },
+    mend: one_window! {
+        items: "\
+outline notched whole {
+    from (0, drop)
+    notch at (width / 2, drop), 2 in wide, 3 in deep, square
+    to (width, drop)
+    up to heading
+}
+",
+        panel: ["finished width: 40 in", "drop: 14 in", "outline: notched"],
+    },
+};
+
+/// What the `step` draws for `panel` is `width` wide, and the allowances of its `make` need
+/// `needed`, which is `missing` more.
+pub fn too_narrow_for_allowance(
+    panel: &str,
+    (step, outline, make): (Span, Span, Span),
+    (width, needed, missing): (&str, &str, &str),
+) -> Diagnostic {
+    CODE.report(format!(
+        "in the outline of {panel}, {width} is too narrow for the seam allowance"
+    ))
+    .label(step, format!("{width} wide"))
+    .label(make, format!("needs {needed} there"))
+    .label(outline, "the outline of this panel")
+    .sum(format!(
+        "{needed} for the allowances - {width} = {missing} missing"
+    ))
+    .help(format!(
+        "make it at least {needed} wide, or the seam of the making method narrower"
+    ))
+}
