@@ -44,7 +44,11 @@ pub(crate) fn grow(shape: &Shape, by: &[Length]) -> Result<Shape, Vec<OutlineMat
         .map(|((before, after), point)| corner(*point, before, after, outward))
         .collect();
     let too_narrow = vanished(shape, &corners);
-    if too_narrow.is_empty() { assemble(shape, by, &corners) } else { Err(too_narrow) }
+    if too_narrow.is_empty() {
+        assemble(shape, by, &corners)
+    } else {
+        Err(too_narrow)
+    }
 }
 
 /// An edge on its way out: unit direction, unit normal and how far it moves, in millimetres.
@@ -89,7 +93,10 @@ fn corner(point: Point, before: MovedEdge, after: MovedEdge, outward: f64) -> Ve
         // Nearly in line, with unlike allowances: a step from one to the other.
         vec![before.square_out(), after.square_out()]
     };
-    offsets.into_iter().filter_map(|offset| moved(point, offset)).collect()
+    offsets
+        .into_iter()
+        .filter_map(|offset| moved(point, offset))
+        .collect()
 }
 
 /// Where the moved edges meet, from the sewn corner.
@@ -139,7 +146,10 @@ fn vanished(shape: &Shape, corners: &[Vec<Point>]) -> Vec<OutlineMatter> {
     let mut found = Vec::new();
     for ((edge, from, to), (start, end)) in shape.runs().zip(corners.iter().zip(ends)) {
         let way = Span::between(from, to);
-        let left = start.last().zip(end.first()).map(|(from, to)| Span::between(*from, *to));
+        let left = start
+            .last()
+            .zip(end.first())
+            .map(|(from, to)| Span::between(*from, *to));
         if left.is_some_and(|left| left.dot(way) > 0) || !reported.insert(edge.step) {
             continue;
         }
@@ -159,7 +169,9 @@ fn assemble(
     let grown: Vec<(usize, &Corner, &Edge, Point)> = sewn
         .zip(corners)
         .flat_map(|((index, (corner, edge)), points)| {
-            points.iter().map(move |point| (index, corner, edge, *point))
+            points
+                .iter()
+                .map(move |point| (index, corner, edge, *point))
         })
         .collect();
     let points: Vec<Point> = grown.iter().map(|(.., point)| *point).collect();
@@ -167,9 +179,14 @@ fn assemble(
     let mut found = Vec::new();
     for (one, other) in crossings(&points) {
         let sources = grown.get(one).zip(grown.get(other));
-        let Some(((first, _, edge, _), (second, ..))) = sources else { continue };
+        let Some(((first, _, edge, _), (second, ..))) = sources else {
+            continue;
+        };
         if reported.insert(edge.step) {
-            let needed = [first, second].into_iter().filter_map(|index| by.get(*index)).copied();
+            let needed = [first, second]
+                .into_iter()
+                .filter_map(|index| by.get(*index))
+                .copied();
             let width = gap(shape, *first, *second);
             found.push(too_narrow(edge.step, width, needed.sum()));
         }
@@ -184,7 +201,11 @@ fn assemble(
         .map(|((_, corner, edge, point), next)| {
             let length = Span::between(*point, *next).length();
             (
-                Corner { at: *point, relief: CornerRelief::Nothing, step: corner.step },
+                Corner {
+                    at: *point,
+                    relief: CornerRelief::Nothing,
+                    step: corner.step,
+                },
                 Edge { length, ..**edge },
             )
         })
@@ -193,14 +214,25 @@ fn assemble(
 }
 
 fn too_narrow(step: Option<usize>, width: Length, needed: Length) -> OutlineMatter {
-    OutlineMatter::TooNarrow { step: step.unwrap_or(0), width, needed }
+    OutlineMatter::TooNarrow {
+        step: step.unwrap_or(0),
+        width,
+        needed,
+    }
 }
 
 /// How near two edges of the sewn line come to one another.
 fn gap(shape: &Shape, first: usize, second: usize) -> Length {
     let run = |index| shape.runs().nth(index).map(|(_, from, to)| (from, to));
-    let Some((one, other)) = run(first).zip(run(second)) else { return Length::ZERO };
-    let ends = [(one.0, other), (one.1, other), (other.0, one), (other.1, one)];
+    let Some((one, other)) = run(first).zip(run(second)) else {
+        return Length::ZERO;
+    };
+    let ends = [
+        (one.0, other),
+        (one.1, other),
+        (other.0, one),
+        (other.1, one),
+    ];
     let distances = ends.into_iter().map(|(point, line)| distance(point, line));
     Length::from_millimetres_f64(distances.fold(f64::INFINITY, f64::min)).unwrap_or(Length::ZERO)
 }

@@ -8,8 +8,10 @@ use crate::geometry::{Span, closed};
 /// The pairs of edges (by the index of the corner each starts at, the smaller first) that cross or
 /// touch where a sound outline would not; for every edge the first one it meets, in order.
 pub(crate) fn crossings(corners: &[Point]) -> Vec<(usize, usize)> {
-    let edges: Vec<Line> =
-        closed(corners).enumerate().map(|(index, (from, to))| Line { index, from, to }).collect();
+    let edges: Vec<Line> = closed(corners)
+        .enumerate()
+        .map(|(index, (from, to))| Line { index, from, to })
+        .collect();
     let mut by_left = edges.clone();
     by_left.sort_by_key(|line| (line.left(), line.index));
     let mut open: Vec<Line> = Vec::new();
@@ -17,7 +19,9 @@ pub(crate) fn crossings(corners: &[Point]) -> Vec<(usize, usize)> {
     for line in by_left {
         // Lines that end left of this one can meet neither it nor any that follows.
         open.retain(|other| other.right() >= line.left());
-        let met = open.iter().filter(|other| other.meets_wrongly(&line, edges.len()));
+        let met = open
+            .iter()
+            .filter(|other| other.meets_wrongly(&line, edges.len()));
         found.extend(met.map(|other| ordered(other.index, line.index)).min());
         open.push(line);
     }
@@ -93,7 +97,9 @@ impl Line {
 
     /// Whether a point lies on the edge, ends included.
     fn carries(&self, point: Point) -> bool {
-        let within = |value, one, other| value >= std::cmp::min(one, other) && value <= std::cmp::max(one, other);
+        let within = |value, one, other| {
+            value >= std::cmp::min(one, other) && value <= std::cmp::max(one, other)
+        };
         self.side_of(point).is_eq()
             && within(point.across, self.from.across, self.to.across)
             && within(point.down, self.from.down, self.to.down)
@@ -112,7 +118,13 @@ mod tests {
 
     fn line(points: &[(i64, i64)]) -> Vec<Point> {
         let at = Length::millimetres;
-        points.iter().map(|&(across, down)| Point { across: at(across), down: at(down) }).collect()
+        points
+            .iter()
+            .map(|&(across, down)| Point {
+                across: at(across),
+                down: at(down),
+            })
+            .collect()
     }
 
     #[test]
@@ -120,7 +132,16 @@ mod tests {
         for points in [
             vec![(0, 0), (0, 5), (5, 5), (5, 0)],
             vec![(0, 0), (0, 5), (5, 0)],
-            vec![(0, 0), (0, 9), (4, 9), (4, 6), (5, 6), (5, 9), (9, 9), (9, 0)],
+            vec![
+                (0, 0),
+                (0, 9),
+                (4, 9),
+                (4, 6),
+                (5, 6),
+                (5, 9),
+                (9, 9),
+                (9, 0),
+            ],
             vec![(0, 0), (0, 9), (4, 9), (5, 6), (6, 9), (9, 9), (9, 0)],
             vec![],
         ] {
@@ -133,15 +154,38 @@ mod tests {
         for (points, pairs) in [
             (vec![(0, 0), (0, 5), (5, 0), (5, 5)], vec![(1, 3)]),
             // The tip of a notch touches the top edge.
-            (vec![(0, 0), (0, 9), (4, 9), (5, 0), (6, 9), (9, 9), (9, 0)], vec![(2, 6), (3, 6)]),
+            (
+                vec![(0, 0), (0, 9), (4, 9), (5, 0), (6, 9), (9, 9), (9, 0)],
+                vec![(2, 6), (3, 6)],
+            ),
             // A spike that comes back on itself.
-            (vec![(0, 0), (0, 5), (3, 5), (3, 9), (3, 5), (5, 5), (5, 0)], vec![(1, 3), (2, 3)]),
+            (
+                vec![(0, 0), (0, 5), (3, 5), (3, 9), (3, 5), (5, 5), (5, 0)],
+                vec![(1, 3), (2, 3)],
+            ),
             // Two edges lie on one another.
-            (vec![(0, 0), (0, 9), (2, 9), (2, 4), (5, 4), (5, 6), (2, 6), (2, 2), (9, 2), (9, 0)], vec![(2, 5), (3, 6)]),
+            (
+                vec![
+                    (0, 0),
+                    (0, 9),
+                    (2, 9),
+                    (2, 4),
+                    (5, 4),
+                    (5, 6),
+                    (2, 6),
+                    (2, 2),
+                    (9, 2),
+                    (9, 0),
+                ],
+                vec![(2, 5), (3, 6)],
+            ),
         ] {
             let found = crossings(&line(&points));
             for pair in &pairs {
-                assert!(found.contains(pair), "{points:?}: {found:?} without {pair:?}");
+                assert!(
+                    found.contains(pair),
+                    "{points:?}: {found:?} without {pair:?}"
+                );
             }
         }
     }

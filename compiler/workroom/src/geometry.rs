@@ -24,7 +24,10 @@ impl Span {
     /// How far `next` turns away from this direction: zero where both lie along one line, negative
     /// where it turns left as the panel is seen.
     pub(crate) fn cross(self, next: Self) -> i128 {
-        let (one, other) = (product(self.across, next.down), product(self.down, next.across));
+        let (one, other) = (
+            product(self.across, next.down),
+            product(self.down, next.across),
+        );
         one.saturating_sub(other)
     }
 
@@ -38,7 +41,11 @@ impl Span {
         let square = self.dot(self).unsigned_abs();
         let whole = square.isqrt();
         let beyond = square.saturating_sub(whole.saturating_mul(whole));
-        let nearest = if beyond > whole { whole.saturating_add(1) } else { whole };
+        let nearest = if beyond > whole {
+            whole.saturating_add(1)
+        } else {
+            whole
+        };
         Length::from_nanometres(i64::try_from(nearest).unwrap_or(i64::MAX))
     }
 }
@@ -46,7 +53,9 @@ impl Span {
 /// Twice the signed area inside a closed line: negative where it runs as [`crate::Shape`] asks,
 /// down the left side first.
 pub(crate) fn doubled_area(corners: &[Point]) -> i128 {
-    let Some(&first) = corners.first() else { return 0 };
+    let Some(&first) = corners.first() else {
+        return 0;
+    };
     closed(corners)
         .map(|(from, to)| Span::between(first, from).cross(Span::between(first, to)))
         .fold(0, i128::saturating_add)
@@ -61,7 +70,9 @@ pub(crate) fn closed(corners: &[Point]) -> impl Iterator<Item = (Point, Point)> 
 /// The item before each item of a closed row and the item itself.
 pub(crate) fn with_previous<T: Copy>(items: &[T]) -> impl Iterator<Item = (T, T)> {
     let last = items.last().copied();
-    last.into_iter().chain(items.iter().copied()).zip(items.iter().copied())
+    last.into_iter()
+        .chain(items.iter().copied())
+        .zip(items.iter().copied())
 }
 
 fn product(one: i128, other: i128) -> i128 {
@@ -73,16 +84,29 @@ mod tests {
     use super::*;
 
     fn point(across: i64, down: i64) -> Point {
-        Point { across: Length::from_nanometres(across), down: Length::from_nanometres(down) }
+        Point {
+            across: Length::from_nanometres(across),
+            down: Length::from_nanometres(down),
+        }
     }
 
     #[test]
     fn lengths_round_to_the_nearest() {
-        for (across, down, length) in
-            [(3, 4, 5), (-3, 4, 5), (1, 1, 1), (2, 2, 3), (0, 0, 0), (0, -7, 7), (5, 5, 7)]
-        {
+        for (across, down, length) in [
+            (3, 4, 5),
+            (-3, 4, 5),
+            (1, 1, 1),
+            (2, 2, 3),
+            (0, 0, 0),
+            (0, -7, 7),
+            (5, 5, 7),
+        ] {
             let span = Span::between(point(10, 20), point(10 + across, 20 + down));
-            assert_eq!(span.length(), Length::from_nanometres(length), "{across} {down}");
+            assert_eq!(
+                span.length(),
+                Length::from_nanometres(length),
+                "{across} {down}"
+            );
         }
     }
 
@@ -100,7 +124,14 @@ mod tests {
     fn a_closed_line_comes_back_to_its_start() {
         let corners = [point(0, 0), point(0, 1), point(1, 1)];
         let edges: Vec<_> = closed(&corners).collect();
-        assert_eq!(edges, [(corners[0], corners[1]), (corners[1], corners[2]), (corners[2], corners[0])]);
+        assert_eq!(
+            edges,
+            [
+                (corners[0], corners[1]),
+                (corners[1], corners[2]),
+                (corners[2], corners[0])
+            ]
+        );
         let pairs: Vec<_> = with_previous(&[1, 2, 3]).collect();
         assert_eq!(pairs, [(3, 1), (1, 2), (2, 3)]);
     }

@@ -29,11 +29,23 @@ pub(crate) fn make_heading(
 ) -> Option<HeadingMade> {
     match (heading, support) {
         (Heading::OverRod { tail, fastener }, Support::Rod(rod)) => {
-            let over = OverRod { tail: *tail, diameter: rod.diameter, drop };
+            let over = OverRod {
+                tail: *tail,
+                diameter: rod.diameter,
+                drop,
+            };
             matters.extend(over.matters(fastener.as_ref()));
             over.is_possible().then(|| over.made(fastener.clone()))
         }
-        (Heading::RodPocket { pocket, ease, above, turn }, Support::Rod(rod)) => {
+        (
+            Heading::RodPocket {
+                pocket,
+                ease,
+                above,
+                turn,
+            },
+            Support::Rod(rod),
+        ) => {
             let least = half_circumference(rod.diameter);
             let pocket = pocket.unwrap_or(least + *ease);
             matters.extend(pocket_matters(pocket, least, drop, *above));
@@ -59,7 +71,11 @@ pub(crate) fn make_heading(
 impl HeadingMade {
     /// Cloth folded back at the heading line and lying flat behind it.
     fn laid_back(depth: Length, fastener: Option<FastenerOrder>) -> Self {
-        Self { depth, line: depth, fastener }
+        Self {
+            depth,
+            line: depth,
+            fastener,
+        }
     }
 }
 
@@ -111,7 +127,10 @@ fn half_circumference(diameter: Length) -> Length {
 fn pocket_matters(pocket: Length, least: Length, drop: Length, above: Length) -> Vec<Matter> {
     let too_small = PieceMatter::PocketTooSmall { pocket, least };
     let seam_below = above + pocket;
-    let too_short = PieceMatter::DropTooShort { drop, least: seam_below };
+    let too_short = PieceMatter::DropTooShort {
+        drop,
+        least: seam_below,
+    };
     let found = [
         (pocket < least).then_some(too_small),
         (drop < seam_below).then_some(too_short),

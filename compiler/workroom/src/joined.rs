@@ -32,14 +32,21 @@ pub(crate) fn strip_widths(
     let whole = usable - join * 2;
     if whole < LEAST_PART * 3 {
         let needed = LEAST_PART * 3 + join * 2;
-        return Err(PieceMatter::ClothTooNarrow { layer, usable, needed });
+        return Err(PieceMatter::ClothTooNarrow {
+            layer,
+            usable,
+            needed,
+        });
     }
     // The outermost edges have allowances of their own within the cut width; taking a join's
     // worth off at each end makes every strip alike.
     let sewn = cut_width - join * 2;
     let count = strips_needed(sewn, usable, join).unwrap_or(u32::MAX).max(3) | 1;
     if count > MAXIMUM_WIDTHS {
-        return Err(PieceMatter::TooManyWidths { layer, limit: MAXIMUM_WIDTHS });
+        return Err(PieceMatter::TooManyWidths {
+            layer,
+            limit: MAXIMUM_WIDTHS,
+        });
     }
     let middles = count.saturating_sub(2);
     let middle = whole.min((sewn - LEAST_PART * 2).divided(middles));

@@ -24,6 +24,7 @@ mod notions;
 mod order;
 mod outline;
 mod outline_drawn;
+mod pieces;
 mod pleat_rule;
 mod pleating;
 mod ranged;
@@ -31,25 +32,32 @@ mod row;
 mod row_fill;
 mod shape;
 mod support;
+mod width;
+mod work;
+mod work_panel;
 
+pub use allowance::LONGEST_POINT;
 pub use fabric::{Fabric, Match, Price, Repeat, Way};
 pub use finding::{Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject};
-pub use allowance::LONGEST_POINT;
 pub use folding::{fold, is_hidden};
 pub use heading::{FastenerOrder, Heading};
 pub use joined::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};
 pub use made::{
     Corner, CornerRelief, Crease, Edge, EdgeKind, FastenerRun, Fold, Folding, JoinedWidths, Layer,
-    LayerRun, Mark, MarkKind, PanelMade, Piece, Pleat, Pleating, Point, Seam, Shape, Stretch, Strip,
-    TapeRun, Toward, WindowMade, Work,
+    LayerRun, Mark, MarkKind, PanelMade, Piece, Pleat, Pleating, Point, Seam, Shape, Stretch,
+    Strip, TapeRun, Toward, WindowMade, Work,
 };
 pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
 pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOrder};
-pub use outline_drawn::MAXIMUM_CORNERS;
-pub use row::THIN_COVER;
-pub use shape::LEAST_TURN;
 pub use outline::{Outline, OutlineStep, Proportion};
-pub use pleat_rule::{FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, TowardOrder};
+pub use outline_drawn::MAXIMUM_CORNERS;
+pub use pleat_rule::{
+    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, TowardOrder,
+};
 pub use pleating::{MAXIMUM_PLEATS, ROUNDING, check, lay_out, no_pleats, tolerance};
 pub use ranged::Ranged;
+pub use row::THIN_COVER;
+pub use shape::LEAST_TURN;
 pub use support::{Board, Rod, Support};
+pub use width::fullness_of;
+pub use work::work;

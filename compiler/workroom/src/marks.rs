@@ -25,19 +25,29 @@ impl Markings<'_> {
         marks.extend(self.turning_opening());
         marks.extend(self.folds());
         marks.extend(self.quarters());
-        let motif = self.motif.map(|at| self.mark(MarkKind::MotifCentre, at.across, Some(at.down)));
+        let motif = self
+            .motif
+            .map(|at| self.mark(MarkKind::MotifCentre, at.across, Some(at.down)));
         marks.extend(motif);
         marks.extend(self.fastener_lines());
-        let seams = self.seams.iter().map(|seam| self.mark(MarkKind::JoinSeam, seam.at, None));
+        let seams = self
+            .seams
+            .iter()
+            .map(|seam| self.mark(MarkKind::JoinSeam, seam.at, None));
         marks.extend(seams);
         marks
     }
 
     fn mark(&self, kind: MarkKind, across: Length, down: Option<Length>) -> Mark {
-        Mark { kind, across, from_centre: self.from_centre(across), down }
+        Mark {
+            kind,
+            across,
+            from_centre: self.off_centre(across),
+            down,
+        }
     }
 
-    fn from_centre(&self, across: Length) -> Length {
+    fn off_centre(&self, across: Length) -> Length {
         across - self.pleating.flat.divided(2)
     }
 
@@ -51,35 +61,50 @@ impl Markings<'_> {
 
     fn corners(&self) -> impl Iterator<Item = Mark> {
         self.shape.corners.iter().zip(1..).map(|(corner, number)| {
-            let kind = MarkKind::Corner { number, relief: corner.relief };
+            let kind = MarkKind::Corner {
+                number,
+                relief: corner.relief,
+            };
             self.mark(kind, corner.at.across, Some(corner.at.down))
         })
     }
 
     fn turning_opening(&self) -> impl Iterator<Item = Mark> {
-        let ends = self.opening.into_iter().flat_map(|opening| [opening.from, opening.to]);
+        let ends = self
+            .opening
+            .into_iter()
+            .flat_map(|opening| [opening.from, opening.to]);
         ends.map(|end| self.mark(MarkKind::TurningOpening, end, Some(Length::ZERO)))
     }
 
     fn folds(&self) -> impl Iterator<Item = Mark> {
-        self.pleating.pleats.iter().zip(1..).flat_map(move |(pleat, number)| {
-            pleat.folds.iter().map(move |fold| {
-                let kind = MarkKind::Fold {
-                    pleat: number,
-                    kind: pleat.kind,
-                    depth: pleat.depth,
-                    brought_to: fold.brought_to,
-                    brought_to_from_centre: self.from_centre(fold.brought_to),
-                    toward: fold.toward,
-                };
-                self.mark(kind, fold.crease, None)
+        self.pleating
+            .pleats
+            .iter()
+            .zip(1..)
+            .flat_map(move |(pleat, number)| {
+                pleat.folds.iter().map(move |fold| {
+                    let kind = MarkKind::Fold {
+                        pleat: number,
+                        kind: pleat.kind,
+                        depth: pleat.depth,
+                        brought_to: fold.brought_to,
+                        brought_to_from_centre: self.off_centre(fold.brought_to),
+                        toward: fold.toward,
+                    };
+                    self.mark(kind, fold.crease, None)
+                })
             })
-        })
     }
 
     /// A gathered panel is drawn up evenly between its quarters.
     fn quarters(&self) -> impl Iterator<Item = Mark> {
-        let Pleating { flat, finished, ref pleats, .. } = *self.pleating;
+        let Pleating {
+            flat,
+            finished,
+            ref pleats,
+            ..
+        } = *self.pleating;
         let gathered = pleats.is_empty() && finished < flat;
         let quarters = if gathered { 1..4 } else { 0..0 };
         quarters.map(move |quarter| self.mark(MarkKind::Quarter, flat.portion(quarter, 4), None))
@@ -87,7 +112,9 @@ impl Markings<'_> {
 
     fn fastener_lines(&self) -> impl Iterator<Item = Mark> {
         self.fasteners.iter().map(|fastener| {
-            let kind = MarkKind::FastenerLine { name: fastener.name.clone() };
+            let kind = MarkKind::FastenerLine {
+                name: fastener.name.clone(),
+            };
             self.mark(kind, Length::ZERO, Some(fastener.down))
         })
     }

@@ -2,7 +2,10 @@
 
 use pelmet_measure::Length;
 
-use crate::{Edge, EdgeKind, FastenerOrder, FastenerRun, Making, Matter, PieceMatter, Shape, TapeOrder, TapeRun};
+use crate::{
+    Edge, EdgeKind, FastenerOrder, FastenerRun, Making, Matter, PieceMatter, Shape, TapeOrder,
+    TapeRun,
+};
 
 /// The turning opening of a panel: its ends on the made-up top edge, in the middle of it.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -23,7 +26,10 @@ pub(crate) fn turning_opening(
         return None;
     }
     let from = (edge - opening).divided(2);
-    Some(TurningOpening { from, to: from + opening })
+    Some(TurningOpening {
+        from,
+        to: from + opening,
+    })
 }
 
 /// One length of tape for each straight run of a taped edge, corner to corner; the opening is left
@@ -33,12 +39,23 @@ pub(crate) fn tape_runs(
     shape: &Shape,
     opening: Option<TurningOpening>,
 ) -> Vec<TapeRun> {
-    let Some(order) = &making.tape else { return vec![] };
+    let Some(order) = &making.tape else {
+        return vec![];
+    };
     let left_out = opening.map_or(Length::ZERO, |opening| opening.to - opening.from);
     let taped = shape.runs().filter(|(edge, ..)| order.covers(edge));
     let runs = taped.map(|(edge, from, to)| {
-        let gap = if edge.kind == EdgeKind::Top { left_out } else { Length::ZERO };
-        TapeRun { kind: edge.kind, from, to, length: edge.length - gap }
+        let gap = if edge.kind == EdgeKind::Top {
+            left_out
+        } else {
+            Length::ZERO
+        };
+        TapeRun {
+            kind: edge.kind,
+            from,
+            to,
+            length: edge.length - gap,
+        }
     });
     runs.collect()
 }
@@ -52,11 +69,22 @@ pub(crate) fn fastener_runs(
     let Some(order) = order else { return vec![] };
     let length = finished - order.inset * 2;
     if !length.is_positive() {
-        matters.push(PieceMatter::NothingLeft { size: "fastener length", length }.into());
+        matters.push(
+            PieceMatter::NothingLeft {
+                size: "fastener length",
+                length,
+            }
+            .into(),
+        );
         return vec![];
     }
     let (name, width) = (order.name.clone(), order.width);
-    vec![FastenerRun { name, width, length, down: Length::ZERO }]
+    vec![FastenerRun {
+        name,
+        width,
+        length,
+        down: Length::ZERO,
+    }]
 }
 
 impl TapeOrder {

@@ -14,7 +14,10 @@ pub struct Proportion {
 impl Proportion {
     /// A length that does not follow the width.
     pub fn fixed(plus: Length) -> Self {
-        Self { part: Ratio::new_raw(0, 1), plus }
+        Self {
+            part: Ratio::new_raw(0, 1),
+            plus,
+        }
     }
 
     /// The length for a panel of this width, to the nearest nanometre.
@@ -82,14 +85,23 @@ pub enum OutlineStep {
 impl Outline {
     /// The straight outline, used where a panel names none: down both sides and level below.
     pub fn straight(drop: Length) -> Self {
-        let whole = Proportion { part: Ratio::new_raw(1, 1), plus: Length::ZERO };
+        let whole = Proportion {
+            part: Ratio::new_raw(1, 1),
+            plus: Length::ZERO,
+        };
         let (left, lower) = (Proportion::fixed(Length::ZERO), Proportion::fixed(drop));
         Self {
             name: String::from("straight"),
             half: false,
             steps: vec![
-                OutlineStep::From { across: left, down: lower },
-                OutlineStep::To { across: whole, down: lower },
+                OutlineStep::From {
+                    across: left,
+                    down: lower,
+                },
+                OutlineStep::To {
+                    across: whole,
+                    down: lower,
+                },
                 OutlineStep::UpToHeading,
             ],
         }

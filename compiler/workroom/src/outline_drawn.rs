@@ -24,7 +24,15 @@ pub(crate) fn draw(
     drop: Length,
     matters: &mut Vec<Matter>,
 ) -> Option<Vec<DrawnPoint>> {
-    let mut pen = Pen { size: Size { width, drop, half: outline.half }, points: vec![], matters: vec![] };
+    let mut pen = Pen {
+        size: Size {
+            width,
+            drop,
+            half: outline.half,
+        },
+        points: vec![],
+        matters: vec![],
+    };
     let ended = pen.follow(&outline.steps).and_then(|()| pen.end());
     if let Err(matter) = ended {
         pen.matters.push(matter);
@@ -69,7 +77,9 @@ impl Pen {
                 (_, Some(here)) => self.draw_step(index, step, here),
             }
             if self.points.len() > usize::try_from(MAXIMUM_CORNERS).unwrap_or(usize::MAX) {
-                return Err(OutlineMatter::TooManyCorners { limit: MAXIMUM_CORNERS });
+                return Err(OutlineMatter::TooManyCorners {
+                    limit: MAXIMUM_CORNERS,
+                });
             }
         }
         Ok(())
@@ -81,12 +91,20 @@ impl Pen {
             OutlineStep::From { .. } => {}
             OutlineStep::To { across, down } => self.line(index, self.point(across, down), true),
             OutlineStep::By { across, down } => {
-                let there =
-                    Point { across: here.across + across.at(width), down: here.down + down.at(width) };
+                let there = Point {
+                    across: here.across + across.at(width),
+                    down: here.down + down.at(width),
+                };
                 let own_fault = self.size.beyond(here.across, here.down).is_none();
                 self.line(index, there, own_fault);
             }
-            OutlineStep::Notch { across, down, width: mouth, depth, square } => {
+            OutlineStep::Notch {
+                across,
+                down,
+                width: mouth,
+                depth,
+                square,
+            } => {
                 let notch = Notch {
                     middle: self.point(across, down),
                     mouth: mouth.at(width),
@@ -97,19 +115,32 @@ impl Pen {
             }
             OutlineStep::UpToHeading => {
                 if !here.down.is_zero() {
-                    self.reach(index, Point { across: here.across, down: Length::ZERO }, false);
+                    self.reach(
+                        index,
+                        Point {
+                            across: here.across,
+                            down: Length::ZERO,
+                        },
+                        false,
+                    );
                 }
             }
         }
     }
 
     fn point(&self, across: Proportion, down: Proportion) -> Point {
-        Point { across: across.at(self.size.width), down: down.at(self.size.width) }
+        Point {
+            across: across.at(self.size.width),
+            down: down.at(self.size.width),
+        }
     }
 
     /// A line to a point that must not be where the pen is already.
     fn line(&mut self, step: usize, there: Point, own_fault: bool) {
-        let here = self.points.last().map(|point| Point { across: point.across, down: point.down });
+        let here = self.points.last().map(|point| Point {
+            across: point.across,
+            down: point.down,
+        });
         if here == Some(there) {
             self.matters.push(OutlineMatter::NoLength { step });
         } else {
@@ -142,7 +173,12 @@ impl Pen {
         let (across, down) = (there.across, there.down);
         self.points.push(DrawnPoint { across, down, step });
         if let (true, Some((amount, side, limit))) = (own_fault, self.size.beyond(across, down)) {
-            self.matters.push(OutlineMatter::OutsideSize { step, amount, side, limit });
+            self.matters.push(OutlineMatter::OutsideSize {
+                step,
+                amount,
+                side,
+                limit,
+            });
         }
     }
 
@@ -153,7 +189,10 @@ impl Pen {
         };
         let outside = self.size.beyond(last.across, last.down).is_some();
         if !self.size.half && first.across.is_positive() {
-            let matter = OutlineMatter::HeadingShort { step: first.step, amount: first.across };
+            let matter = OutlineMatter::HeadingShort {
+                step: first.step,
+                amount: first.across,
+            };
             self.matters.push(matter);
         }
         let short_by = self.size.width - last.across;
@@ -161,7 +200,10 @@ impl Pen {
         if outside || (down.is_zero() && short_by.is_zero()) {
             Ok(())
         } else if down.is_zero() {
-            Err(OutlineMatter::HeadingShort { step, amount: short_by })
+            Err(OutlineMatter::HeadingShort {
+                step,
+                amount: short_by,
+            })
         } else {
             Err(OutlineMatter::NotClosed { step, across, down })
         }
@@ -171,7 +213,11 @@ impl Pen {
 impl Size {
     /// By how much, on which side and beyond which limit a point is outside.
     fn beyond(self, across: Length, down: Length) -> Option<(Length, &'static str, Length)> {
-        let inner = if self.half { "across the fold" } else { "past the edge" };
+        let inner = if self.half {
+            "across the fold"
+        } else {
+            "past the edge"
+        };
         [
             (down - self.drop, "below the drop", self.drop),
             (-down, "above the heading line", Length::ZERO),
@@ -184,6 +230,7 @@ impl Size {
 }
 
 /// A notch worked out at one width.
+#[derive(Copy, Clone)]
 struct Notch {
     middle: Point,
     mouth: Length,
@@ -193,15 +240,25 @@ struct Notch {
 
 impl Notch {
     /// Its corners from left to right.
-    fn corners(&self) -> Vec<Point> {
+    fn corners(self) -> Vec<Point> {
         let left = self.middle.across - self.mouth.divided(2);
         let right = left + self.mouth;
         let (level, tip) = (self.middle.down, self.middle.down - self.depth);
-        let inner = if self.square { vec![left, right] } else { vec![self.middle.across] };
+        let inner = if self.square {
+            vec![left, right]
+        } else {
+            vec![self.middle.across]
+        };
         let tips = inner.into_iter().map(|across| Point { across, down: tip });
-        let mut corners = vec![Point { across: left, down: level }];
+        let mut corners = vec![Point {
+            across: left,
+            down: level,
+        }];
         corners.extend(tips);
-        corners.push(Point { across: right, down: level });
+        corners.push(Point {
+            across: right,
+            down: level,
+        });
         corners
     }
 }
@@ -209,5 +266,7 @@ impl Notch {
 fn short_of_drop(points: &[DrawnPoint], drop: Length) -> Option<OutlineMatter> {
     let lowest = points.iter().map(|point| point.down).max()?;
     let amount = drop - lowest;
-    amount.is_positive().then_some(OutlineMatter::ShortOfDrop { amount })
+    amount
+        .is_positive()
+        .then_some(OutlineMatter::ShortOfDrop { amount })
 }

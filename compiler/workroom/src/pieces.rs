@@ -87,7 +87,11 @@ impl Cutting<'_> {
         let (top, sides, lower) = (edges.top, edges.sides, edges.lower);
         vec![
             (EdgeKind::Top, top, top.total() + self.making.longer),
-            (EdgeKind::Side, sides, sides.total() + self.making.wider.divided(2)),
+            (
+                EdgeKind::Side,
+                sides,
+                sides.total() + self.making.wider.divided(2),
+            ),
             (EdgeKind::Lower, lower, lower.total()),
         ]
     }
@@ -95,10 +99,12 @@ impl Cutting<'_> {
     /// The sewn left edge at the heading line, so that equal parts of the print hang level in every
     /// panel; on the panel that carries a motif, its centre.
     fn print_point(&self, corner: Point) -> Point {
-        let heading = Point { across: Length::ZERO, down: self.heading_depth };
+        let heading = Point {
+            across: Length::ZERO,
+            down: self.heading_depth,
+        };
         let held = self.motif.unwrap_or(heading);
-        let from_corner =
-            |length| before_shrinking(length, self.cloth.shrinkage).unwrap_or(length);
+        let from_corner = |length| before_shrinking(length, self.cloth.shrinkage).unwrap_or(length);
         Point {
             across: from_corner(held.across - corner.across),
             down: from_corner(held.down - corner.down),
@@ -114,14 +120,26 @@ impl Cutting<'_> {
         let widths = strip_widths(self.layer, cut_width, self.cloth.usable_width(), self.join);
         let strips = widths.map_err(|matter| matters.push(matter.into())).ok()?;
         let kept = Ratio::new_raw(1, 1).checked_sub(&self.cloth.shrinkage)?;
-        let seams = seam_positions(&strips, self.join).into_iter().map(|position| {
-            let at = left + position.scaled(kept);
-            Seam { at, hidden: is_hidden(self.folding, at) }
-        });
+        let seams = seam_positions(&strips, self.join)
+            .into_iter()
+            .map(|position| {
+                let at = left + position.scaled(kept);
+                Seam {
+                    at,
+                    hidden: is_hidden(self.folding, at),
+                }
+            });
         let seams: Vec<Seam> = seams.collect();
         matters.extend(self.showing(&seams));
-        let strips = strips.into_iter().map(|cut_width| Strip { cut_width }).collect();
-        Some(JoinedWidths { strips, seams, allowance: self.join })
+        let strips = strips
+            .into_iter()
+            .map(|cut_width| Strip { cut_width })
+            .collect();
+        Some(JoinedWidths {
+            strips,
+            seams,
+            allowance: self.join,
+        })
     }
 
     /// The seams that a pleated face lets be seen; a flat or gathered one has nowhere to hide them.
@@ -131,13 +149,27 @@ impl Cutting<'_> {
             return vec![];
         }
         let seen = seams.iter().filter(|seam| !seam.hidden);
-        seen.map(|seam| PieceMatter::SeamShows { layer: self.layer, at: seam.at }.into()).collect()
+        seen.map(|seam| {
+            PieceMatter::SeamShows {
+                layer: self.layer,
+                at: seam.at,
+            }
+            .into()
+        })
+        .collect()
     }
 
     fn check_bolt(&self, along: Length, matters: &mut Vec<Matter>) {
         if let Some(bolt) = self.cloth.bolt_length.filter(|bolt| along > *bolt) {
             let layer = self.layer;
-            matters.push(PieceMatter::LongerThanBolt { layer, cut_length: along, bolt }.into());
+            matters.push(
+                PieceMatter::LongerThanBolt {
+                    layer,
+                    cut_length: along,
+                    bolt,
+                }
+                .into(),
+            );
         }
     }
 }

@@ -17,13 +17,21 @@ pub struct Ranged<T> {
 impl<T: Copy + Ord> Ranged<T> {
     /// A value that is not open at all.
     pub fn fixed(value: T) -> Self {
-        Self { least: value, ideal: value, most: value }
+        Self {
+            least: value,
+            ideal: value,
+            most: value,
+        }
     }
 
     /// A value between two limits, given in either order.
     pub fn between(one: T, other: T, ideal: T) -> Self {
         let (least, most) = (one.min(other), one.max(other));
-        Self { least, ideal: ideal.clamp(least, most), most }
+        Self {
+            least,
+            ideal: ideal.clamp(least, most),
+            most,
+        }
     }
 
     /// Whether the maker left nothing open.

@@ -55,20 +55,41 @@ pub(crate) fn check_hanging(order: &WindowOrder) -> Vec<RowFinding> {
 /// Adds up the row. Where a width is not known, nothing is said of what is covered.
 pub(crate) fn cover(order: &WindowOrder, widths: &[Option<Length>]) -> (Coverage, Vec<RowFinding>) {
     let to_cover = length_to_cover(order);
-    let in_row = order.row.iter().map(|&panel| widths.get(panel).copied().flatten());
+    let in_row = order
+        .row
+        .iter()
+        .map(|&panel| widths.get(panel).copied().flatten());
     let known: Option<Vec<Length>> = in_row.collect();
     let Some(row) = known.filter(|row| !row.is_empty()) else {
-        return (Coverage { to_cover, covered: Length::ZERO, joins: vec![] }, vec![]);
+        return (
+            Coverage {
+                to_cover,
+                covered: Length::ZERO,
+                joins: vec![],
+            },
+            vec![],
+        );
     };
     let summed = row.iter().copied().sum::<Length>() - order.overlap * joins(order);
     // Widths are whole nanometres: what rounding left over, at most one a panel, is no gap.
     let over = summed - to_cover;
     let rounding = i64::try_from(row.len()).unwrap_or(i64::MAX);
-    let covered = if over.abs().nanometres() <= rounding { to_cover } else { summed };
+    let covered = if over.abs().nanometres() <= rounding {
+        to_cover
+    } else {
+        summed
+    };
     let mut found: Vec<RowFinding> = coverage_matter(to_cover, covered).into_iter().collect();
     found.extend(too_wide_overlaps(order, widths));
     found.extend(join_covers(order, widths));
-    (Coverage { to_cover, covered, joins: join_positions(&row, order.overlap) }, found)
+    (
+        Coverage {
+            to_cover,
+            covered,
+            joins: join_positions(&row, order.overlap),
+        },
+        found,
+    )
 }
 
 /// For each panel of the window whether it is among these.
@@ -105,25 +126,56 @@ fn unhung(order: &WindowOrder) -> Vec<RowFinding> {
 fn return_and_projection(order: &WindowOrder) -> Option<RowFinding> {
     let projection = order.support.projection()?;
     let returns = order.returns;
-    (returns.is_positive() && returns != projection)
-        .then_some((None, RowMatter::ReturnAndProjectionDiffer { returns, projection }))
+    (returns.is_positive() && returns != projection).then_some((
+        None,
+        RowMatter::ReturnAndProjectionDiffer {
+            returns,
+            projection,
+        },
+    ))
 }
 
 fn longer_than_height(order: &WindowOrder) -> Vec<RowFinding> {
-    let Some(height) = order.top_at else { return vec![] };
+    let Some(height) = order.top_at else {
+        return vec![];
+    };
     let longer = |(panel, drop): (usize, Length)| {
-        let matter = RowMatter::LongerThanHeight { panel, drop, height };
+        let matter = RowMatter::LongerThanHeight {
+            panel,
+            drop,
+            height,
+        };
         (drop > height).then_some((Some(panel), matter))
     };
-    order.panels.iter().map(|panel| panel.drop).enumerate().filter_map(longer).collect()
+    order
+        .panels
+        .iter()
+        .map(|panel| panel.drop)
+        .enumerate()
+        .filter_map(longer)
+        .collect()
 }
 
 fn coverage_matter(to_cover: Length, covered: Length) -> Option<RowFinding> {
     let over = covered - to_cover;
     if over.is_positive() {
-        Some((None, RowMatter::Crowded { amount: over, to_cover, covered }))
+        Some((
+            None,
+            RowMatter::Crowded {
+                amount: over,
+                to_cover,
+                covered,
+            },
+        ))
     } else if over.is_negative() {
-        Some((None, RowMatter::Uncovered { amount: -over, to_cover, covered }))
+        Some((
+            None,
+            RowMatter::Uncovered {
+                amount: -over,
+                to_cover,
+                covered,
+            },
+        ))
     } else {
         None
     }
@@ -148,7 +200,14 @@ fn too_wide_overlaps(order: &WindowOrder, widths: &[Option<Length>]) -> Vec<RowF
     let hung = widths.iter().zip(marked(order, &order.row)).enumerate();
     let swallowed = hung.filter_map(|(panel, (width, in_row))| {
         let finished = width.filter(|width| in_row && overlap >= *width)?;
-        Some((Some(panel), RowMatter::OverlapTooWide { panel, finished, overlap }))
+        Some((
+            Some(panel),
+            RowMatter::OverlapTooWide {
+                panel,
+                finished,
+                overlap,
+            },
+        ))
     });
     swallowed.collect()
 }
@@ -158,7 +217,12 @@ fn join_covers(order: &WindowOrder, widths: &[Option<Length>]) -> Vec<RowFinding
     if joins(order) == 0 {
         return vec![];
     }
-    let over = order.panels.iter().zip(widths).zip(marked(order, &order.over_joins)).enumerate();
+    let over = order
+        .panels
+        .iter()
+        .zip(widths)
+        .zip(marked(order, &order.over_joins))
+        .enumerate();
     let covers = over.filter_map(|(panel, ((ordered, width), over_joins))| {
         let finished = width.filter(|_| over_joins)?;
         let matter = join_cover(panel, finished, order.overlap, ordered.covers)?;
@@ -176,7 +240,12 @@ fn join_cover(
     let covers = (finished - overlap).divided(2);
     let wanted = margin.unwrap_or(Length::ZERO);
     if covers < wanted {
-        Some(RowMatter::JoinNotCovered { panel, covers, wanted, finished })
+        Some(RowMatter::JoinNotCovered {
+            panel,
+            covers,
+            wanted,
+            finished,
+        })
     } else if margin.is_none() && covers < THIN_COVER {
         Some(RowMatter::JoinThinlyCovered { panel, covers })
     } else {

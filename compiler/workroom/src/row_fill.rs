@@ -24,15 +24,27 @@ pub(crate) fn shares(
     let left = to_cover - taken;
     let level = level(&fillers, left).ok_or_else(|| {
         let (panel, share, limit) = broken_limit(&fillers, left);
-        let matter = RowMatter::FillOutOfRange { panel, share, limit, taken, to_cover };
+        let matter = RowMatter::FillOutOfRange {
+            panel,
+            share,
+            limit,
+            taken,
+            to_cover,
+        };
         (Some(panel), matter)
     })?;
-    Ok(fillers.into_iter().map(|(panel, filler)| (panel, filler.at(level))).collect())
+    Ok(fillers
+        .into_iter()
+        .map(|(panel, filler)| (panel, filler.at(level)))
+        .collect())
 }
 
 /// Whether a panel fills.
 pub(crate) fn fills(order: &WindowOrder, panel: usize) -> bool {
-    let finished = order.panels.get(panel).and_then(|panel| panel.width.finished);
+    let finished = order
+        .panels
+        .get(panel)
+        .and_then(|panel| panel.width.finished);
     matches!(finished, Some(FinishedOrder::Fill { .. }))
 }
 
@@ -49,11 +61,18 @@ impl Filler {
     fn all_of(order: &WindowOrder) -> BTreeMap<usize, Self> {
         let mut fillers = BTreeMap::new();
         for &panel in &order.row {
-            let finished = order.panels.get(panel).and_then(|panel| panel.width.finished);
+            let finished = order
+                .panels
+                .get(panel)
+                .and_then(|panel| panel.width.finished);
             if let Some(FinishedOrder::Fill { least, most }) = finished {
                 let least = least.unwrap_or(Length::ZERO);
                 let most = most.unwrap_or(Length::LARGEST);
-                let filler = fillers.entry(panel).or_insert(Self { count: 0, least, most });
+                let filler = fillers.entry(panel).or_insert(Self {
+                    count: 0,
+                    least,
+                    most,
+                });
                 filler.count = filler.count.saturating_add(1);
             }
         }
@@ -72,8 +91,13 @@ fn taken_by_others(
     widths: &[Option<Length>],
     fillers: &BTreeMap<usize, Filler>,
 ) -> Option<Length> {
-    let others = order.row.iter().filter(|panel| !fillers.contains_key(panel));
-    let sum: Option<Length> = others.map(|&panel| widths.get(panel).copied().flatten()).sum();
+    let others = order
+        .row
+        .iter()
+        .filter(|panel| !fillers.contains_key(panel));
+    let sum: Option<Length> = others
+        .map(|&panel| widths.get(panel).copied().flatten())
+        .sum();
     Some(sum? - order.overlap * joins(order))
 }
 
@@ -85,7 +109,12 @@ pub(crate) fn joins(order: &WindowOrder) -> i64 {
 /// The common share at which the fillers take what is left: the highest that does not take more.
 /// `None` where no share does, give or take a nanometre a panel.
 fn level(fillers: &BTreeMap<usize, Filler>, left: Length) -> Option<Length> {
-    let taken = |share: Length| fillers.values().map(|filler| filler.at(share) * filler.count).sum();
+    let taken = |share: Length| {
+        fillers
+            .values()
+            .map(|filler| filler.at(share) * filler.count)
+            .sum()
+    };
     if fillers.is_empty() {
         return Some(Length::ZERO);
     }
@@ -96,7 +125,11 @@ fn level(fillers: &BTreeMap<usize, Filler>, left: Length) -> Option<Length> {
     }
     while exceeds - fits > one {
         let middle = fits + (exceeds - fits).divided(2);
-        if taken(middle) <= left { fits = middle } else { exceeds = middle }
+        if taken(middle) <= left {
+            fits = middle
+        } else {
+            exceeds = middle
+        }
     }
     let short_by: Length = left - taken(fits);
     (short_by < one * count(fillers)).then_some(fits)
@@ -119,7 +152,10 @@ fn broken_limit(fillers: &BTreeMap<usize, Filler>, left: Length) -> (usize, Leng
 }
 
 fn count(fillers: &BTreeMap<usize, Filler>) -> i64 {
-    fillers.values().map(|filler| filler.count).fold(0, i64::saturating_add)
+    fillers
+        .values()
+        .map(|filler| filler.count)
+        .fold(0, i64::saturating_add)
 }
 
 #[cfg(test)]
@@ -127,7 +163,11 @@ mod tests {
     use super::*;
 
     fn filler(count: i64, least: i64, most: i64) -> Filler {
-        Filler { count, least: Length::inches(least), most: Length::inches(most) }
+        Filler {
+            count,
+            least: Length::inches(least),
+            most: Length::inches(most),
+        }
     }
 
     fn shared(fillers: &[Filler], left: Length) -> Option<Vec<Length>> {
@@ -138,12 +178,17 @@ mod tests {
 
     #[test]
     fn what_a_limit_stops_goes_to_the_rest() {
-        let cases: &[(&[Filler], i64, Option<&[i64]>)] = &[
+        type Case<'a> = (&'a [Filler], i64, Option<&'a [i64]>);
+        let cases: &[Case<'_>] = &[
             (&[filler(1, 0, 100)], 30, Some(&[30])),
             (&[filler(3, 0, 100)], 30, Some(&[10])),
             (&[filler(1, 0, 10), filler(1, 0, 100)], 50, Some(&[10, 40])),
             (&[filler(1, 20, 100), filler(2, 0, 100)], 30, Some(&[20, 5])),
-            (&[filler(1, 20, 100), filler(1, 0, 5), filler(1, 0, 100)], 40, Some(&[20, 5, 15])),
+            (
+                &[filler(1, 20, 100), filler(1, 0, 5), filler(1, 0, 100)],
+                40,
+                Some(&[20, 5, 15]),
+            ),
             (&[filler(2, 20, 30)], 60, Some(&[30])),
             (&[filler(2, 20, 30)], 40, Some(&[20])),
             (&[filler(2, 20, 30)], 61, None),
@@ -152,15 +197,25 @@ mod tests {
             (&[filler(1, 0, 30)], -4, None),
         ];
         for (fillers, left, expected) in cases {
-            let expected = expected.map(|widths| widths.iter().map(|&w| Length::inches(w)).collect());
-            assert_eq!(shared(fillers, Length::inches(*left)), expected, "{left} in");
+            let expected =
+                expected.map(|widths| widths.iter().map(|&w| Length::inches(w)).collect());
+            assert_eq!(
+                shared(fillers, Length::inches(*left)),
+                expected,
+                "{left} in"
+            );
         }
     }
 
     #[test]
     fn an_equal_share_names_the_limit_it_breaks() {
-        let fillers = [(4, filler(2, 0, 100)), (7, filler(1, 20, 30))].into_iter().collect();
+        let fillers = [(4, filler(2, 0, 100)), (7, filler(1, 20, 30))]
+            .into_iter()
+            .collect();
         let (panel, share, limit) = broken_limit(&fillers, Length::inches(30));
-        assert_eq!((panel, share, limit), (7, Length::inches(10), Length::inches(20)));
+        assert_eq!(
+            (panel, share, limit),
+            (7, Length::inches(10), Length::inches(20))
+        );
     }
 }

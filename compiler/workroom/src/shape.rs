@@ -22,22 +22,36 @@ impl Shape {
     /// The top left and the lower right corner of the rectangle it just fits into.
     pub fn bounds(&self) -> (Point, Point) {
         let points = self.points();
-        let origin = Point { across: Length::ZERO, down: Length::ZERO };
+        let origin = Point {
+            across: Length::ZERO,
+            down: Length::ZERO,
+        };
         let first = points.first().copied().unwrap_or(origin);
-        points.into_iter().fold((first, first), |(least, most), point| {
-            let (across, down) = (point.across, point.down);
-            (
-                Point { across: least.across.min(across), down: least.down.min(down) },
-                Point { across: most.across.max(across), down: most.down.max(down) },
-            )
-        })
+        points
+            .into_iter()
+            .fold((first, first), |(least, most), point| {
+                let (across, down) = (point.across, point.down);
+                (
+                    Point {
+                        across: least.across.min(across),
+                        down: least.down.min(down),
+                    },
+                    Point {
+                        across: most.across.max(across),
+                        down: most.down.max(down),
+                    },
+                )
+            })
     }
 
     /// Each edge with the corners it runs between.
     pub fn runs(&self) -> impl Iterator<Item = (&Edge, Point, Point)> {
         let ends = self.corners.iter().cycle().skip(1);
         let starts = self.corners.iter().zip(ends);
-        self.edges.iter().zip(starts).map(|(edge, (from, to))| (edge, from.at, to.at))
+        self.edges
+            .iter()
+            .zip(starts)
+            .map(|(edge, (from, to))| (edge, from.at, to.at))
     }
 
     /// Whether the right half is the mirror image of the left, to the nanometre an odd width
@@ -71,7 +85,11 @@ pub(crate) struct Ground {
 impl Ground {
     /// The width that the outline is drawn in: the panel's, or half of it.
     pub(crate) fn drawn_width(self) -> Length {
-        if self.half { self.flat.divided(2) } else { self.flat }
+        if self.half {
+            self.flat.divided(2)
+        } else {
+            self.flat
+        }
     }
 }
 
@@ -82,18 +100,27 @@ pub(crate) fn shape_of(
     ground: Ground,
     matters: &mut Vec<Matter>,
 ) -> Option<Shape> {
-    let mut vertices = vec![Vertex { at: at(Length::ZERO, Length::ZERO), corner: None, edge: None }];
+    let mut vertices = vec![Vertex {
+        at: at(Length::ZERO, Length::ZERO),
+        corner: None,
+        edge: None,
+    }];
     vertices.extend(below_heading(drawn, ground));
     vertices.push(Vertex {
         at: at(ground.flat, Length::ZERO),
         corner: drawn.last().map(|point| point.step),
         edge: None,
     });
-    let shape = finish(&without_straight_corners(join_doubles(vertices)), ground.flat);
+    let shape = finish(
+        &without_straight_corners(join_doubles(vertices)),
+        ground.flat,
+    );
     let crossed = crossed_steps(&shape);
-    matters.extend(crossed.iter().map(|&(first, second)| {
-        Matter::from(OutlineMatter::CrossesItself { first, second })
-    }));
+    matters.extend(
+        crossed
+            .iter()
+            .map(|&(first, second)| Matter::from(OutlineMatter::CrossesItself { first, second })),
+    );
     crossed.is_empty().then_some(shape)
 }
 
@@ -122,7 +149,10 @@ fn below_heading(drawn: &[DrawnPoint], ground: Ground) -> Vec<Vertex> {
         return right.collect();
     }
     let left = drawn.iter().rev().map(|point| Vertex {
-        at: at(ground.drawn_width() - point.across, ground.heading_depth + point.down),
+        at: at(
+            ground.drawn_width() - point.across,
+            ground.heading_depth + point.down,
+        ),
         corner: Some(point.step),
         edge: Some(point.step),
     });
@@ -155,7 +185,10 @@ fn without_straight_corners(vertices: Vec<Vertex>) -> Vec<Vertex> {
     let mut kept: Vec<Vertex> = Vec::with_capacity(vertices.len());
     for vertex in vertices {
         if let [.., before, last] = kept.as_slice() {
-            let (way_in, way_on) = (Span::between(before.at, last.at), Span::between(last.at, vertex.at));
+            let (way_in, way_on) = (
+                Span::between(before.at, last.at),
+                Span::between(last.at, vertex.at),
+            );
             if way_in.cross(way_on) == 0 && way_in.dot(way_on) > 0 {
                 kept.pop();
             }
@@ -168,12 +201,14 @@ fn without_straight_corners(vertices: Vec<Vertex>) -> Vec<Vertex> {
 /// The pairs of steps whose edges cross. A crossing of both halves of a panel is one mistake.
 fn crossed_steps(shape: &Shape) -> BTreeSet<(usize, usize)> {
     let step = |edge: usize| shape.edges.get(edge).and_then(|edge| edge.step);
-    let crossed = crossings(&shape.points()).into_iter().filter_map(|(one, other)| {
-        // The top edge has no step of its own: what crosses it is told by the other step alone.
-        let one_step = step(one).or(step(other))?;
-        let other_step = step(other).unwrap_or(one_step);
-        Some((one_step.min(other_step), one_step.max(other_step)))
-    });
+    let crossed = crossings(&shape.points())
+        .into_iter()
+        .filter_map(|(one, other)| {
+            // The top edge has no step of its own: what crosses it is told by the other step alone.
+            let one_step = step(one).or(step(other))?;
+            let other_step = step(other).unwrap_or(one_step);
+            Some((one_step.min(other_step), one_step.max(other_step)))
+        });
     crossed.collect()
 }
 
@@ -181,25 +216,45 @@ fn crossed_steps(shape: &Shape) -> BTreeSet<(usize, usize)> {
 fn finish(vertices: &[Vertex], flat: Length) -> Shape {
     let points: Vec<Point> = vertices.iter().map(|vertex| vertex.at).collect();
     let turns_right = doubled_area(&points) > 0;
-    let spans: Vec<Span> = closed(&points).map(|(from, to)| Span::between(from, to)).collect();
+    let spans: Vec<Span> = closed(&points)
+        .map(|(from, to)| Span::between(from, to))
+        .collect();
     let ways_in = spans.last().into_iter().chain(&spans);
-    let corners = vertices.iter().zip(ways_in.zip(&spans)).map(|(vertex, (way_in, way_on))| Corner {
-        at: vertex.at,
-        relief: relief(*way_in, *way_on, turns_right),
-        step: vertex.corner,
-    });
+    let corners = vertices
+        .iter()
+        .zip(ways_in.zip(&spans))
+        .map(|(vertex, (way_in, way_on))| Corner {
+            at: vertex.at,
+            relief: relief(*way_in, *way_on, turns_right),
+            step: vertex.corner,
+        });
     let last = vertices.len().saturating_sub(1);
-    let edges = vertices.iter().zip(&spans).enumerate().map(|(index, (vertex, span))| Edge {
-        kind: if index == last { EdgeKind::Top } else { kind(vertex.at, *span, flat) },
-        length: span.length(),
-        step: vertex.edge,
-    });
-    Shape { corners: corners.collect(), edges: edges.collect() }
+    let edges = vertices
+        .iter()
+        .zip(&spans)
+        .enumerate()
+        .map(|(index, (vertex, span))| Edge {
+            kind: if index == last {
+                EdgeKind::Top
+            } else {
+                kind(vertex.at, *span, flat)
+            },
+            length: span.length(),
+            step: vertex.edge,
+        });
+    Shape {
+        corners: corners.collect(),
+        edges: edges.collect(),
+    }
 }
 
 fn kind(from: Point, span: Span, flat: Length) -> EdgeKind {
     let at_full_width = from.across.is_zero() || from.across == flat;
-    if span.across == 0 && at_full_width { EdgeKind::Side } else { EdgeKind::Lower }
+    if span.across == 0 && at_full_width {
+        EdgeKind::Side
+    } else {
+        EdgeKind::Lower
+    }
 }
 
 /// What the allowance calls for at a turn. The panel lies on the inner side of a convex turn.

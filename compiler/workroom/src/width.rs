@@ -1,11 +1,9 @@
 //! The widths of a panel: what is known of them, made to agree and handed to the pleats.
 
-use pelmet_measure::{Length, Ratio};
 use num_traits::CheckedSub;
+use pelmet_measure::{Length, Ratio};
 
-use crate::{
-    Fabric, FinishedOrder, Matter, PanelOrder, PieceMatter, Pleating, lay_out, no_pleats,
-};
+use crate::{Fabric, FinishedOrder, Matter, PanelOrder, PieceMatter, Pleating, lay_out, no_pleats};
 
 /// How many times the finished width the flat width is; `None` where there is no finished width.
 ///
@@ -27,11 +25,18 @@ pub(crate) fn lay_widths(
         (Some(rule), _) => lay_out(rule, known.finished, known.flat)?,
         (None, Some(flat)) => {
             // Gathers have no creases; they only draw the flat width together.
-            Pleating { finished: known.finished.unwrap_or(flat), ..no_pleats(flat) }
+            Pleating {
+                finished: known.finished.unwrap_or(flat),
+                ..no_pleats(flat)
+            }
         }
         (None, None) => return Err(PieceMatter::NoWidth.into()),
     };
-    Widths { finished: Some(pleating.finished), flat: Some(pleating.flat) }.check()?;
+    Widths {
+        finished: Some(pleating.finished),
+        flat: Some(pleating.flat),
+    }
+    .check()?;
     Ok(pleating)
 }
 
@@ -46,7 +51,10 @@ impl Widths {
     /// Holds the widths to what can be made.
     fn check(self) -> Result<(), PieceMatter> {
         let sized = [("finished width", self.finished), ("flat width", self.flat)];
-        for (size, length) in sized.into_iter().filter_map(|(size, width)| Some((size, width?))) {
+        for (size, length) in sized
+            .into_iter()
+            .filter_map(|(size, width)| Some((size, width?)))
+        {
             if !length.is_positive() {
                 return Err(PieceMatter::NothingLeft { size, length });
             }
@@ -76,18 +84,29 @@ fn known_widths(
     let flat = agreed(flat, ("flat width that the cut width leaves", left_by_cut))?;
     let Some(fullness) = order.width.fullness else {
         return match order.pleats {
-            Some(_) => Ok(Widths { finished: exact, flat }),
-            None => agreed(("flat width", flat), ("finished width", exact))
-                .map(|width| Widths { finished: width, flat: width }),
+            Some(_) => Ok(Widths {
+                finished: exact,
+                flat,
+            }),
+            None => agreed(("flat width", flat), ("finished width", exact)).map(|width| Widths {
+                finished: width,
+                flat: width,
+            }),
         };
     };
     if fullness < Ratio::new_raw(1, 1) {
         return Err(PieceMatter::FullnessUnderOne { fullness });
     }
     let filled = exact.map(|finished| finished.scaled(fullness));
-    let flat = agreed(("flat width", flat), ("flat width that the fullness makes", filled))?;
+    let flat = agreed(
+        ("flat width", flat),
+        ("flat width that the fullness makes", filled),
+    )?;
     let gathered = flat.map(|flat| flat.scaled(fullness.recip()));
-    Ok(Widths { finished: exact.or(gathered), flat })
+    Ok(Widths {
+        finished: exact.or(gathered),
+        flat,
+    })
 }
 
 /// The one width that two say alike, or the one that is known.
@@ -96,7 +115,12 @@ fn agreed(first: Named, second: Named) -> Result<Option<Length>, PieceMatter> {
         ((first, Some(first_length)), (second, Some(second_length)))
             if first_length != second_length =>
         {
-            Err(PieceMatter::WidthsDisagree { first, first_length, second, second_length })
+            Err(PieceMatter::WidthsDisagree {
+                first,
+                first_length,
+                second,
+                second_length,
+            })
         }
         ((_, one), (_, other)) => Ok(one.or(other)),
     }
@@ -106,6 +130,8 @@ fn agreed(first: Named, second: Named) -> Result<Option<Length>, PieceMatter> {
 fn flat_from_cut(cut: Length, order: &PanelOrder, face: &Fabric) -> Length {
     let making = &order.making.face;
     let one = Ratio::new_raw(1, 1);
-    let left = one.checked_sub(&face.shrinkage).map_or(cut, |part| cut.scaled(part));
+    let left = one
+        .checked_sub(&face.shrinkage)
+        .map_or(cut, |part| cut.scaled(part));
     left - making.edges.sides.total() * 2 - making.wider
 }

@@ -18,10 +18,20 @@ use crate::{
 pub fn work(job: &Job) -> (Work, Vec<Finding>) {
     let mut findings = Vec::new();
     let windows = job.windows.iter().enumerate().map(|(window, order)| {
-        let mut bench = Bench { order, fabrics: &job.fabrics, window, findings: &mut findings };
+        let mut bench = Bench {
+            order,
+            fabrics: &job.fabrics,
+            window,
+            findings: &mut findings,
+        };
         bench.make_window()
     });
-    (Work { windows: windows.collect() }, findings)
+    (
+        Work {
+            windows: windows.collect(),
+        },
+        findings,
+    )
 }
 
 /// Where one window is worked out.
@@ -54,11 +64,15 @@ impl Bench<'_> {
     /// Lays out every panel across its width: those that know theirs, then those that fill what
     /// the row leaves.
     fn lay_all(&mut self) -> Vec<Option<Pleating>> {
-        let panels = 0..self.order.panels.len();
-        let filling: Vec<bool> = panels.clone().map(|panel| fills(self.order, panel)).collect();
-        let known = filling.iter().enumerate();
-        let mut pleatings: Vec<Option<Pleating>> =
-            known.map(|(panel, fills)| if *fills { None } else { self.lay(panel, None) }).collect();
+        let count = self.order.panels.len();
+        let lay_known = |panel| {
+            if fills(self.order, panel) {
+                None
+            } else {
+                self.lay(panel, None)
+            }
+        };
+        let mut pleatings: Vec<Option<Pleating>> = (0..count).map(lay_known).collect();
         let to_cover = length_to_cover(self.order);
         match shares(self.order, to_cover, &finished_widths(&pleatings)) {
             Ok(shares) => {
@@ -102,15 +116,23 @@ impl Bench<'_> {
     }
 
     fn report(&mut self, panel: usize, matters: impl IntoIterator<Item = Matter>) {
-        let subject = Subject::Panel { window: self.window, panel };
-        let told = matters.into_iter().map(|matter| Finding { subject, matter });
+        let subject = Subject::Panel {
+            window: self.window,
+            panel,
+        };
+        let told = matters
+            .into_iter()
+            .map(|matter| Finding { subject, matter });
         self.findings.extend(told);
     }
 
     fn report_row(&mut self, found: Vec<RowFinding>) {
         let window = self.window;
         let told = found.into_iter().map(|(panel, matter)| Finding {
-            subject: panel.map_or(Subject::Window(window), |panel| Subject::Panel { window, panel }),
+            subject: panel.map_or(Subject::Window(window), |panel| Subject::Panel {
+                window,
+                panel,
+            }),
             matter: matter.into(),
         });
         self.findings.extend(told);
@@ -118,5 +140,8 @@ impl Bench<'_> {
 }
 
 fn finished_widths(pleatings: &[Option<Pleating>]) -> Vec<Option<Length>> {
-    pleatings.iter().map(|pleating| Some(pleating.as_ref()?.finished)).collect()
+    pleatings
+        .iter()
+        .map(|pleating| Some(pleating.as_ref()?.finished))
+        .collect()
 }

@@ -38,7 +38,12 @@ impl PanelTask<'_> {
         let shape = self.shape(&pleating, heading.as_ref(), matters)?;
         let heading = heading?;
         let motif = self.motif_centre(heading.depth, &folding, pleating.flat, matters);
-        let cloth = Cloth { shape: &shape, folding: &folding, heading: &heading, motif };
+        let cloth = Cloth {
+            shape: &shape,
+            folding: &folding,
+            heading: &heading,
+            motif,
+        };
         let pieces = self.pieces(cloth, matters)?;
         let opening = turning_opening(&self.order.making, pleating.flat, matters);
         let fasteners = fastener_runs(heading.fastener.as_ref(), pleating.finished, matters);
@@ -60,7 +65,11 @@ impl PanelTask<'_> {
             heading_depth: heading.depth,
             tape: tape_runs(&self.order.making, &shape, opening),
             marks: markings.marks(),
-            tolerance: self.order.pleats.as_ref().and_then(|rule| tolerance(rule, pleating.pleats.len())),
+            tolerance: self
+                .order
+                .pleats
+                .as_ref()
+                .and_then(|rule| tolerance(rule, pleating.pleats.len())),
             fasteners,
             pieces,
             pleating,
@@ -75,9 +84,14 @@ impl PanelTask<'_> {
         if panel_has != self.order.making.lining.is_some() {
             matters.push(PieceMatter::LiningMismatch { panel_has }.into());
         }
-        let lining = self.order.lining.and_then(|lining| self.fabrics.get(lining));
+        let lining = self
+            .order
+            .lining
+            .and_then(|lining| self.fabrics.get(lining));
         let face = self.fabrics.get(self.order.face);
-        if let Some((face, lining)) = face.zip(lining).map(|(face, lining)| (face.shrinkage, lining.shrinkage))
+        if let Some((face, lining)) = face
+            .zip(lining)
+            .map(|(face, lining)| (face.shrinkage, lining.shrinkage))
             && lining > face
         {
             matters.push(PieceMatter::LiningShrinksMore { face, lining }.into());
@@ -87,7 +101,13 @@ impl PanelTask<'_> {
     fn heading(&self, matters: &mut Vec<Matter>) -> Option<HeadingMade> {
         let drop = self.order.drop;
         if !drop.is_positive() {
-            matters.push(PieceMatter::NothingLeft { size: "drop", length: drop }.into());
+            matters.push(
+                PieceMatter::NothingLeft {
+                    size: "drop",
+                    length: drop,
+                }
+                .into(),
+            );
             return None;
         }
         make_heading(&self.order.heading, self.support, drop, matters)
@@ -96,7 +116,11 @@ impl PanelTask<'_> {
     fn folded(&self, pleating: &Pleating, matters: &mut Vec<Matter>) -> Folding {
         let folding = fold(pleating.flat, &pleating.creases);
         if let Some(rule) = &self.order.pleats {
-            matters.extend(check(rule, pleating, &folding).into_iter().map(Matter::from));
+            matters.extend(
+                check(rule, pleating, &folding)
+                    .into_iter()
+                    .map(Matter::from),
+            );
         }
         folding
     }
@@ -108,9 +132,16 @@ impl PanelTask<'_> {
         heading: Option<&HeadingMade>,
         matters: &mut Vec<Matter>,
     ) -> Option<Shape> {
+        if !self.order.drop.is_positive() {
+            return None;
+        }
         let outline = &self.order.outline;
         let heading_depth = heading.map_or(Length::ZERO, |heading| heading.depth);
-        let ground = Ground { flat: pleating.flat, heading_depth, half: outline.half };
+        let ground = Ground {
+            flat: pleating.flat,
+            heading_depth,
+            half: outline.half,
+        };
         let drawn = draw(outline, ground.drawn_width(), self.order.drop, matters)?;
         shape_of(&drawn, ground, matters)
     }
@@ -123,9 +154,18 @@ impl PanelTask<'_> {
         matters: &mut Vec<Matter>,
     ) -> Option<Point> {
         let (below_heading, drop) = (self.motif?, self.order.drop);
-        let centre = Point { across: flat.divided(2), down: heading_depth + below_heading };
+        let centre = Point {
+            across: flat.divided(2),
+            down: heading_depth + below_heading,
+        };
         if below_heading > drop {
-            matters.push(PieceMatter::MotifBelowDrop { below_heading, drop }.into());
+            matters.push(
+                PieceMatter::MotifBelowDrop {
+                    below_heading,
+                    drop,
+                }
+                .into(),
+            );
         }
         if is_hidden(folding, centre.across) {
             matters.push(PieceMatter::MotifHidden { at: centre.across }.into());
@@ -145,22 +185,25 @@ impl PanelTask<'_> {
             Some((Layer::Face, self.order.face, &making.face, cloth.motif)),
             lining.map(|(fabric, making)| (Layer::Lining, fabric, making, None)),
         ];
-        let cut = layers.into_iter().flatten().map(|(layer, fabric, layer_making, motif)| {
-            let cutting = Cutting {
-                layer,
-                fabric,
-                cloth: self.fabrics.get(fabric)?,
-                making: layer_making,
-                join: making.join,
-                shape: cloth.shape,
-                folding: cloth.folding,
-                heading_depth: cloth.heading.depth,
-                on_fold,
-                quantity: self.quantity,
-                motif,
-            };
-            cutting.cut(matters)
-        });
+        let cut = layers
+            .into_iter()
+            .flatten()
+            .map(|(layer, fabric, layer_making, motif)| {
+                let cutting = Cutting {
+                    layer,
+                    fabric,
+                    cloth: self.fabrics.get(fabric)?,
+                    making: layer_making,
+                    join: making.join,
+                    shape: cloth.shape,
+                    folding: cloth.folding,
+                    heading_depth: cloth.heading.depth,
+                    on_fold,
+                    quantity: self.quantity,
+                    motif,
+                };
+                cutting.cut(matters)
+            });
         let pieces: Vec<Option<Piece>> = cut.collect();
         pieces.into_iter().collect()
     }
