@@ -21,6 +21,21 @@ pub struct Design {
     pub expectations: Vec<Expectation>,
     /// Where each part of the job was written.
     pub ways: Ways,
+    /// The warnings the maker accepts.
+    pub acceptances: Vec<Accepted>,
+}
+
+/// A warning the maker accepts where it arises.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Accepted {
+    /// The line that accepts it.
+    pub span: Span,
+    /// The slug of the warning's code.
+    pub code: String,
+    /// Why.
+    pub reason: String,
+    /// The file or block it holds for.
+    pub within: Span,
 }
 
 /// Where each part of a job was written; windows and cloths by their index in the job.

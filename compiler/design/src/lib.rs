@@ -1,1 +1,38 @@
-//! From syntax trees to a resolved design: names, kinds, units, expressions and templates, and the way back to the text.
+//! From syntax trees to a resolved design: names, kinds, units, expressions and templates, and the
+//! way back to the text.
+//!
+//! Reading goes in three steps. [`load`] reads the main file and all it uses. `gather` sorts the
+//! entries of every tree into items, nothing read yet. [`resolve`] reads the items: each window
+//! fills in its treatment, names are followed where they stand, and what comes out is a
+//! [`pelmet_workroom::Job`] with the place of each of its numbers.
+//!
+//! A parameter stands for the phrases given for it and is read where it is used, in the scope of
+//! whoever gave it; so it may be a length, a cloth, a pleat rule or anything else.
+
+mod accept;
+mod amount;
+mod cursor;
+mod design;
+mod gather;
+mod item;
+mod kind;
+mod lengths;
+mod list;
+mod load;
+mod project;
+mod read;
+mod reader;
+//mod report;
+mod resolve;
+mod scope;
+mod sum;
+
+pub use design::{
+    Accepted, Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, PanelSize,
+    PanelWay, Ways, WindowSize, WindowWay,
+};
+pub use kind::{Kind, Property};
+pub use list::MAXIMUM_LIST_ROWS;
+pub use load::{Loaded, load};
+pub use project::{Project, ReadTrouble};
+pub use resolve::{Resolved, resolve};

@@ -29,7 +29,10 @@ pub enum ReadTrouble {
     /// It lies outside the project folder once links are followed.
     OutsideProject,
     /// It is larger than [`pelmet_syntax::MAXIMUM_FILE_BYTES`].
-    TooLarge,
+    TooLarge {
+        /// Its size in bytes.
+        bytes: u64,
+    },
     /// The system refuses, in its own words.
     NotReadable(String),
 }
@@ -64,17 +67,41 @@ mod tests {
     #[test]
     fn a_path_is_taken_from_the_folder_of_its_file_and_stays_in_the_project() {
         for (within, written, resolved) in [
-            ("window.pelmet", "styles/house.pelmet", Some("styles/house.pelmet")),
-            ("styles/house.pelmet", "pleats.pelmet", Some("styles/pleats.pelmet")),
-            ("styles/house.pelmet", "../shared.pelmet", Some("shared.pelmet")),
-            ("styles/house.pelmet", "./deep/../pleats.pelmet", Some("styles/pleats.pelmet")),
-            ("window.pelmet", "styles\\house.pelmet", Some("styles/house.pelmet")),
+            (
+                "window.pelmet",
+                "styles/house.pelmet",
+                Some("styles/house.pelmet"),
+            ),
+            (
+                "styles/house.pelmet",
+                "pleats.pelmet",
+                Some("styles/pleats.pelmet"),
+            ),
+            (
+                "styles/house.pelmet",
+                "../shared.pelmet",
+                Some("shared.pelmet"),
+            ),
+            (
+                "styles/house.pelmet",
+                "./deep/../pleats.pelmet",
+                Some("styles/pleats.pelmet"),
+            ),
+            (
+                "window.pelmet",
+                "styles\\house.pelmet",
+                Some("styles/house.pelmet"),
+            ),
             ("window.pelmet", "../house.pelmet", None),
             ("styles/house.pelmet", "../../house.pelmet", None),
             ("window.pelmet", "/etc/passwd", None),
             ("window.pelmet", "C:\\house.pelmet", None),
         ] {
-            assert_eq!(resolve_path(within, written).as_deref(), resolved, "{written}");
+            assert_eq!(
+                resolve_path(within, written).as_deref(),
+                resolved,
+                "{written}"
+            );
         }
     }
 }

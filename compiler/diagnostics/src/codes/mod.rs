@@ -6,6 +6,7 @@
 
 use crate::Code;
 
+pub mod accept_unclear;
 pub mod argument_missing;
 pub mod argument_twice;
 pub mod argument_unknown;
@@ -13,6 +14,7 @@ pub mod block_missing;
 pub mod bracket_not_closed;
 pub mod bracket_not_opened;
 pub mod brackets_differ;
+pub mod cannot_be_accepted;
 pub mod character_not_known;
 pub mod cloth_too_narrow;
 pub mod code_unknown;
@@ -37,12 +39,14 @@ pub mod fill_outside_row;
 pub mod fold_crosses_centre;
 pub mod fold_on_fold;
 pub mod fold_overruns_edge;
+pub mod format_would_change;
 pub mod fraction_over_zero;
 pub mod fullness_percent_unclear;
 pub mod fullness_under_one;
 pub mod halves_differ;
 pub mod heading_needs_other;
 pub mod heading_not_whole;
+pub mod ideal_outside_range;
 pub mod item_unknown;
 pub mod join_not_covered;
 pub mod join_thinly_covered;
@@ -54,11 +58,18 @@ pub mod length_too_large;
 pub mod like_in_a_circle;
 pub mod lining_and_method_differ;
 pub mod lining_shrinks_more;
+pub mod list_row_uneven;
+pub mod list_too_long;
+pub mod list_without_names;
 pub mod longer_than_bolt;
 pub mod longer_than_height;
 pub mod minus_unclear;
 pub mod motif_below_drop;
 pub mod motif_hidden;
+pub mod name_in_a_circle;
+pub mod name_missing;
+pub mod name_needs_property;
+pub mod name_reserved;
 pub mod name_twice;
 pub mod name_unknown;
 pub mod name_unused;
@@ -67,9 +78,12 @@ pub mod nested_too_deep;
 pub mod no_join_to_cover;
 pub mod not_understood;
 pub mod nothing_left;
+pub mod nothing_to_accept;
+pub mod nothing_to_make;
 pub mod number_too_large;
 pub mod opening_too_wide;
 pub mod outline_crosses_itself;
+pub mod outline_empty;
 pub mod outline_not_closed;
 pub mod outline_not_started;
 pub mod outline_outside_size;
@@ -77,7 +91,9 @@ pub mod outline_short_of_drop;
 pub mod overlap_too_wide;
 pub mod panel_not_hung;
 pub mod panel_without_width;
+pub mod part_out_of_range;
 pub mod pleats_do_not_fit;
+pub mod pleats_empty;
 pub mod pleats_run_together;
 pub mod pleats_take_too_much;
 pub mod pocket_too_small;
@@ -87,14 +103,15 @@ pub mod property_twice;
 pub mod property_unknown;
 pub mod range_backwards;
 pub mod return_and_projection_differ;
+pub mod rod_and_board;
 pub mod row_crowded;
 pub mod row_empty;
 pub mod row_uncovered;
 pub mod seam_shows;
+pub mod selvages_too_wide;
 pub mod size_too_large;
 pub mod sum_too_long;
 pub mod tail_shows;
-pub mod template_in_a_circle;
 pub mod text_not_closed;
 pub mod too_many_corners;
 pub mod too_many_mistakes;
@@ -104,7 +121,10 @@ pub mod too_narrow_for_allowance;
 pub mod unit_missing;
 pub mod unit_unknown;
 pub mod use_in_a_circle;
+pub mod use_unclear;
+pub mod wall_too_thick;
 pub mod width_missing;
+pub mod width_not_in_proportion;
 pub mod widths_contradict;
 pub mod widths_disagree;
 pub mod word_not_expected;
@@ -120,6 +140,7 @@ macro_rules! codes {
 }
 
 codes! {
+    accept_unclear
     argument_missing
     argument_twice
     argument_unknown
@@ -127,12 +148,18 @@ codes! {
     bracket_not_closed
     bracket_not_opened
     brackets_differ
+    cannot_be_accepted
     character_not_known
+    cloth_too_narrow
     code_unknown
     count_not_whole
     curly_quotes
     decimal_comma
+    drop_too_short
+    edge_inside_fold
+    edge_without_length
     equals_for_colon
+    fastener_wider_than_tail
     file_already_there
     file_is_folder
     file_not_found
@@ -141,35 +168,99 @@ codes! {
     file_not_writable
     file_outside_project
     file_too_large
+    fill_out_of_range
+    fill_outside_row
+    fold_crosses_centre
+    fold_on_fold
+    fold_overruns_edge
+    format_would_change
     fraction_over_zero
     fullness_percent_unclear
+    fullness_under_one
+    halves_differ
+    heading_needs_other
+    heading_not_whole
+    ideal_outside_range
     item_unknown
+    join_not_covered
+    join_thinly_covered
     kind_mismatch
     kind_wanted
     length_negative
     length_not_positive
     length_too_large
     like_in_a_circle
+    lining_and_method_differ
+    lining_shrinks_more
+    list_row_uneven
+    list_too_long
+    list_without_names
+    longer_than_bolt
+    longer_than_height
     minus_unclear
+    motif_below_drop
+    motif_hidden
+    name_in_a_circle
+    name_missing
+    name_needs_property
+    name_reserved
     name_twice
     name_unknown
     name_unused
     name_wrong_kind
     nested_too_deep
+    no_join_to_cover
     not_understood
+    nothing_left
+    nothing_to_accept
+    nothing_to_make
     number_too_large
+    opening_too_wide
+    outline_crosses_itself
+    outline_empty
+    outline_not_closed
+    outline_not_started
+    outline_outside_size
+    outline_short_of_drop
+    overlap_too_wide
+    panel_not_hung
+    panel_without_width
+    part_out_of_range
+    pleats_do_not_fit
+    pleats_empty
+    pleats_run_together
+    pleats_take_too_much
+    pocket_too_small
     property_empty
     property_missing
     property_twice
     property_unknown
     range_backwards
+    return_and_projection_differ
+    rod_and_board
+    row_crowded
+    row_empty
+    row_uncovered
+    seam_shows
+    selvages_too_wide
+    size_too_large
     sum_too_long
-    template_in_a_circle
+    tail_shows
     text_not_closed
+    too_many_corners
     too_many_mistakes
+    too_many_pleats
+    too_many_widths
+    too_narrow_for_allowance
     unit_missing
     unit_unknown
     use_in_a_circle
+    use_unclear
+    wall_too_thick
+    width_missing
+    width_not_in_proportion
+    widths_contradict
+    widths_disagree
     word_not_expected
 }
 

@@ -1,0 +1,109 @@
+//! Accepting warnings: read here, applied when every pass has had its say.
+
+use pelmet_diagnostics::{Diagnostic, Severity, Span, codes, did_you_mean};
+use pelmet_syntax::tree::{Phrase, Term, TermKind};
+
+use crate::design::{Accepted, Design};
+use crate::gather::Acceptance;
+use crate::reader::Reader;
+
+impl Design {
+    /// Marks the warnings that the maker accepts, and reports what was accepted for nothing.
+    ///
+    /// A design with errors in it has not shown all its warnings, so nothing is said of those
+    /// that did not arise.
+    pub fn accept(&self, diagnostics: &mut Vec<Diagnostic>) {
+        let errors = diagnostics
+            .iter()
+            .any(|report| report.severity == Severity::Error);
+        for accepted in &self.acceptances {
+            let mut found = false;
+            for report in diagnostics
+                .iter_mut()
+                .filter(|report| accepted.is_for(report))
+            {
+                report.accepted = Some(accepted.reason.clone());
+                found = true;
+            }
+            if !found && !errors {
+                diagnostics.push(codes::nothing_to_accept(accepted.span, &accepted.code));
+            }
+        }
+    }
+}
+
+impl Accepted {
+    fn is_for(&self, report: &Diagnostic) -> bool {
+        report.severity == Severity::Warning
+            && report.code.slug == self.code
+            && report
+                .labels
+                .iter()
+                .any(|label| within(label.span, self.within))
+    }
+}
+
+fn within(inner: Span, outer: Span) -> bool {
+    inner.file == outer.file && outer.start <= inner.start && inner.end <= outer.end
+}
+
+/// Reads `accept CODE: "reason"` lines.
+pub(crate) fn read_acceptances<'t>(
+    reader: &mut Reader<'t>,
+    acceptances: &[Acceptance<'t>],
+) -> Vec<Accepted> {
+    acceptances
+        .iter()
+        .filter_map(|acceptance| read_acceptance(reader, acceptance))
+        .collect()
+}
+
+fn read_acceptance<'t>(reader: &mut Reader<'t>, acceptance: &Acceptance<'t>) -> Option<Accepted> {
+    let entry = acceptance.entry;
+    if entry.is_broken() {
+        return None;
+    }
+    let head = entry
+        .head
+        .phrases
+        .first()
+        .map(|phrase| phrase.terms.as_slice());
+    let reason = entry.value.as_ref().map(|value| value.phrases.as_slice());
+    let (Some([_, code]), Some([Phrase { terms, .. }]), None) = (head, reason, &entry.block) else {
+        reader.report(codes::accept_unclear(entry.span));
+        return None;
+    };
+    let (
+        Some(slug),
+        [
+            Term {
+                kind: TermKind::Text(reason),
+                ..
+            },
+        ],
+    ) = (code.word(), terms.as_slice())
+    else {
+        reader.report(codes::accept_unclear(entry.span));
+        return None;
+    };
+    let warnings = codes::ALL
+        .iter()
+        .filter(|code| code.severity == Severity::Warning);
+    match codes::by_slug(slug) {
+        None => {
+            let suggestion = did_you_mean(slug, warnings.map(|code| code.slug));
+            reader.report(codes::name_unknown(code.span, "warning", slug, suggestion));
+            None
+        }
+        Some(known) if known.severity != Severity::Warning => {
+            reader.report(codes::cannot_be_accepted(code.span, slug));
+            None
+        }
+        Some(_) => Some(Accepted {
+            span: entry.span,
+            code: slug.to_owned(),
+            reason: reason.clone(),
+            within: acceptance.within,
+        }),
+    }
+}

@@ -1,0 +1,109 @@
+//! A place in a phrase, moved along as its terms are read.
+
+use pelmet_diagnostics::Span;
+use pelmet_syntax::tree::{Phrase, Term, TermKind};
+
+use crate::scope::Scope;
+
+/// A phrase being read, with the scope its names are looked up in.
+#[derive(Clone, Debug)]
+pub(crate) struct Cursor<'t> {
+    terms: &'t [Term],
+    whole: Span,
+    /// Where names are looked up.
+    pub scope: Scope<'t>,
+}
+
+impl<'t> Cursor<'t> {
+    /// At the beginning of a phrase.
+    pub fn new(phrase: &'t Phrase, scope: &Scope<'t>) -> Self {
+        Self {
+            terms: &phrase.terms,
+            whole: phrase.span,
+            scope: scope.clone(),
+        }
+    }
+
+    /// At the beginning of some terms.
+    pub fn over(terms: &'t [Term], whole: Span, scope: &Scope<'t>) -> Self {
+        Self {
+            terms,
+            whole,
+            scope: scope.clone(),
+        }
+    }
+
+    /// The whole phrase.
+    pub fn span(&self) -> Span {
+        self.whole
+    }
+
+    /// The place just after the phrase.
+    pub fn end(&self) -> Span {
+        self.whole.end_of()
+    }
+
+    /// The terms not read yet.
+    pub fn terms(&self) -> &'t [Term] {
+        self.terms
+    }
+
+    /// The next term.
+    pub fn peek(&self) -> Option<&'t Term> {
+        self.terms.first()
+    }
+
+    /// The next term, which is then read.
+    pub fn next(&mut self) -> Option<&'t Term> {
+        let (first, rest) = self.terms.split_first()?;
+        self.terms = rest;
+        Some(first)
+    }
+
+    /// The next term if it is a word, which is then read.
+    pub fn any_word(&mut self) -> Option<(&'t str, Span)> {
+        let term = self.peek()?;
+        let word = term.word()?;
+        self.next();
+        Some((word, term.span))
+    }
+
+    /// Whether the next terms are these words, which are then read.
+    pub fn words(&mut self, words: &[&str]) -> bool {
+        let found = self.terms.len() >= words.len()
+            && self
+                .terms
+                .iter()
+                .zip(words)
+                .all(|(term, word)| term.word() == Some(word));
+        if found {
+            self.terms = self.terms.get(words.len()..).unwrap_or_default();
+        }
+        found
+    }
+
+    /// Whether the next term is the sign between the sides of a size, which is then read.
+    pub fn times(&mut self) -> bool {
+        let found = matches!(
+            self.peek(),
+            Some(Term {
+                kind: TermKind::Times,
+                ..
+            })
+        );
+        if found {
+            self.next();
+        }
+        found
+    }
+
+    /// What has not been read yet.
+    pub fn rest(&self) -> Option<Span> {
+        Some(self.terms.first()?.span.to(self.terms.last()?.span))
+    }
+
+    /// Whether anything not read yet was reported as unreadable.
+    pub fn is_broken(&self) -> bool {
+        self.terms.iter().any(Term::is_broken)
+    }
+}

@@ -1,0 +1,288 @@
+//! Reading lengths, ranges, sizes, counts and plain words.
+
+use num_traits::Signed;
+use pelmet_diagnostics::{Span, codes};
+use pelmet_measure::{Dimension, Length, Quantity, Ratio, number_text};
+use pelmet_syntax::tree::{Number, Term, TermKind};
+use pelmet_workroom::Ranged;
+
+use crate::cursor::Cursor;
+use crate::reader::Reader;
+use crate::scope::{Scope, Value};
+
+/// What a length may be.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) enum Sign {
+    /// More than nothing.
+    Positive,
+    /// Nothing or more.
+    NotNegative,
+}
+
+impl<'t> Reader<'t> {
+    /// The next term, or a report that something is missing.
+    pub fn next_term(
+        &mut self,
+        cursor: &mut Cursor<'t>,
+        property: &str,
+        can_be: &str,
+    ) -> Option<&'t Term> {
+        let term = cursor.next();
+        if term.is_none() {
+            self.report(codes::word_not_expected(cursor.end(), "", property, can_be));
+        }
+        term
+    }
+
+    /// The one length that is the value of a property.
+    pub fn length(&mut self, value: &Value<'t>, property: &str, sign: Sign) -> Option<Length> {
+        let mut cursor = self.one_phrase(value, property, "a length")?;
+        let length = self.length_at(&mut cursor, property, sign)?;
+        self.nothing_more(&cursor, property, "one length")?;
+        Some(length)
+    }
+
+    /// The length that comes next.
+    pub fn length_at(
+        &mut self,
+        cursor: &mut Cursor<'t>,
+        property: &str,
+        sign: Sign,
+    ) -> Option<Length> {
+        let term = self.next_term(cursor, property, "a length")?;
+        self.length_of(term, &cursor.scope.clone(), property, sign)
+    }
+
+    fn length_of(
+        &mut self,
+        term: &'t Term,
+        scope: &Scope<'t>,
+        property: &str,
+        sign: Sign,
+    ) -> Option<Length> {
+        let amount = self.amount(term, scope)?;
+        let length = self.length_from(amount, term.span)?;
+        self.signed(length, term.span, property, sign)
+    }
+
+    fn signed(&mut self, length: Length, span: Span, property: &str, sign: Sign) -> Option<Length> {
+        let shown = self.shown(length);
+        match sign {
+            Sign::Positive if !length.is_positive() => {
+                self.report(codes::length_not_positive(span, property, &shown));
+                None
+            }
+            Sign::NotNegative if length.is_negative() => {
+                self.report(codes::length_negative(span, property, &shown));
+                None
+            }
+            _ => Some(length),
+        }
+    }
+
+    /// Two lengths with a sign or word between them, the unit of the second serving both:
+    /// `40 x 54 in`, `20 to 30 in`.
+    fn length_pair(
+        &mut self,
+        first: &'t Term,
+        second: &'t Term,
+        scope: &Scope<'t>,
+        property: &str,
+    ) -> Option<(Length, Length)> {
+        let borrowed = borrowed_unit(first, second);
+        let one = match borrowed {
+            Some(number) => {
+                let quantity = Quantity::of(number.amount, number.unit?.0).ok();
+                match quantity.and_then(|quantity| quantity.as_length().ok()) {
+                    Some(length) => self.signed(length, first.span, property, Sign::Positive),
+                    None => {
+                        let limit = self.shown(Length::LARGEST);
+                        self.report(codes::length_too_large(first.span, &limit));
+                        None
+                    }
+                }
+            }
+            None => self.length_of(first, scope, property, Sign::Positive),
+        };
+        let other = self.length_of(second, scope, property, Sign::Positive);
+        Some((one?, other?))
+    }
+
+    /// `3 in`, `3 in to 4 in`, `3 to 4 in ideally 3 1/2 in`.
+    pub fn ranged_length(
+        &mut self,
+        cursor: &mut Cursor<'t>,
+        property: &str,
+    ) -> Option<Ranged<Length>> {
+        let scope = cursor.scope.clone();
+        let first = self.next_term(cursor, property, "a length")?;
+        if !cursor.words(&["to"]) {
+            return self
+                .length_of(first, &scope, property, Sign::Positive)
+                .map(Ranged::fixed);
+        }
+        let second = self.next_term(cursor, property, "a length")?;
+        let pair = self.length_pair(first, second, &scope, property);
+        let ideal = if cursor.words(&["ideally"]) {
+            let span = cursor.peek().map(|term| term.span);
+            let ideal = self.length_at(cursor, property, Sign::Positive)?;
+            span.map(|span| (ideal, span))
+        } else {
+            None
+        };
+        let (least, most) = pair?;
+        self.in_order((least, first.span), (most, second.span))?;
+        self.ideal_within((least, most), first.span.to(second.span), ideal, property)
+    }
+
+    fn in_order(&mut self, first: (Length, Span), second: (Length, Span)) -> Option<()> {
+        if first.0 <= second.0 {
+            return Some(());
+        }
+        let (one, other) = (self.shown(first.0), self.shown(second.0));
+        self.report(codes::range_backwards((first.1, &one), (second.1, &other)));
+        None
+    }
+
+    fn ideal_within(
+        &mut self,
+        (least, most): (Length, Length),
+        range: Span,
+        ideal: Option<(Length, Span)>,
+        property: &str,
+    ) -> Option<Ranged<Length>> {
+        let middle = least + (most - least).divided(2);
+        let Some((ideal, span)) = ideal else {
+            return Some(Ranged::between(least, most, middle));
+        };
+        if ideal < least || ideal > most {
+            let (least, most, ideal) = (self.shown(least), self.shown(most), self.shown(ideal));
+            self.report(codes::ideal_outside_range(
+                span,
+                &ideal,
+                range,
+                (&least, &most),
+                property,
+            ));
+            return None;
+        }
+        Some(Ranged::between(least, most, ideal))
+    }
+
+    /// `40 in x 54 in`, `40 x 54 in`.
+    pub fn size(&mut self, value: &Value<'t>, property: &str) -> Option<(Length, Length)> {
+        let can_be = "a size, width x height";
+        let mut cursor = self.one_phrase(value, property, can_be)?;
+        let scope = cursor.scope.clone();
+        let first = cursor.next()?;
+        if !cursor.times() {
+            let place = cursor.peek().map_or(first.span, |term| term.span);
+            if !first.is_broken() {
+                self.word_not_expected(place, property, can_be);
+            }
+            return None;
+        }
+        let second = self.next_term(&mut cursor, property, can_be)?;
+        let pair = self.length_pair(first, second, &scope, property)?;
+        self.nothing_more(&cursor, property, can_be)?;
+        Some(pair)
+    }
+
+    /// A plain number with a sign of its own, not a length.
+    pub fn plain_number(
+        &mut self,
+        cursor: &mut Cursor<'t>,
+        property: &str,
+    ) -> Option<(Ratio, Span)> {
+        let scope = cursor.scope.clone();
+        let term = self.next_term(cursor, property, "a number")?;
+        let amount = self.amount(term, &scope)?;
+        match amount.fixed.as_ratio() {
+            Ok(number) if amount.is_fixed() => Some((number, term.span)),
+            _ => {
+                let found = amount.fixed.dimension.in_words();
+                self.report(codes::kind_wanted(term.span, "a plain number", found));
+                None
+            }
+        }
+    }
+
+    /// A whole number of things, at least one.
+    pub fn count(&mut self, cursor: &mut Cursor<'t>, property: &str) -> Option<(u32, Span)> {
+        let scope = cursor.scope.clone();
+        let term = self.next_term(cursor, property, "a count")?;
+        let amount = self.amount(term, &scope)?;
+        if amount.fixed.dimension != Dimension::NUMBER || !amount.is_fixed() {
+            let found = amount.fixed.dimension.in_words();
+            self.report(codes::kind_wanted(term.span, "a count", found));
+            return None;
+        }
+        match amount.fixed.as_count() {
+            Some(count) if count > 0 => Some((count, term.span)),
+            _ => {
+                let typed = number_text(amount.fixed.amount);
+                self.report(codes::count_not_whole(term.span, property, &typed));
+                None
+            }
+        }
+    }
+
+    /// `yes` or `no`.
+    pub fn yes_or_no(&mut self, value: &Value<'t>, property: &str) -> Option<bool> {
+        self.choice(
+            value,
+            property,
+            "`yes` or `no`",
+            &[(&["yes"], true), (&["no"], false)],
+        )
+    }
+
+    /// One of a few choices of words.
+    pub fn choice<T: Copy>(
+        &mut self,
+        value: &Value<'t>,
+        property: &str,
+        can_be: &str,
+        choices: &[(&[&str], T)],
+    ) -> Option<T> {
+        let mut cursor = self.one_phrase(value, property, can_be)?;
+        for (words, choice) in choices {
+            if cursor.words(words) {
+                self.nothing_more(&cursor, property, can_be)?;
+                return Some(*choice);
+            }
+        }
+        if !cursor.is_broken() {
+            self.word_not_expected(cursor.span(), property, can_be);
+        }
+        None
+    }
+
+    /// A percentage as a part of one: `3 %` is 0.03.
+    pub fn part(&mut self, value: &Value<'t>, property: &str) -> Option<Ratio> {
+        let mut cursor = self.one_phrase(value, property, "a percentage")?;
+        let (part, span) = self.plain_number(&mut cursor, property)?;
+        self.nothing_more(&cursor, property, "one percentage")?;
+        if part.is_negative() || part >= Ratio::new_raw(1, 1) {
+            self.report(codes::part_out_of_range(span, property, &number_text(part)));
+            return None;
+        }
+        Some(part)
+    }
+}
+
+/// The first number with the unit of the second, where the first has none.
+fn borrowed_unit(first: &Term, second: &Term) -> Option<Number> {
+    match (&first.kind, &second.kind) {
+        (
+            TermKind::Number(Number { amount, unit: None }),
+            TermKind::Number(Number {
+                unit: Some(unit), ..
+            }),
+        ) => Some(Number {
+            amount: *amount,
+            unit: Some(*unit),
+        }),
+        _ => None,
+    }
+}

@@ -1,0 +1,125 @@
+//! Lists of windows measured on site: a CSV file with a window a line.
+
+use pelmet_diagnostics::{Diagnostic, FileId, Span, codes};
+use pelmet_syntax::parse_value;
+use pelmet_syntax::tree::Name;
+
+use crate::load::{List, ListRow};
+
+/// The most windows one list may hold.
+pub const MAXIMUM_LIST_ROWS: usize = 10_000;
+
+/// Reads a list: the first line names the columns, `name` among them; every other line is a window.
+///
+/// A cell is written as the value of a property would be. Empty cells are left out.
+pub(crate) fn read_list(file: FileId, text: &str, diagnostics: &mut Vec<Diagnostic>) -> List {
+    let mut list = List::default();
+    let mut records = csv::ReaderBuilder::new()
+        .has_headers(false)
+        .flexible(true)
+        .from_reader(text.as_bytes())
+        .into_records();
+    let Some(Ok(columns)) = records.next() else {
+        diagnostics.push(codes::list_without_names(Span::new(file, 0, 0)));
+        return list;
+    };
+    let columns = cells(file, text, &columns);
+    let Some(name_column) = columns.iter().position(|(column, _)| column == "name") else {
+        let line = whole(&columns).unwrap_or(Span::new(file, 0, 0));
+        diagnostics.push(codes::list_without_names(line));
+        return list;
+    };
+    for record in records {
+        let Ok(record) = record else { continue };
+        let row = cells(file, text, &record);
+        if row.iter().all(|(cell, _)| cell.is_empty()) {
+            continue;
+        }
+        if list.rows.len() >= MAXIMUM_LIST_ROWS {
+            let place = whole(&row).unwrap_or(Span::new(file, 0, 0));
+            diagnostics.push(codes::list_too_long(place, MAXIMUM_LIST_ROWS));
+            return list;
+        }
+        list.rows.extend(read_row(
+            file,
+            text,
+            &columns,
+            name_column,
+            &row,
+            diagnostics,
+        ));
+    }
+    list
+}
+
+type Cell = (String, Span);
+
+fn read_row(
+    file: FileId,
+    text: &str,
+    columns: &[Cell],
+    name_column: usize,
+    row: &[Cell],
+    diagnostics: &mut Vec<Diagnostic>,
+) -> Option<ListRow> {
+    if row.len() != columns.len() {
+        let place = whole(row)?;
+        diagnostics.push(codes::list_row_uneven(place, row.len(), columns.len()));
+        return None;
+    }
+    let (name, name_span) = row.get(name_column)?.clone();
+    if name.is_empty() {
+        diagnostics.push(codes::list_without_names(whole(row)?));
+        return None;
+    }
+    let mut cells = Vec::new();
+    let mut damaged = false;
+    for ((column, _), (cell, span)) in columns.iter().zip(row) {
+        if column == "name" || cell.is_empty() {
+            continue;
+        }
+        let (value, mistakes) = parse_value(file, text, *span);
+        damaged |= value.is_none() || !mistakes.is_empty();
+        diagnostics.extend(mistakes);
+        cells.extend(value.map(|value| (column.clone(), value)));
+    }
+    Some(ListRow {
+        name: Name {
+            text: name,
+            span: name_span,
+        },
+        cells,
+        damaged,
+    })
+}
+
+/// The cells of a record with their places. A cell with doubled quotes in it has no text of its
+/// own in the file, so its place is where its line begins.
+fn cells(file: FileId, text: &str, record: &csv::StringRecord) -> Vec<Cell> {
+    let start = record
+        .position()
+        .map_or(0, |at| usize::try_from(at.byte()).unwrap_or(0));
+    let mut at = start;
+    let mut found = Vec::new();
+    for cell in record {
+        let place = text
+            .get(at..)
+            .and_then(|rest| rest.find(cell))
+            .map(|skip| at.saturating_add(skip));
+        let from = place.unwrap_or(at);
+        let to = place.map_or(at, |from| from.saturating_add(cell.len()));
+        let blank = cell.len().saturating_sub(cell.trim_start().len());
+        let kept = cell.trim();
+        let first = from.saturating_add(blank);
+        found.push((
+            kept.to_owned(),
+            Span::new(file, first, first.saturating_add(kept.len())),
+        ));
+        at = to;
+    }
+    found
+}
+
+fn whole(row: &[Cell]) -> Option<Span> {
+    Some(row.first()?.1.to(row.last()?.1))
+}

@@ -1,0 +1,270 @@
+//! Reading the main file and everything it uses.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use pelmet_diagnostics::{Diagnostic, FileId, Sources, Span, codes, did_you_mean};
+use pelmet_syntax::tree::{Entry, File, Name, Phrase, Phrases, Term, TermKind};
+use pelmet_syntax::{MAXIMUM_FILE_BYTES, parse};
+
+use crate::gather::{first_word, list_path};
+use crate::list::read_list;
+use crate::project::{Project, ReadTrouble, resolve_path};
+
+/// The texts of a job and their trees.
+#[derive(Debug)]
+pub struct Loaded {
+    /// Every text, for reports.
+    pub sources: Sources,
+    /// The main file, if it could be read at all.
+    pub main: Option<FileId>,
+    /// Mistakes of reading, of syntax and of files.
+    pub diagnostics: Vec<Diagnostic>,
+    /// The trees: every file once, each after the files it uses.
+    pub(crate) trees: Vec<Tree>,
+    /// Lists of windows, by the place of the text that names each.
+    pub(crate) lists: BTreeMap<Span, List>,
+}
+
+/// One file's tree.
+#[derive(Debug)]
+pub(crate) struct Tree {
+    /// The tree.
+    pub file: File,
+    /// Where it comes from.
+    pub origin: Origin,
+}
+
+/// Where a text comes from.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) enum Origin {
+    /// It is the main file.
+    Main,
+    /// The project uses it.
+    Project,
+    /// It is part of the standard library.
+    Library,
+}
+
+/// A list of windows.
+#[derive(Debug, Default)]
+pub(crate) struct List {
+    /// One window a row.
+    pub rows: Vec<ListRow>,
+}
+
+/// One window of a list.
+#[derive(Debug)]
+pub(crate) struct ListRow {
+    /// Its name.
+    pub name: Name,
+    /// Its properties; empty cells are left out.
+    pub cells: Vec<(String, Phrases)>,
+    /// Whether a cell was reported.
+    pub damaged: bool,
+}
+
+/// Reads a main file and everything it uses, from a project.
+///
+/// Nothing stops at a mistake: whatever can be read is read.
+pub fn load(main: &str, project: &dyn Project) -> Loaded {
+    let mut loading = Loading {
+        project,
+        loaded: Loaded {
+            sources: Sources::new(),
+            main: None,
+            diagnostics: Vec::new(),
+            trees: Vec::new(),
+            lists: BTreeMap::new(),
+        },
+        done: BTreeSet::new(),
+        under_way: Vec::new(),
+    };
+    loading.project_file(main, None, Origin::Main);
+    loading.loaded
+}
+
+struct Loading<'p> {
+    project: &'p dyn Project,
+    loaded: Loaded,
+    done: BTreeSet<String>,
+    /// The files being read, each with the place that uses the next.
+    under_way: Vec<(String, Span)>,
+}
+
+impl Loading<'_> {
+    fn project_file(&mut self, path: &str, place: Option<Span>, origin: Origin) {
+        if let Some(from) = self.under_way.iter().position(|(other, _)| other == path) {
+            self.report_circle(from);
+            return;
+        }
+        if !self.done.insert(path.to_owned()) {
+            return;
+        }
+        let Some(text) = self.text(path, place) else {
+            return;
+        };
+        let file = self.loaded.sources.add(path, text);
+        if origin == Origin::Main {
+            self.loaded.main = Some(file);
+        }
+        self.tree(file, path, origin);
+    }
+
+    fn library_file(&mut self, name: &str, text: &str) {
+        let path = format!("standard/{name}.pelmet");
+        if self.done.insert(path.clone()) {
+            let file = self.loaded.sources.add(path.clone(), text);
+            self.tree(file, &path, Origin::Library);
+        }
+    }
+
+    fn tree(&mut self, file: FileId, path: &str, origin: Origin) {
+        let parsed = parse(file, self.loaded.sources.text(file));
+        self.loaded.diagnostics.extend(parsed.diagnostics);
+        for entry in &parsed.file.entries {
+            if first_word(entry) == Some("use") {
+                self.use_entry(entry, path);
+            }
+            if let Some(place) = list_path(entry) {
+                self.list(entry, place, path);
+            }
+        }
+        self.loaded.trees.push(Tree {
+            file: parsed.file,
+            origin,
+        });
+    }
+
+    /// `use "styles/house.pelmet"`, `use standard`, `use standard pleats, headings`.
+    fn use_entry(&mut self, entry: &Entry, within: &str) {
+        if entry.is_broken() {
+            return;
+        }
+        let terms: Vec<&Term> = entry
+            .head
+            .phrases
+            .iter()
+            .flat_map(|phrase| &phrase.terms)
+            .collect();
+        let plain = entry.value.is_none() && entry.block.is_none();
+        match terms.as_slice() {
+            [
+                _,
+                Term {
+                    kind: TermKind::Text(written),
+                    span,
+                },
+            ] if plain => {
+                self.use_path(written, *span, within);
+            }
+            [_, standard, names @ ..] if plain && standard.word() == Some("standard") => {
+                self.use_library(names, entry);
+            }
+            _ => self.loaded.diagnostics.push(codes::use_unclear(entry.span)),
+        }
+    }
+
+    fn use_path(&mut self, written: &str, span: Span, within: &str) {
+        let Some(path) = resolve_path(within, written) else {
+            self.loaded
+                .diagnostics
+                .push(codes::file_outside_project(Some(span), written));
+            return;
+        };
+        self.under_way.push((within.to_owned(), span));
+        self.project_file(&path, Some(span), Origin::Project);
+        self.under_way.pop();
+    }
+
+    fn use_library(&mut self, names: &[&Term], entry: &Entry) {
+        if names.is_empty() {
+            for file in pelmet_stdlib::FILES {
+                self.library_file(file.name, file.text);
+            }
+        }
+        for term in names {
+            let Some(name) = term.word() else {
+                self.loaded.diagnostics.push(codes::use_unclear(entry.span));
+                return;
+            };
+            match pelmet_stdlib::file(name) {
+                Some(file) => self.library_file(file.name, file.text),
+                None => {
+                    let known = pelmet_stdlib::FILES.iter().map(|file| file.name);
+                    let suggestion = did_you_mean(name, known);
+                    let report = codes::name_unknown(
+                        term.span,
+                        "file of the standard library",
+                        name,
+                        suggestion,
+                    );
+                    self.loaded.diagnostics.push(report);
+                }
+            }
+        }
+    }
+
+    fn list(&mut self, entry: &Entry, place: Span, within: &str) {
+        let written = entry.head.phrases.first().and_then(list_text).unwrap_or("");
+        let Some(path) = resolve_path(within, written) else {
+            self.loaded
+                .diagnostics
+                .push(codes::file_outside_project(Some(place), written));
+            return;
+        };
+        let Some(text) = self.text(&path, Some(place)) else {
+            return;
+        };
+        let file = self.loaded.sources.add(path, text);
+        let list = read_list(
+            file,
+            self.loaded.sources.text(file),
+            &mut self.loaded.diagnostics,
+        );
+        self.loaded.lists.insert(place, list);
+    }
+
+    fn text(&mut self, path: &str, place: Option<Span>) -> Option<String> {
+        let limit = u64::try_from(MAXIMUM_FILE_BYTES).unwrap_or(u64::MAX);
+        let report = match self.project.read(path) {
+            Ok(bytes) if bytes.len() > MAXIMUM_FILE_BYTES => {
+                let size = u64::try_from(bytes.len()).unwrap_or(u64::MAX);
+                codes::file_too_large(place, path, size, limit)
+            }
+            Ok(bytes) => match String::from_utf8(bytes) {
+                Ok(text) => return Some(text),
+                Err(_) => codes::file_not_text(place, path),
+            },
+            Err(ReadTrouble::NotFound) => {
+                let paths = self.project.paths();
+                let suggestion = did_you_mean(path, paths.iter().map(String::as_str));
+                codes::file_not_found(place, path, suggestion)
+            }
+            Err(ReadTrouble::IsFolder) => codes::file_is_folder(place, path),
+            Err(ReadTrouble::OutsideProject) => codes::file_outside_project(place, path),
+            Err(ReadTrouble::TooLarge { bytes }) => {
+                codes::file_too_large(place, path, bytes, limit)
+            }
+            Err(ReadTrouble::NotReadable(reason)) => codes::file_not_readable(place, path, &reason),
+        };
+        self.loaded.diagnostics.push(report);
+        None
+    }
+
+    fn report_circle(&mut self, from: usize) {
+        let steps: Vec<(Span, String)> = self
+            .under_way
+            .iter()
+            .skip(from)
+            .map(|(path, span)| (*span, path.clone()))
+            .collect();
+        self.loaded.diagnostics.push(codes::use_in_a_circle(&steps));
+    }
+}
+
+fn list_text(phrase: &Phrase) -> Option<&str> {
+    phrase.terms.iter().find_map(|term| match &term.kind {
+        TermKind::Text(text) => Some(text.as_str()),
+        _ => None,
+    })
+}

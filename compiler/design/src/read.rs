@@ -1,0 +1,16 @@
+//! Reading each kind of item. One file a kind.
+
+mod expectation;
+mod fabric;
+mod heading;
+mod making;
+mod outline;
+mod panel;
+mod pleats;
+mod settings;
+mod support;
+mod treatment;
+mod window;
+
+pub(crate) use expectation::read_expectations;
+pub(crate) use settings::{Settings, read_settings};

@@ -1,0 +1,261 @@
+//! Reading what a design expects of its own answer.
+
+use pelmet_diagnostics::{Span, codes, did_you_mean};
+use pelmet_measure::{Dimension, Length};
+use pelmet_syntax::tree::{Entry, Term};
+use pelmet_workroom::{Job, WindowOrder};
+
+use crate::cursor::Cursor;
+use crate::design::{
+    Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, PanelSize, WindowSize,
+};
+use crate::gather::World;
+use crate::kind::Kind;
+use crate::reader::Reader;
+use crate::scope::Scope;
+
+const EXPECT: &str =
+    "a name, a size, and `= 10 in within 1/4 in`, `at most`, `at least` or a range";
+
+#[derive(Copy, Clone, PartialEq, Eq)]
+enum Size {
+    Panel(PanelSize),
+    Fabric(FabricSize),
+    Window(WindowSize),
+}
+
+const SIZES: &[(&[&str], Size)] = &[
+    (
+        &["finished", "width"],
+        Size::Panel(PanelSize::FinishedWidth),
+    ),
+    (&["flat", "width"], Size::Panel(PanelSize::FlatWidth)),
+    (&["cut", "width"], Size::Panel(PanelSize::CutWidth)),
+    (&["cut", "length"], Size::Panel(PanelSize::CutLength)),
+    (&["made", "length"], Size::Panel(PanelSize::MadeLength)),
+    (&["drop"], Size::Panel(PanelSize::Drop)),
+    (&["pleats"], Size::Panel(PanelSize::Pleats)),
+    (&["layers"], Size::Panel(PanelSize::Layers)),
+    (&["bought"], Size::Fabric(FabricSize::Bought)),
+    (&["exact"], Size::Fabric(FabricSize::Exact)),
+    (&["covered"], Size::Window(WindowSize::Covered)),
+];
+
+impl Size {
+    fn counts(self) -> bool {
+        matches!(self, Self::Panel(PanelSize::Pleats | PanelSize::Layers))
+    }
+}
+
+/// Reads every `expect` line. `job` is what could be read; where it is not `whole`, a name that
+/// is not found may belong to what could not.
+pub(crate) fn read_expectations<'t>(
+    reader: &mut Reader<'t>,
+    world: &'t World<'t>,
+    job: &Job,
+    whole: bool,
+) -> Vec<Expectation> {
+    let lines = world.lines.iter().filter(|line| line.word == "expect");
+    lines
+        .filter_map(|line| reader.expectation(line.entry, job, whole))
+        .collect()
+}
+
+impl<'t> Reader<'t> {
+    fn expectation(&mut self, entry: &'t Entry, job: &Job, whole: bool) -> Option<Expectation> {
+        if entry.is_broken() {
+            return None;
+        }
+        let ([head], None) = (entry.head.phrases.as_slice(), &entry.block) else {
+            self.word_not_expected(entry.span, "expect", EXPECT);
+            return None;
+        };
+        let mut cursor = Cursor::new(head, &Scope::default());
+        cursor.words(&["expect"]);
+        let (names, size) = self.named_size(&mut cursor)?;
+        let subject = self.subject(&names, size, head.span, job, whole);
+        let bound = match &entry.value {
+            Some(value) => {
+                self.nothing_more(&cursor, "expect", EXPECT)?;
+                let [value] = value.phrases.as_slice() else {
+                    self.word_not_expected(value.span, "expect", EXPECT);
+                    return None;
+                };
+                self.equals(Cursor::new(value, &Scope::default()), size)?
+            }
+            None => self.limits(cursor, size)?,
+        };
+        let wording = self.sources.snippet(entry.span).to_owned();
+        Some(Expectation {
+            span: entry.span,
+            wording,
+            subject: subject?,
+            bound,
+        })
+    }
+
+    /// The names before a size, and the size.
+    fn named_size(&mut self, cursor: &mut Cursor<'t>) -> Option<(Vec<(&'t str, Span)>, Size)> {
+        let mut names = Vec::new();
+        loop {
+            if !names.is_empty()
+                && let Some((_, size)) = SIZES.iter().find(|(words, _)| cursor.words(words))
+            {
+                return Some((names, *size));
+            }
+            match cursor.any_word() {
+                Some(name) if names.len() < 2 => names.push(name),
+                _ => {
+                    let place = cursor.rest().unwrap_or(cursor.end());
+                    let place = names.get(1).map_or(place, |(_, span)| span.to(place));
+                    let sizes: Vec<String> = SIZES
+                        .iter()
+                        .map(|(words, _)| format!("`{}`", words.join(" ")))
+                        .collect();
+                    self.word_not_expected(
+                        place,
+                        "expect",
+                        &format!("a size: {}", sizes.join(", ")),
+                    );
+                    return None;
+                }
+            }
+        }
+    }
+
+    fn subject(
+        &mut self,
+        names: &[(&'t str, Span)],
+        size: Size,
+        place: Span,
+        job: &Job,
+        whole: bool,
+    ) -> Option<ExpectedSubject> {
+        match (size, names) {
+            (Size::Panel(size), [(panel, span)]) => {
+                let windows: Vec<&WindowOrder> = job.windows.iter().collect();
+                self.panel_in(&windows, panel, *span, whole)?;
+                Some(ExpectedSubject::Panel {
+                    window: None,
+                    panel: (*panel).to_owned(),
+                    size,
+                })
+            }
+            (Size::Panel(size), [(window, window_span), (panel, span)]) => {
+                let window = self.window_named(window, *window_span, job, whole)?;
+                let windows: Vec<&WindowOrder> = job.windows.get(window).into_iter().collect();
+                self.panel_in(&windows, panel, *span, whole)?;
+                let panel = (*panel).to_owned();
+                Some(ExpectedSubject::Panel {
+                    window: Some(window),
+                    panel,
+                    size,
+                })
+            }
+            (Size::Fabric(size), [(fabric, span)]) => {
+                let world = self.world;
+                let Some(item) = world.item(Kind::Fabric, fabric) else {
+                    self.no_such_item(fabric, *span, &[Kind::Fabric]);
+                    return None;
+                };
+                let fabric = self.fabrics.get(item.name).copied()?;
+                Some(ExpectedSubject::Fabric { fabric, size })
+            }
+            (Size::Window(size), [(window, span)]) => {
+                let window = self.window_named(window, *span, job, whole)?;
+                Some(ExpectedSubject::Window { window, size })
+            }
+            _ => {
+                self.word_not_expected(place, "expect", EXPECT);
+                None
+            }
+        }
+    }
+
+    fn window_named(&mut self, name: &str, span: Span, job: &Job, whole: bool) -> Option<usize> {
+        let found = job.windows.iter().position(|window| window.name == name);
+        if found.is_none() && (whole || self.world.item(Kind::Window, name).is_none()) {
+            self.no_such_item(name, span, &[Kind::Window]);
+        }
+        found
+    }
+
+    fn panel_in(
+        &mut self,
+        windows: &[&WindowOrder],
+        name: &str,
+        span: Span,
+        whole: bool,
+    ) -> Option<()> {
+        let mut names = windows
+            .iter()
+            .flat_map(|window| &window.panels)
+            .map(|panel| panel.name.as_str());
+        if names.clone().any(|other| other == name) {
+            return Some(());
+        }
+        if whole {
+            let suggestion = did_you_mean(name, &mut names);
+            self.report(codes::name_unknown(span, "panel", name, suggestion));
+        }
+        None
+    }
+
+    /// `10 in within 1/4 in`.
+    fn equals(&mut self, mut cursor: Cursor<'t>, size: Size) -> Option<ExpectedBound> {
+        let value = self.expected(&mut cursor, size)?;
+        let within = if cursor.words(&["within"]) {
+            self.expected(&mut cursor, size)?
+        } else if size.counts() {
+            Expected::Count(0)
+        } else {
+            Expected::Length(Length::ZERO)
+        };
+        self.nothing_more(&cursor, "expect", EXPECT)?;
+        Some(ExpectedBound::Equals { value, within })
+    }
+
+    /// `at most 6 yd`, `at least 2 in`, `3 to 5`.
+    fn limits(&mut self, mut cursor: Cursor<'t>, size: Size) -> Option<ExpectedBound> {
+        let bound = if cursor.words(&["at", "most"]) {
+            ExpectedBound::AtMost(self.expected(&mut cursor, size)?)
+        } else if cursor.words(&["at", "least"]) {
+            ExpectedBound::AtLeast(self.expected(&mut cursor, size)?)
+        } else {
+            let first = self.expected(&mut cursor, size)?;
+            if !cursor.words(&["to"]) {
+                let place = cursor.peek().map_or(cursor.end(), |term| term.span);
+                self.word_not_expected(
+                    place,
+                    "expect",
+                    "`=`, `at most`, `at least` or a range with `to`",
+                );
+                return None;
+            }
+            ExpectedBound::Between(first, self.expected(&mut cursor, size)?)
+        };
+        self.nothing_more(&cursor, "expect", EXPECT)?;
+        Some(bound)
+    }
+
+    fn expected(&mut self, cursor: &mut Cursor<'t>, size: Size) -> Option<Expected> {
+        let term: &'t Term = self.next_term(cursor, "expect", "a value")?;
+        let amount = self.amount(term, &Scope::default())?;
+        if !size.counts() {
+            return self.length_from(amount, term.span).map(Expected::Length);
+        }
+        match amount.fixed.as_count() {
+            Some(count) => Some(Expected::Count(count)),
+            None => {
+                let found = amount.fixed.dimension;
+                let report = if found == Dimension::NUMBER {
+                    codes::count_not_whole(term.span, "expect", self.sources.snippet(term.span))
+                } else {
+                    codes::kind_wanted(term.span, "a count", found.in_words())
+                };
+                self.report(report);
+                None
+            }
+        }
+    }
+}

@@ -1,0 +1,225 @@
+//! Reading outlines.
+
+use std::collections::BTreeMap;
+
+use pelmet_diagnostics::{Span, codes};
+use pelmet_measure::{Length, Quantity};
+use pelmet_syntax::tree::{Phrase, Term, TermKind};
+use pelmet_workroom::{Outline, OutlineStep, Proportion};
+
+use crate::amount::Amount;
+use crate::cursor::Cursor;
+use crate::gather::OUTLINE_STEPS;
+use crate::item::{Item, Step};
+use crate::reader::{Reader, Referred};
+use crate::scope::{Binding, Scope};
+
+/// An outline with the place of each of its steps.
+pub(crate) type PlacedOutline = (Outline, Vec<Span>);
+
+const POINT: &str = "a point, such as `(3 in, drop)`";
+
+impl<'t> Reader<'t> {
+    /// An outline for a panel of this drop; `None` as the drop where it is not known.
+    pub fn outline(
+        &mut self,
+        referred: &Referred<'t>,
+        drop: Option<Length>,
+    ) -> Option<PlacedOutline> {
+        let chain = self.copies(referred.item, &referred.scope, &[])?;
+        let half = self.half(referred.item);
+        // A copy without steps of its own is drawn as what it copies.
+        let (drawn, scope) = chain
+            .iter()
+            .find(|(item, _)| !item.steps.is_empty())
+            .or(chain.first())?;
+        let half = if drawn.name == referred.item.name {
+            half
+        } else {
+            self.half(drawn)
+        }?;
+        if drawn.steps.is_empty() {
+            if !drawn.damaged {
+                self.report(codes::outline_empty(drawn.place(), drawn.name));
+            }
+            return None;
+        }
+        let scope = within_outline(scope, drop);
+        let mut steps = Vec::new();
+        let mut spans = Vec::new();
+        let mut sound = !drawn.damaged;
+        for step in &drawn.steps {
+            match self.outline_step(step, &scope) {
+                Some(read) => steps.push(read),
+                None => sound = false,
+            }
+            spans.push(step.span());
+        }
+        let name = referred.item.name.to_owned();
+        sound.then_some((Outline { name, half, steps }, spans))
+    }
+
+    fn half(&mut self, item: &'t Item<'t>) -> Option<bool> {
+        const MANNER: &str = "`half` or `whole`";
+        match item.manner.as_slice() {
+            [] => Some(false),
+            [[only]] if only.word() == Some("half") => Some(true),
+            [[only]] if only.word() == Some("whole") => Some(false),
+            [terms, ..] => {
+                let place = terms.first()?.span;
+                if !terms.iter().any(Term::is_broken) {
+                    self.word_not_expected(place, "outline", MANNER);
+                }
+                None
+            }
+        }
+    }
+
+    fn outline_step(&mut self, step: &Step<'t>, scope: &Scope<'t>) -> Option<OutlineStep> {
+        let Step::Plain { phrases, span } = step else {
+            return None;
+        };
+        let (first, others) = phrases.split_first()?;
+        let mut cursor = Cursor::new(first, scope);
+        let Some((word, _)) = cursor
+            .any_word()
+            .filter(|(word, _)| OUTLINE_STEPS.contains(word))
+        else {
+            self.report(codes::not_understood(*span));
+            return None;
+        };
+        if word == "notch" {
+            return self.notch(cursor, others);
+        }
+        let read = self.line(word, &mut cursor)?;
+        self.nothing_more(&cursor, word, "one line")?;
+        if let Some(more) = others.first() {
+            self.word_not_expected(more.span, word, "one line");
+            return None;
+        }
+        Some(read)
+    }
+
+    fn line(&mut self, word: &str, cursor: &mut Cursor<'t>) -> Option<OutlineStep> {
+        let nothing = Proportion::fixed(Length::ZERO);
+        match word {
+            "from" => self
+                .point(cursor, word)
+                .map(|(across, down)| OutlineStep::From { across, down }),
+            "to" => self
+                .point(cursor, word)
+                .map(|(across, down)| OutlineStep::To { across, down }),
+            "up" if cursor.words(&["to", "heading"]) => Some(OutlineStep::UpToHeading),
+            "across" | "back" => {
+                let across = self.proportion_at(cursor, word)?;
+                let across = if word == "back" {
+                    turned(across)
+                } else {
+                    across
+                };
+                Some(OutlineStep::By {
+                    across,
+                    down: nothing,
+                })
+            }
+            _ => {
+                let down = self.proportion_at(cursor, word)?;
+                let down = if word == "up" { turned(down) } else { down };
+                Some(OutlineStep::By {
+                    across: nothing,
+                    down,
+                })
+            }
+        }
+    }
+
+    /// `notch at (12 in, drop), 2 in wide, 1 in deep, square`.
+    fn notch(&mut self, mut first: Cursor<'t>, others: &[&'t Phrase]) -> Option<OutlineStep> {
+        const NOTCH: &str = "`at` a point, a length `wide`, a length `deep`, perhaps `square`";
+        let place = first.end();
+        if !first.words(&["at"]) {
+            self.word_not_expected(first.peek().map_or(place, |term| term.span), "notch", NOTCH);
+            return None;
+        }
+        let (across, down) = self.point(&mut first, "notch")?;
+        self.nothing_more(&first, "notch", NOTCH)?;
+        let (mut width, mut depth, mut square) = (None, None, false);
+        for phrase in others {
+            let mut cursor = Cursor::new(phrase, &first.scope);
+            if cursor.words(&["square"]) {
+                square = true;
+            } else {
+                let length = self.proportion_at(&mut cursor, "notch")?;
+                if cursor.words(&["wide"]) {
+                    width = Some(length);
+                } else if cursor.words(&["deep"]) {
+                    depth = Some(length);
+                }
+            }
+            self.nothing_more(&cursor, "notch", NOTCH)?;
+        }
+        let (Some(width), Some(depth)) = (width, depth) else {
+            self.report(codes::word_not_expected(place, "", "notch", NOTCH));
+            return None;
+        };
+        Some(OutlineStep::Notch {
+            across,
+            down,
+            width,
+            depth,
+            square,
+        })
+    }
+
+    fn point(
+        &mut self,
+        cursor: &mut Cursor<'t>,
+        property: &str,
+    ) -> Option<(Proportion, Proportion)> {
+        let term = self.next_term(cursor, property, POINT)?;
+        let TermKind::Point(places) = &term.kind else {
+            if !term.is_broken() {
+                self.word_not_expected(term.span, property, POINT);
+            }
+            return None;
+        };
+        let [across, down] = places.as_slice() else {
+            self.word_not_expected(term.span, property, POINT);
+            return None;
+        };
+        let across = self.proportion(across, &cursor.scope.clone());
+        let down = self.proportion(down, &cursor.scope.clone());
+        Some((across?, down?))
+    }
+
+    fn proportion_at(&mut self, cursor: &mut Cursor<'t>, property: &str) -> Option<Proportion> {
+        let term = self.next_term(cursor, property, "a length")?;
+        self.proportion(term, &cursor.scope.clone())
+    }
+
+    fn proportion(&mut self, term: &'t Term, scope: &Scope<'t>) -> Option<Proportion> {
+        let amount = self.amount(term, scope)?;
+        let plus = self.fixed_length(amount, term.span)?;
+        Some(Proportion {
+            part: amount.of_width,
+            plus,
+        })
+    }
+}
+
+fn turned(proportion: Proportion) -> Proportion {
+    Proportion {
+        part: -proportion.part,
+        plus: -proportion.plus,
+    }
+}
+
+/// Inside an outline `width` and `drop` are always known.
+fn within_outline<'t>(scope: &Scope<'t>, drop: Option<Length>) -> Scope<'t> {
+    let drop = match drop {
+        Some(drop) => Binding::Known(Amount::fixed(Quantity::length(drop))),
+        None => Binding::Unknown,
+    };
+    let width = Binding::Known(Amount::width());
+    scope.with(BTreeMap::from([("width", width), ("drop", drop)]))
+}

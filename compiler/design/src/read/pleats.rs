@@ -1,0 +1,258 @@
+//! Reading pleat rules.
+
+use pelmet_diagnostics::{Span, codes};
+use pelmet_measure::Length;
+use pelmet_syntax::tree::{Phrase, Term};
+use pelmet_workroom::{
+    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
+};
+
+use crate::cursor::Cursor;
+use crate::item::{Item, Step};
+use crate::lengths::Sign;
+use crate::reader::{Reader, Referred};
+use crate::scope::{Scope, Value};
+
+/// A pleat rule with the place of each of its steps, by number.
+pub(crate) type PlacedRule = (PleatRule, Vec<Span>);
+
+/// The most pleats one panel may have; a count that is left open ends here.
+const MOST_TURNS: u32 = pelmet_workroom::MAXIMUM_PLEATS;
+
+const PLEAT: &str = "a depth, then perhaps `toward centre`, `face` and `fold at`";
+
+impl<'t> Reader<'t> {
+    /// A pleat rule, by its item and arguments.
+    pub fn pleat_rule(&mut self, referred: &Referred<'t>) -> Option<PlacedRule> {
+        let chain = self.copies(referred.item, &referred.scope, &[])?;
+        let (written, scope) = chain
+            .iter()
+            .find(|(item, _)| !item.steps.is_empty())
+            .or(chain.first())?;
+        if written.steps.is_empty() {
+            if !written.damaged {
+                self.report(codes::pleats_empty(written.place(), written.name));
+            }
+            return None;
+        }
+        let manner = self.manner(written);
+        let mut spans = Vec::new();
+        let steps = self.pleat_steps(&written.steps, scope, &mut spans);
+        let properties = crate::reader::overlaid(&chain);
+        let layers = properties.get("layers").map(|value| self.layers(value));
+        let folding_error = self.length_if(&properties, "folding error", Sign::NotNegative);
+        let (start, mirrored) = manner?;
+        let rule = PleatRule {
+            name: referred.item.name.to_owned(),
+            start,
+            mirrored,
+            steps: steps?,
+            layers: layers.flatten(),
+            folding_error: folding_error.flatten(),
+        };
+        (!written.damaged).then_some((rule, spans))
+    }
+
+    /// `from centre, mirrored`.
+    fn manner(&mut self, item: &'t Item<'t>) -> Option<(Start, bool)> {
+        const MANNER: &str = "`from left` or `from centre`, and perhaps `mirrored`";
+        let (mut start, mut mirrored) = (Start::Left, false);
+        for terms in &item.manner {
+            let words: Vec<&str> = terms.iter().filter_map(Term::word).collect();
+            match words.as_slice() {
+                ["from", "left"] if terms.len() == 2 => start = Start::Left,
+                ["from", "centre"] if terms.len() == 2 => start = Start::Centre,
+                ["mirrored"] if terms.len() == 1 => mirrored = true,
+                _ => {
+                    let place = terms.first()?.span.to(terms.last()?.span);
+                    if !terms.iter().any(Term::is_broken) {
+                        self.word_not_expected(place, "pleats", MANNER);
+                    }
+                    return None;
+                }
+            }
+        }
+        Some((start, mirrored))
+    }
+
+    fn layers(&mut self, value: &Value<'t>) -> Option<u32> {
+        let can_be = "`at most` and a count";
+        let mut cursor = self.one_phrase(value, "layers", can_be)?;
+        cursor.words(&["at", "most"]);
+        let (count, _) = self.count(&mut cursor, "layers")?;
+        self.nothing_more(&cursor, "layers", can_be)?;
+        Some(count)
+    }
+
+    fn pleat_steps(
+        &mut self,
+        steps: &[Step<'t>],
+        scope: &Scope<'t>,
+        spans: &mut Vec<Span>,
+    ) -> Option<Vec<PleatStep>> {
+        let mut read = Vec::new();
+        let mut sound = true;
+        for step in steps {
+            let number = spans.len();
+            spans.push(step.span());
+            match self.pleat_step(step, scope, spans) {
+                Some(kind) => read.push(PleatStep { number, kind }),
+                None => sound = false,
+            }
+        }
+        sound.then_some(read)
+    }
+
+    fn pleat_step(
+        &mut self,
+        step: &Step<'t>,
+        scope: &Scope<'t>,
+        spans: &mut Vec<Span>,
+    ) -> Option<StepKind> {
+        match step {
+            Step::Repeat { head, steps, .. } => {
+                let count = self.turns(head, scope);
+                let steps = self.pleat_steps(steps, scope, spans);
+                Some(StepKind::Repeat {
+                    count: count?,
+                    steps: steps?,
+                })
+            }
+            Step::Plain { phrases, span } => self.plain_step(phrases, *span, scope),
+        }
+    }
+
+    /// `repeat`, `repeat 5 times`, `repeat 4 to 9 times`.
+    fn turns(&mut self, head: &'t Phrase, scope: &Scope<'t>) -> Option<Ranged<u32>> {
+        const TURNS: &str = "`repeat`, `repeat 5 times` or `repeat 4 to 9 times`";
+        let mut cursor = Cursor::new(head, scope);
+        cursor.words(&["repeat"]);
+        if cursor.peek().is_none() {
+            return Some(Ranged {
+                least: 1,
+                ideal: 1,
+                most: MOST_TURNS,
+            });
+        }
+        let (least, least_span) = self.count(&mut cursor, "repeat")?;
+        let mut turns = Ranged::fixed(least);
+        if cursor.words(&["to"]) {
+            let (most, most_span) = self.count(&mut cursor, "repeat")?;
+            if most < least {
+                let (least, most) = (least.to_string(), most.to_string());
+                self.report(codes::range_backwards(
+                    (least_span, &least),
+                    (most_span, &most),
+                ));
+                return None;
+            }
+            turns = Ranged {
+                least,
+                ideal: least,
+                most,
+            };
+        }
+        cursor.words(&["times"]);
+        self.nothing_more(&cursor, "repeat", TURNS)?;
+        Some(turns)
+    }
+
+    fn plain_step(
+        &mut self,
+        phrases: &[&'t Phrase],
+        span: Span,
+        scope: &Scope<'t>,
+    ) -> Option<StepKind> {
+        let (first, others) = phrases.split_first()?;
+        let mut cursor = Cursor::new(first, scope);
+        let Some((word, _)) = cursor.any_word() else {
+            if !cursor.is_broken() {
+                self.report(codes::not_understood(span));
+            }
+            return None;
+        };
+        let plain = match word {
+            "margin" | "space" => self.ranged_length(&mut cursor, word).map(StepKind::Plain),
+            "rest" => Some(StepKind::Rest),
+            "knife" | "box" | "inverted" => return self.pleat(word, cursor, others),
+            _ => {
+                self.report(codes::not_understood(span));
+                None
+            }
+        }?;
+        self.nothing_more(&cursor, word, "one length or a range")?;
+        if let Some(more) = others.first() {
+            self.word_not_expected(more.span, word, "one length or a range");
+            return None;
+        }
+        Some(plain)
+    }
+
+    /// `knife 2 in toward centre, fold at 5 in`; `box 1 1/2 in, face 3 in`.
+    fn pleat(
+        &mut self,
+        word: &str,
+        mut first: Cursor<'t>,
+        others: &[&'t Phrase],
+    ) -> Option<StepKind> {
+        let depth = self.ranged_length(&mut first, word)?;
+        first.words(&["deep"]);
+        let toward = self.toward(word, &mut first)?;
+        self.nothing_more(&first, word, PLEAT)?;
+        let (mut face, mut place) = (None, None);
+        for phrase in others {
+            let mut cursor = Cursor::new(phrase, &first.scope);
+            if word != "knife" && cursor.words(&["face"]) {
+                face = Some(self.ranged_length(&mut cursor, "face")?);
+            } else if cursor.words(&["fold"]) {
+                place = Some(self.fold_place(&mut cursor)?);
+            }
+            self.nothing_more(&cursor, word, PLEAT)?;
+        }
+        let kind = match (word, toward) {
+            ("box", _) => PleatKind::Box { face },
+            ("inverted", _) => PleatKind::Inverted { face },
+            (_, toward) => PleatKind::Knife { toward: toward? },
+        };
+        Some(StepKind::Pleat(PleatOrder { kind, depth, place }))
+    }
+
+    /// The way a knife pleat points; the outer `None` was reported.
+    fn toward(&mut self, word: &str, cursor: &mut Cursor<'t>) -> Option<Option<TowardOrder>> {
+        const TOWARD: &str = "`toward centre`, `toward edge`, `toward left` or `toward right`";
+        if word != "knife" {
+            return Some(None);
+        }
+        let place = cursor.peek().map_or(cursor.end(), |term| term.span);
+        for (way, toward) in [
+            ("centre", TowardOrder::Centre),
+            ("edge", TowardOrder::Edge),
+            ("left", TowardOrder::Left),
+            ("right", TowardOrder::Right),
+        ] {
+            if cursor.words(&["toward", way]) {
+                return Some(Some(toward));
+            }
+        }
+        if !cursor.is_broken() {
+            self.word_not_expected(place, "knife", TOWARD);
+        }
+        None
+    }
+
+    /// `at 5 in`, `4 in on`.
+    fn fold_place(&mut self, cursor: &mut Cursor<'t>) -> Option<FoldPlace> {
+        if cursor.words(&["at"]) {
+            return self
+                .length_at(cursor, "fold", Sign::NotNegative)
+                .map(FoldPlace::At);
+        }
+        let length: Length = self.length_at(cursor, "fold", Sign::NotNegative)?;
+        if cursor.words(&["on"]) {
+            return Some(FoldPlace::On(length));
+        }
+        let place = cursor.peek().map_or(cursor.end(), |term| term.span);
+        self.word_not_expected(place, "fold", "`fold at 5 in` or `fold 4 in on`");
+        None
+    }
+}

@@ -1,0 +1,137 @@
+//! Reading the lines that say how this house works: units, rounding, the job's title.
+
+use pelmet_diagnostics::{Span, codes};
+use pelmet_measure::{Length, Style, System};
+use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
+
+use crate::cursor::Cursor;
+use crate::gather::World;
+use crate::item::Line;
+use crate::lengths::Sign;
+use crate::reader::Reader;
+use crate::scope::Scope;
+
+/// What the settings of all files come to. The main file's own go before those of files it uses.
+#[derive(Clone, Debug)]
+pub(crate) struct Settings {
+    /// How lengths are written and rounded.
+    pub style: Style,
+    /// The title of the job.
+    pub title: Option<String>,
+    /// The currency of prices.
+    pub currency: Option<String>,
+}
+
+/// One setting: the word it begins with and where it was set.
+struct Set<'t> {
+    line: Line<'t>,
+    span: Span,
+}
+
+/// Reads the settings. Units are read first, so that reports about all else are in this house's
+/// units.
+pub(crate) fn read_settings<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) -> Settings {
+    let system = setting(reader, world, "units").and_then(|set| units(reader, set.line.entry));
+    reader.style = match system {
+        Some(System::Metric) => Style::METRIC,
+        Some(System::Inches) | None => Style::INCHES,
+    };
+    if let Some(step) =
+        setting(reader, world, "cut").and_then(|set| step(reader, set.line.entry, "cut"))
+    {
+        reader.style.cut_step = step;
+    }
+    if let Some(step) =
+        setting(reader, world, "mark").and_then(|set| step(reader, set.line.entry, "mark"))
+    {
+        reader.style.mark_step = step;
+    }
+    Settings {
+        style: reader.style,
+        title: setting(reader, world, "job").and_then(|set| text(reader, set.line.entry, "job")),
+        currency: setting(reader, world, "currency")
+            .and_then(|set| text(reader, set.line.entry, "currency")),
+    }
+}
+
+/// The line that sets something: the main file's, or else the last of the files it uses. Two in
+/// one file are a mistake.
+fn setting<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, word: &str) -> Option<Set<'t>> {
+    let mut found: Option<Set<'t>> = None;
+    for line in world.lines.iter().filter(|line| line.word == word) {
+        let span = line.entry.span;
+        if let Some(earlier) = &found
+            && earlier.span.file == span.file
+        {
+            reader.report(codes::property_twice(span, earlier.span, word));
+            continue;
+        }
+        if found.as_ref().is_none_or(|earlier| !earlier.line.in_main) {
+            found = Some(Set { line: *line, span });
+        }
+    }
+    found
+}
+
+fn units(reader: &mut Reader<'_>, entry: &Entry) -> Option<System> {
+    let words = only_phrase(entry).and_then(Phrase::words);
+    match words.as_deref() {
+        Some(["units", "inches"]) => Some(System::Inches),
+        Some(["units", "metric"]) => Some(System::Metric),
+        _ => {
+            unclear(reader, entry, "units", "`units inches` or `units metric`");
+            None
+        }
+    }
+}
+
+/// `cut to 1/8 in`, `mark to 1 mm`.
+fn step<'t>(reader: &mut Reader<'t>, entry: &'t Entry, word: &str) -> Option<Length> {
+    let can_be = format!("`{word} to` and a length, such as `{word} to 1/8 in`");
+    let phrase = only_phrase(entry);
+    let cursor = phrase.map(|phrase| Cursor::new(phrase, &Scope::default()));
+    let Some(mut cursor) = cursor.filter(|cursor| cursor.clone().words(&[word, "to"])) else {
+        unclear(reader, entry, word, &can_be);
+        return None;
+    };
+    cursor.words(&[word, "to"]);
+    let length = reader.length_at(&mut cursor, word, Sign::Positive)?;
+    reader.nothing_more(&cursor, word, &can_be)?;
+    Some(length)
+}
+
+fn text(reader: &mut Reader<'_>, entry: &Entry, word: &str) -> Option<String> {
+    match only_phrase(entry).map(|phrase| phrase.terms.as_slice()) {
+        Some(
+            [
+                _,
+                Term {
+                    kind: TermKind::Text(text),
+                    ..
+                },
+            ],
+        ) => Some(text.clone()),
+        _ => {
+            unclear(
+                reader,
+                entry,
+                word,
+                &format!("`{word}` and a text in quotes"),
+            );
+            None
+        }
+    }
+}
+
+fn only_phrase(entry: &Entry) -> Option<&Phrase> {
+    match (entry.head.phrases.as_slice(), &entry.value, &entry.block) {
+        ([only], None, None) => Some(only),
+        _ => None,
+    }
+}
+
+fn unclear(reader: &mut Reader<'_>, entry: &Entry, word: &str, can_be: &str) {
+    if !entry.is_broken() {
+        reader.word_not_expected(entry.span, word, can_be);
+    }
+}

@@ -1,0 +1,206 @@
+//! From loaded texts to a resolved design.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use pelmet_diagnostics::{Diagnostic, Severity, Span, codes};
+use pelmet_measure::Style;
+use pelmet_workroom::Job;
+
+use crate::accept::read_acceptances;
+use crate::design::{Design, Ways};
+use crate::gather::{World, gather, known_inside};
+use crate::item::Item;
+use crate::kind::Kind;
+use crate::load::Loaded;
+use crate::read::{Settings, read_expectations, read_settings};
+use crate::reader::{Reader, Referred};
+
+/// A design and every mistake that names, kinds and templates show.
+#[derive(Clone, Debug)]
+pub struct Resolved {
+    /// What could be resolved; an item with a mistake in it is left out.
+    pub design: Design,
+    /// The mistakes, those of loading not included.
+    pub diagnostics: Vec<Diagnostic>,
+}
+
+/// Resolves every name, template and sum of a job.
+///
+/// A broken item is left out and whatever depends on it stays silent; the rest goes on.
+#[must_use]
+pub fn resolve(loaded: &Loaded) -> Resolved {
+    let mut diagnostics = Vec::new();
+    let world = gather(loaded, &mut diagnostics);
+    let mut reader = Reader {
+        world: &world,
+        sources: &loaded.sources,
+        style: Style::INCHES,
+        diagnostics,
+        used: BTreeSet::new(),
+        fabrics: BTreeMap::new(),
+        following: 0,
+    };
+    let settings = read_settings(&mut reader, &world);
+    let mut design = read_job(&mut reader, &world, settings, loaded);
+    let acceptances = read_acceptances(&mut reader, &world.acceptances);
+    design.acceptances = acceptances;
+    let clean = loaded
+        .diagnostics
+        .iter()
+        .chain(&reader.diagnostics)
+        .all(|report| report.severity != Severity::Error);
+    if clean && !design.job.windows.is_empty() {
+        report_unused(&mut reader, &world, loaded);
+    }
+    Resolved {
+        design,
+        diagnostics: each_once(reader.diagnostics),
+    }
+}
+
+fn read_job<'t>(
+    reader: &mut Reader<'t>,
+    world: &'t World<'t>,
+    settings: Settings,
+    loaded: &Loaded,
+) -> Design {
+    let mut job = Job::default();
+    let mut ways = Ways::default();
+    for item in in_order(world, Kind::Fabric) {
+        if let Some(fabric) = reader.fabric(item) {
+            reader.fabrics.insert(item.name, job.fabrics.len());
+            job.fabrics.push(fabric);
+            ways.fabrics.push(item.name_span);
+        }
+    }
+    look_over_templates(reader, world);
+    for item in &world.windows {
+        if let Some((window, way)) = reader.window(item) {
+            job.windows.push(window);
+            ways.windows.push(way);
+        }
+    }
+    let whole = job.windows.len() == world.windows.len();
+    let expectations = read_expectations(reader, world, &job, whole);
+    Design {
+        title: settings.title.unwrap_or_else(|| title_of(loaded)),
+        style: settings.style,
+        currency: settings.currency,
+        job,
+        expectations,
+        ways,
+        acceptances: Vec::new(),
+    }
+}
+
+/// Reads every item of the project once with its parameters unknown, so that a mistake in a
+/// template is found whether or not a window uses it.
+fn look_over_templates<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) {
+    for kind in Kind::ALL {
+        for item in in_order(world, *kind)
+            .into_iter()
+            .filter(|item| !item.from_library)
+        {
+            look_over(reader, item);
+        }
+    }
+}
+
+fn look_over<'t>(reader: &mut Reader<'t>, item: &'t Item<'t>) {
+    let scope = reader.scope_of_template(item, known_inside(item.kind));
+    match item.kind {
+        Kind::Rod | Kind::Board => {
+            reader.support_item(item, &scope);
+        }
+        Kind::Heading => {
+            reader.heading(item, &scope, item.name_span);
+        }
+        Kind::Make => {
+            reader.making(item, &scope);
+        }
+        Kind::Outline => {
+            reader.outline(
+                &Referred {
+                    item,
+                    scope,
+                    span: item.name_span,
+                },
+                None,
+            );
+        }
+        Kind::Pleats => {
+            reader.pleat_rule(&Referred {
+                item,
+                scope,
+                span: item.name_span,
+            });
+        }
+        Kind::Panel => look_over_panel(reader, item),
+        Kind::Treatment => {
+            reader.treatment(item, &scope);
+        }
+        Kind::Measure => {
+            for written in item.measures.values() {
+                reader.amount_of(&written.within(&scope));
+            }
+        }
+        Kind::Fabric | Kind::Window => {}
+    }
+}
+
+/// A panel at file level may leave out what those that copy it will add.
+fn look_over_panel<'t>(reader: &mut Reader<'t>, item: &'t Item<'t>) {
+    let scope = reader.scope_of_template(item, &[]);
+    let before = reader.diagnostics.len();
+    reader.panel(item, &scope, &[]);
+    let found = reader
+        .diagnostics
+        .split_off(before.min(reader.diagnostics.len()));
+    let missing = codes::property_missing::CODE.slug;
+    reader.diagnostics.extend(
+        found
+            .into_iter()
+            .filter(|report| report.code.slug != missing),
+    );
+}
+
+/// The items of a kind in the order they were written.
+fn in_order<'t>(world: &'t World<'t>, kind: Kind) -> Vec<&'t Item<'t>> {
+    let mut items: Vec<&Item<'t>> = world
+        .items
+        .get(&kind)
+        .into_iter()
+        .flat_map(BTreeMap::values)
+        .collect();
+    items.sort_by_key(|item| item.name_span);
+    items
+}
+
+/// What the main file makes and nothing uses is probably a mistake; a house style is another
+/// matter.
+fn report_unused<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, loaded: &Loaded) {
+    for kind in Kind::ALL.iter().filter(|kind| **kind != Kind::Window) {
+        for item in in_order(world, *kind) {
+            let in_main = Some(item.name_span.file) == loaded.main;
+            if in_main && !reader.used.contains(&(*kind, item.name)) {
+                reader.report(codes::name_unused(item.name_span, kind.word(), item.name));
+            }
+        }
+    }
+}
+
+/// A template used by many windows tells its mistake once.
+fn each_once(diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
+    let mut seen: BTreeSet<(&str, Option<Span>, String)> = BTreeSet::new();
+    diagnostics
+        .into_iter()
+        .filter(|report| seen.insert((report.code.slug, report.primary(), report.title.clone())))
+        .collect()
+}
+
+/// Without a title a job is called what its main file is called.
+fn title_of(loaded: &Loaded) -> String {
+    let path = loaded.main.map_or("", |main| loaded.sources.name(main));
+    let file = path.rsplit('/').next().unwrap_or(path);
+    file.strip_suffix(".pelmet").unwrap_or(file).to_owned()
+}

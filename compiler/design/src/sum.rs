@@ -1,0 +1,229 @@
+//! Reckoning expressions, with every quantity's kind checked at the sign that joins them.
+
+use num_traits::Zero;
+use pelmet_diagnostics::{Span, codes, did_you_mean};
+use pelmet_measure::{Dimension, Length, Quantity, QuantityTrouble, Ratio, System, Unit};
+use pelmet_syntax::tree::{Number, Operator, Term, TermKind};
+
+use crate::amount::{Amount, AmountTrouble};
+use crate::kind::Kind;
+use crate::reader::Reader;
+use crate::scope::{Binding, Scope, Value, Written};
+
+impl<'t> Reader<'t> {
+    /// What an expression comes to.
+    pub fn amount(&mut self, term: &'t Term, scope: &Scope<'t>) -> Option<Amount> {
+        match &term.kind {
+            TermKind::Number(number) => self.number(number, term.span),
+            TermKind::Name(name) => self.named_amount(name, term.span, scope),
+            TermKind::Group(inner) => self.amount(inner, scope),
+            TermKind::Negative(inner) => {
+                let inner = self.amount(inner, scope)?;
+                self.reckoned(inner.negated(), term.span)
+            }
+            TermKind::Binary {
+                operator,
+                operator_span,
+                left,
+                right,
+            } => self.binary((*operator, *operator_span), left, right, scope),
+            TermKind::Broken => None,
+            TermKind::Text(_) | TermKind::Call(_) | TermKind::Point(_) | TermKind::Times => {
+                self.word_not_expected(term.span, "a sum", "a length, a number or a name");
+                None
+            }
+        }
+    }
+
+    fn number(&mut self, number: &Number, span: Span) -> Option<Amount> {
+        let quantity = match number.unit {
+            Some((unit, _)) => Quantity::of(number.amount, unit),
+            None => Ok(Quantity::number(number.amount)),
+        };
+        self.reckoned(
+            quantity.map(Amount::fixed).map_err(AmountTrouble::from),
+            span,
+        )
+    }
+
+    fn named_amount(&mut self, name: &str, span: Span, scope: &Scope<'t>) -> Option<Amount> {
+        match scope.find(name) {
+            Some((Binding::Known(amount), _)) => Some(amount),
+            Some((Binding::Unknown, _)) => None,
+            Some((Binding::Given(value), _)) => self.amount_of(&value),
+            Some((Binding::Here(written), binder)) => self.amount_of(&written.within(&binder)),
+            Some((Binding::Absent(property), _)) => {
+                self.report(codes::name_needs_property(span, name, property));
+                None
+            }
+            None => self.measure(name, span, scope),
+        }
+    }
+
+    fn measure(&mut self, name: &str, span: Span, scope: &Scope<'t>) -> Option<Amount> {
+        let world = self.world;
+        if let Some(item) = world.item(Kind::Measure, name) {
+            self.used.insert((Kind::Measure, item.name));
+            let written: Written<'t> = *item.measures.get(item.name)?;
+            return self.amount_of(&written.within(&Scope::default()));
+        }
+        if let Some(kind) = world.kinds_named(name).next() {
+            let described = world.item(kind, name).map(|item| item.name_span);
+            let report =
+                codes::name_wrong_kind(span, name, kind.in_words(), "a measure", described);
+            self.report(report);
+            return None;
+        }
+        let known = scope.names().into_iter().chain(world.names(Kind::Measure));
+        let suggestion = did_you_mean(name, known);
+        self.report(codes::name_unknown(span, "measure", name, suggestion));
+        None
+    }
+
+    /// What a value of one expression comes to.
+    pub fn amount_of(&mut self, value: &Value<'t>) -> Option<Amount> {
+        self.one_deeper(value.span, |reader| {
+            let mut cursor = reader.one_phrase(value, "a sum", "a length or a number")?;
+            let term = cursor.next()?;
+            let amount = reader.amount(term, &cursor.scope.clone())?;
+            reader.nothing_more(&cursor, "a sum", "one length or one number")?;
+            Some(amount)
+        })
+    }
+
+    fn binary(
+        &mut self,
+        (operator, operator_span): (Operator, Span),
+        left: &'t Term,
+        right: &'t Term,
+        scope: &Scope<'t>,
+    ) -> Option<Amount> {
+        let (first, second) = (self.amount(left, scope), self.amount(right, scope));
+        let (first, second) = (first?, second?);
+        let adds = matches!(operator, Operator::Add | Operator::Subtract);
+        let (first, second) = if adds {
+            (self.zero_as(first, second), self.zero_as(second, first))
+        } else {
+            (first, second)
+        };
+        match first.reckon(operator, second) {
+            Err(AmountTrouble::Quantity(QuantityTrouble::Mismatch {
+                left: one,
+                right: other,
+            })) => {
+                self.mismatch((operator, operator_span), (left, one), (right, other));
+                None
+            }
+            reckoned => self.reckoned(reckoned, left.span.to(right.span)),
+        }
+    }
+
+    /// Nothing is nothing in any unit: a plain 0 beside a length is a length.
+    fn zero_as(&self, amount: Amount, other: Amount) -> Amount {
+        let plain_zero =
+            amount.fixed.dimension == Dimension::NUMBER && amount.fixed.amount.is_zero();
+        if plain_zero && amount.is_fixed() {
+            return Amount::fixed(Quantity {
+                amount: Ratio::zero(),
+                dimension: other.fixed.dimension,
+            });
+        }
+        amount
+    }
+
+    fn mismatch(
+        &mut self,
+        (operator, operator_span): (Operator, Span),
+        (left, left_kind): (&'t Term, Dimension),
+        (right, right_kind): (&'t Term, Dimension),
+    ) {
+        for (term, kind, other) in [
+            (left, left_kind, right_kind),
+            (right, right_kind, left_kind),
+        ] {
+            if kind == Dimension::NUMBER && other == Dimension::LENGTH && is_number(term) {
+                self.unit_missing(term.span);
+                return;
+            }
+        }
+        let sign = operator.sign().chars().next().unwrap_or(' ');
+        let report = codes::kind_mismatch(
+            operator_span,
+            sign,
+            (left.span, left_kind.in_words()),
+            (right.span, right_kind.in_words()),
+        );
+        self.report(report);
+    }
+
+    fn reckoned(&mut self, amount: Result<Amount, AmountTrouble>, span: Span) -> Option<Amount> {
+        match amount {
+            Ok(amount) => return Some(amount),
+            Err(AmountTrouble::NotInProportion) => {
+                self.report(codes::width_not_in_proportion(span))
+            }
+            Err(AmountTrouble::Quantity(QuantityTrouble::TooLarge)) => {
+                self.report(codes::number_too_large(span));
+            }
+            Err(AmountTrouble::Quantity(QuantityTrouble::DividedByZero)) => {
+                self.report(codes::fraction_over_zero(span));
+            }
+            Err(AmountTrouble::Quantity(QuantityTrouble::Mismatch { left, right })) => {
+                self.report(codes::kind_wanted(span, right.in_words(), left.in_words()));
+            }
+        }
+        None
+    }
+
+    /// Reports a plain number where a length is wanted, with the unit this house would write.
+    pub fn unit_missing(&mut self, span: Span) {
+        let unit = match self.style.system {
+            System::Inches => Unit::Inch.symbol(),
+            System::Metric => Unit::Millimetre.symbol(),
+        };
+        let typed = self.sources.snippet(span).to_owned();
+        self.report(codes::unit_missing(span, &typed, unit));
+    }
+
+    /// The length an amount is, which must not follow a width.
+    pub fn length_from(&mut self, amount: Amount, span: Span) -> Option<Length> {
+        if !amount.is_fixed() {
+            self.report(codes::width_not_in_proportion(span));
+            return None;
+        }
+        self.fixed_length(amount, span)
+    }
+
+    /// The fixed part of an amount as a length.
+    pub fn fixed_length(&mut self, amount: Amount, span: Span) -> Option<Length> {
+        let quantity = amount.fixed;
+        if quantity.dimension == Dimension::NUMBER {
+            if quantity.amount.is_zero() {
+                return Some(Length::ZERO);
+            }
+            self.unit_missing(span);
+            return None;
+        }
+        match quantity.as_length() {
+            Ok(length) => Some(length),
+            Err(QuantityTrouble::TooLarge) => {
+                let limit = self.shown(Length::LARGEST);
+                self.report(codes::length_too_large(span, &limit));
+                None
+            }
+            Err(_) => {
+                let report = codes::kind_wanted(span, "a length", quantity.dimension.in_words());
+                self.report(report);
+                None
+            }
+        }
+    }
+}
+
+fn is_number(term: &Term) -> bool {
+    match &term.kind {
+        TermKind::Number(number) => number.unit.is_none(),
+        TermKind::Negative(inner) => is_number(inner),
+        _ => false,
+    }
+}
