@@ -1,0 +1,79 @@
+//! Whether all pieces keep apart: a line moves along each bolt and keeps the pieces under it in
+//! order from left to right, so that only neighbours need to be compared.
+
+use std::collections::{BTreeMap, BTreeSet};
+
+use pelmet_measure::Length;
+
+use super::Laid;
+use crate::Fault;
+
+/// Reports pieces that overlap or leave less than `gap` between them.
+pub(super) fn check(gap: Length, laid: &[Laid], faults: &mut Vec<Fault>) {
+    let mut in_order: Vec<&Laid> = laid.iter().collect();
+    in_order.sort_by_key(|it| (it.placed.bolt, it.placed.along, it.placed.across, it.index));
+    for bolt in in_order.chunk_by(|one, next| one.placed.bolt == next.placed.bolt) {
+        let mut line = Line {
+            gap,
+            pieces: BTreeMap::new(),
+            ends: BTreeSet::new(),
+        };
+        for it in bolt {
+            line.move_to(it.placed.along);
+            line.add(it, faults);
+        }
+    }
+}
+
+/// The line across the bolt, and the pieces under it.
+struct Line<'laid> {
+    gap: Length,
+    /// By left edge, then by index.
+    pieces: BTreeMap<(Length, usize), &'laid Laid<'laid>>,
+    /// Where each piece ends, with its key above.
+    ends: BTreeSet<(Length, (Length, usize))>,
+}
+
+impl<'laid> Line<'laid> {
+    /// Leaves behind every piece that ends a gap or more before `along`.
+    fn move_to(&mut self, along: Length) {
+        while let Some((end, key)) = self.ends.first().copied() {
+            if end + self.gap > along {
+                break;
+            }
+            self.ends.pop_first();
+            self.pieces.remove(&key);
+        }
+    }
+
+    fn add(&mut self, it: &'laid Laid<'laid>, faults: &mut Vec<Fault>) {
+        let key = (it.placed.across, it.index);
+        let left = self.pieces.range(..key).next_back();
+        let right = self.pieces.range(key..).next();
+        for (_, neighbour) in left.into_iter().chain(right) {
+            faults.extend(clash(neighbour, it, self.gap));
+        }
+        self.pieces.insert(key, it);
+        self.ends.insert((it.end(), key));
+    }
+}
+
+fn clash(one: &Laid, other: &Laid, gap: Length) -> Option<Fault> {
+    let (first, second) = (one.index.min(other.index), one.index.max(other.index));
+    if lie_within(one, other, Length::ZERO) {
+        Some(Fault::Overlap { first, second })
+    } else if lie_within(one, other, gap) {
+        Some(Fault::TooClose { first, second })
+    } else {
+        None
+    }
+}
+
+/// Whether two pieces are less than `gap` apart both along and across; with no gap, whether they
+/// have cloth in common. Edges that only touch have none.
+fn lie_within(one: &Laid, other: &Laid, gap: Length) -> bool {
+    one.placed.across < other.right() + gap
+        && other.placed.across < one.right() + gap
+        && one.placed.along < other.end() + gap
+        && other.placed.along < one.end() + gap
+}

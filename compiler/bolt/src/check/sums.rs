@@ -1,0 +1,54 @@
+//! Whether the lengths stated for a layout are those its pieces take.
+
+use std::collections::BTreeMap;
+
+use pelmet_measure::Length;
+
+use super::Laid;
+use crate::{BoltUsed, Cloth, Fault, Layout};
+
+/// Reports bolts and totals that do not agree with the pieces.
+pub(super) fn check(cloth: &Cloth, layout: &Layout, laid: &[Laid], faults: &mut Vec<Fault>) {
+    check_bolts(cloth, layout, laid, faults);
+    let exact: Length = layout.bolts.iter().map(|bolt| bolt.exact).sum();
+    let bought: Length = layout.bolts.iter().map(|bolt| bolt.bought).sum();
+    if (exact, bought) != (layout.exact, layout.bought) {
+        faults.push(Fault::WrongTotal);
+    }
+    if layout.exact > layout.rule_of_thumb {
+        faults.push(Fault::LongerThanRule);
+    }
+    if layout.exact < layout.at_least {
+        faults.push(Fault::ShorterThanBound);
+    }
+}
+
+fn check_bolts(cloth: &Cloth, layout: &Layout, laid: &[Laid], faults: &mut Vec<Fault>) {
+    let mut ends: BTreeMap<usize, Length> = BTreeMap::new();
+    for it in laid {
+        let bolt = usize::try_from(it.placed.bolt).unwrap_or(usize::MAX);
+        if bolt >= layout.bolts.len() {
+            faults.push(Fault::UnknownBolt { placed: it.index });
+        }
+        let end = ends.entry(bolt).or_insert(it.end());
+        *end = it.end().max(*end);
+    }
+    for (bolt, used) in layout.bolts.iter().enumerate() {
+        if ends.get(&bolt) != Some(&used.exact) || !is_bought_rightly(cloth, used) {
+            faults.push(Fault::WrongBolt { bolt });
+        }
+    }
+}
+
+/// Whether just enough is bought: whole steps, less than one step over; or the whole bolt.
+fn is_bought_rightly(cloth: &Cloth, used: &BoltUsed) -> bool {
+    let spare = used.bought - used.exact;
+    if spare.is_negative() || spare >= cloth.buying_step {
+        return false;
+    }
+    let over_steps = used
+        .bought
+        .nanometres()
+        .checked_rem(cloth.buying_step.nanometres());
+    over_steps == Some(0) || cloth.bolt_length == Some(used.bought)
+}

@@ -1,0 +1,113 @@
+//! Where every piece lies, and how much cloth that takes.
+
+use std::collections::BTreeMap;
+
+use pelmet_measure::Length;
+
+use crate::{Cloth, Piece};
+
+/// Every piece in its place, and the cloth that takes.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Layout {
+    /// The pieces in cutting order: bolt by bolt, along each bolt, then across it.
+    pub placed: Vec<Placed>,
+    /// What is used of each bolt; one entry where the bolt has no end, none where nothing is cut.
+    pub bolts: Vec<BoltUsed>,
+    /// The length used of all bolts together, each to the end of its last piece.
+    pub exact: Length,
+    /// The length bought of all bolts together, each rounded up to the buying step.
+    pub bought: Length,
+    /// The length the workroom rule of thumb takes: each kind of piece on its own, as many side
+    /// by side as the width holds, every cut rounded up to the repeat. Never less than `exact`.
+    pub rule_of_thumb: Length,
+    /// A length no layout can beat: never more than `exact`.
+    pub at_least: Length,
+}
+
+/// One copy of a piece in its place.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Placed {
+    /// Which piece, by index.
+    pub piece: usize,
+    /// Which of its copies, from 0.
+    pub copy: u32,
+    /// Which bolt it is cut from, from 0.
+    pub bolt: u32,
+    /// From the left end of the usable width to the piece's left edge.
+    pub across: Length,
+    /// From the start of the bolt to the edge of the piece that is nearer to it.
+    pub along: Length,
+    /// Whether it lies turned end for end; otherwise its top is nearer to the start of the bolt.
+    pub turned: bool,
+}
+
+/// What is used of one bolt.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Default)]
+pub struct BoltUsed {
+    /// To the end of its last piece.
+    pub exact: Length,
+    /// The same rounded up to the buying step, but never more than the bolt holds.
+    pub bought: Length,
+}
+
+/// Pieces in their places, not yet weighed against the rule and the bound.
+pub(crate) struct Arrangement {
+    placed: Vec<Placed>,
+    bolts: Vec<BoltUsed>,
+}
+
+impl Arrangement {
+    /// The arrangement of these pieces on this cloth.
+    pub(crate) fn of(cloth: &Cloth, pieces: &[Piece], mut placed: Vec<Placed>) -> Arrangement {
+        placed.sort_by_key(|it| (it.bolt, it.along, it.across, it.piece, it.copy));
+        let bolts = ends_of_bolts(pieces, &placed)
+            .into_values()
+            .map(|exact| BoltUsed {
+                exact,
+                bought: bought(cloth, exact),
+            })
+            .collect();
+        Arrangement { placed, bolts }
+    }
+
+    /// The length used of all bolts together.
+    pub(crate) fn exact(&self) -> Length {
+        self.bolts.iter().map(|bolt| bolt.exact).sum()
+    }
+
+    /// The length bought of all bolts together.
+    pub(crate) fn bought(&self) -> Length {
+        self.bolts.iter().map(|bolt| bolt.bought).sum()
+    }
+
+    /// The finished layout.
+    pub(crate) fn into_layout(self, rule_of_thumb: Length, at_least: Length) -> Layout {
+        let (exact, bought) = (self.exact(), self.bought());
+        let Arrangement { placed, bolts } = self;
+        Layout {
+            placed,
+            bolts,
+            exact,
+            bought,
+            rule_of_thumb,
+            at_least,
+        }
+    }
+}
+
+fn ends_of_bolts(pieces: &[Piece], placed: &[Placed]) -> BTreeMap<u32, Length> {
+    let mut ends = BTreeMap::new();
+    for it in placed {
+        let length = pieces
+            .get(it.piece)
+            .map_or(Length::ZERO, |piece| piece.length);
+        let end: &mut Length = ends.entry(it.bolt).or_default();
+        *end = (*end).max(it.along + length);
+    }
+    ends
+}
+
+fn bought(cloth: &Cloth, exact: Length) -> Length {
+    let rounded = exact.round_up_to(cloth.buying_step);
+    cloth.bolt_length.map_or(rounded, |bolt| rounded.min(bolt))
+}

@@ -1,0 +1,144 @@
+//! Where the print lets a piece lie.
+
+use pelmet_measure::Length;
+
+use crate::space::Place;
+use crate::{Cloth, Piece};
+
+/// Lines in one direction: `first`, and on from there in steps of `period`.
+///
+/// A period of zero is no print at all: every place from zero on is a line.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) struct Lines {
+    /// The first line, less than a period from zero.
+    pub first: Length,
+    /// The distance from one line to the next.
+    pub period: Length,
+}
+
+impl Lines {
+    const ANYWHERE: Lines = Lines {
+        first: Length::ZERO,
+        period: Length::ZERO,
+    };
+
+    /// Where an edge may lie for the point `phase` beyond it to fall on a multiple of `period`.
+    fn holding(phase: Length, period: Length) -> Lines {
+        let first = phase.round_up_to(period) - phase;
+        Lines { first, period }
+    }
+
+    /// The same lines, each `by` further on.
+    fn moved(self, by: Length) -> Lines {
+        Lines::holding(-(self.first + by), self.period)
+    }
+
+    /// The first line that is not before `from`.
+    pub(crate) fn at_or_after(self, from: Length) -> Length {
+        self.first + (from - self.first).round_up_to(self.period)
+    }
+}
+
+/// Where the print lets a piece's top left corner lie: on any of the lines across, with any of
+/// the lines along.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) struct Grid {
+    pub across: Lines,
+    pub along: Lines,
+}
+
+impl Grid {
+    /// The first place of the grid that is not before `from` in either direction.
+    pub(crate) fn at_or_after(self, from: Place) -> Place {
+        Place {
+            across: self.across.at_or_after(from.across),
+            along: self.along.at_or_after(from.along),
+        }
+    }
+}
+
+/// All the grids of one piece: a second one on half-drop cloth, for the columns that lie lower.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) struct Grids {
+    /// The grid of a piece that has only one.
+    pub first: Grid,
+    second: Option<Grid>,
+    /// The lines along of this copy and of its neighbours; both the same without a half drop.
+    row: [Lines; 2],
+}
+
+impl Grids {
+    /// The grids that hold a copy of `piece` to the print of `cloth`.
+    pub(crate) fn of(cloth: &Cloth, piece: &Piece, copy: u32) -> Grids {
+        let along = held(piece.phase_along, cloth.repeat_along);
+        let across = held(piece.phase_across, cloth.repeat_across);
+        let plain = Grid { across, along };
+        if !cloth.half_drop || piece.phase_along.is_none() {
+            return Grids {
+                first: plain,
+                second: None,
+                row: [along, along],
+            };
+        }
+        let lower = along.moved(along.period.divided(2));
+        let (first, second) = match (piece.phase_across, cloth.repeat_across) {
+            (Some(phase), Some(column)) => {
+                let even = Lines::holding(phase, column * 2);
+                let odd = even.moved(column);
+                (
+                    Grid {
+                        across: even,
+                        along,
+                    },
+                    Some(Grid {
+                        across: odd,
+                        along: lower,
+                    }),
+                )
+            }
+            _ if copy.is_multiple_of(2) => (plain, None),
+            _ => (
+                Grid {
+                    across,
+                    along: lower,
+                },
+                None,
+            ),
+        };
+        Grids {
+            first,
+            second,
+            row: [along, lower],
+        }
+    }
+
+    /// The grids one by one.
+    pub(crate) fn iter(&self) -> impl Iterator<Item = Grid> + use<> {
+        [self.first].into_iter().chain(self.second)
+    }
+
+    /// Where a row of copies may start, at or after `from`.
+    pub(crate) fn row_at_or_after(&self, from: Length) -> Length {
+        let [own, other] = self.row;
+        own.at_or_after(from).min(other.at_or_after(from))
+    }
+
+    /// How much lower than its row's start the print may hold a copy: nothing, or the larger half
+    /// of the repeat for a half drop.
+    pub(crate) fn drop_in_row(&self) -> Length {
+        let [own, other] = self.row;
+        let apart = (own.first - other.first).abs();
+        if apart.is_zero() {
+            Length::ZERO
+        } else {
+            apart.max(own.period - apart)
+        }
+    }
+}
+
+fn held(phase: Option<Length>, repeat: Option<Length>) -> Lines {
+    match (phase, repeat) {
+        (Some(phase), Some(repeat)) => Lines::holding(phase, repeat),
+        _ => Lines::ANYWHERE,
+    }
+}

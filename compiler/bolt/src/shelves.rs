@@ -1,0 +1,100 @@
+//! Layout on shelves: the longest piece left opens a shelf across the cloth, and shorter ones
+//! fill what it leaves free.
+
+use pelmet_measure::Length;
+
+use crate::cut::Cut;
+use crate::slots::{Slot, Slots};
+use crate::space::{Place, Space};
+use crate::{Cloth, Placed};
+
+/// How long a shelf is.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) enum ShelfLength {
+    /// As long as the cut that opens it.
+    OfCut,
+    /// As long as the workroom allows for that cut, so that cuts held elsewhere by the print may
+    /// lie lower beside it.
+    Allowed,
+}
+
+/// Lays the cuts on shelves.
+pub(crate) fn on_shelves(cloth: &Cloth, cuts: &[Cut], shelf_length: ShelfLength) -> Vec<Placed> {
+    let mut longest_first = cuts.to_vec();
+    longest_first.sort_by_key(|cut| (-cut.length, -cut.width, cut.piece, cut.copy));
+    let slots = Slots::for_cuts(cuts);
+    let mut shelves = Shelves {
+        cloth,
+        shelf_length,
+        slots,
+        bolt: 0,
+        next_shelf: Length::ZERO,
+    };
+    longest_first.iter().map(|cut| shelves.lay(cut)).collect()
+}
+
+/// Shelves laid so far, bolt by bolt.
+struct Shelves<'cloth> {
+    cloth: &'cloth Cloth,
+    shelf_length: ShelfLength,
+    slots: Slots,
+    bolt: u32,
+    /// Where the next shelf may start.
+    next_shelf: Length,
+}
+
+impl Shelves<'_> {
+    fn lay(&mut self, cut: &Cut) -> Placed {
+        let (slot, place) = self
+            .slots
+            .take_for(cut)
+            .unwrap_or_else(|| self.open_shelf(cut));
+        for space in slot.space.around(&cut.space_at(place), self.cloth.gap) {
+            self.slots.add(Slot { space, ..slot });
+        }
+        cut.placed(slot.bolt, place)
+    }
+
+    /// Opens a shelf at the first place for the cut, on the next bolt where this one ends too soon.
+    fn open_shelf(&mut self, cut: &Cut) -> (Slot, Place) {
+        let bolt_end = self.cloth.far_corner().along;
+        let mut place = cut.first_place(self.next_shelf, self.cloth.usable_width);
+        if place.along + cut.length > bolt_end {
+            self.leave_free(bolt_end);
+            self.bolt = self.bolt.saturating_add(1);
+            self.next_shelf = Length::ZERO;
+            place = cut.first_place(self.next_shelf, self.cloth.usable_width);
+        }
+        self.leave_free(place.along - self.cloth.gap);
+        let end = bolt_end.min(place.along + self.length_for(cut));
+        self.next_shelf = end + self.cloth.gap;
+        (self.across_cloth(place.along, end), place)
+    }
+
+    fn length_for(&self, cut: &Cut) -> Length {
+        match self.shelf_length {
+            ShelfLength::OfCut => cut.length,
+            ShelfLength::Allowed => cut.allowed_length(self.cloth.gap) - self.cloth.gap,
+        }
+    }
+
+    /// Keeps the cloth between the last shelf and `end` for shorter cuts.
+    fn leave_free(&mut self, end: Length) {
+        self.slots.add(self.across_cloth(self.next_shelf, end));
+    }
+
+    fn across_cloth(&self, start: Length, end: Length) -> Slot {
+        let near = Place {
+            across: Length::ZERO,
+            along: start,
+        };
+        let far = Place {
+            across: self.cloth.usable_width,
+            along: end,
+        };
+        Slot {
+            bolt: self.bolt,
+            space: Space { near, far },
+        }
+    }
+}

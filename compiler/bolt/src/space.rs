@@ -1,0 +1,80 @@
+//! Places and rectangles of cloth.
+
+use pelmet_measure::Length;
+
+/// A place on a bolt.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) struct Place {
+    pub across: Length,
+    pub along: Length,
+}
+
+/// A rectangle of cloth, from its corner nearest the start of the bolt to the opposite one.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) struct Space {
+    pub near: Place,
+    pub far: Place,
+}
+
+impl Space {
+    /// Its width, across the bolt; below zero for a space that is not there.
+    pub(crate) fn width(&self) -> Length {
+        self.far.across - self.near.across
+    }
+
+    /// Its length, along the bolt; below zero for a space that is not there.
+    pub(crate) fn length(&self) -> Length {
+        self.far.along - self.near.along
+    }
+
+    /// Whether it lies wholly within `outer`.
+    pub(crate) fn is_within(&self, outer: &Space) -> bool {
+        outer.near.across <= self.near.across
+            && outer.near.along <= self.near.along
+            && self.far.across <= outer.far.across
+            && self.far.along <= outer.far.along
+    }
+
+    /// What is left once `used` is cut out of it with `gap` all round: the whole length to the
+    /// left and to the right, and the used width above and beneath.
+    pub(crate) fn around(&self, used: &Space, gap: Length) -> [Space; 4] {
+        let (near, far) = (used.near, used.far);
+        let left = Place {
+            across: near.across - gap,
+            ..self.far
+        };
+        let right = Place {
+            across: far.across + gap,
+            ..self.near
+        };
+        let above = Place {
+            across: far.across,
+            along: near.along - gap,
+        };
+        let beneath = Place {
+            across: near.across,
+            along: far.along + gap,
+        };
+        [
+            Space { far: left, ..*self },
+            Space {
+                near: right,
+                ..*self
+            },
+            Space {
+                near: Place {
+                    across: near.across,
+                    ..self.near
+                },
+                far: above,
+            },
+            Space {
+                near: beneath,
+                far: Place {
+                    across: far.across,
+                    ..self.far
+                },
+            },
+        ]
+    }
+}

@@ -1,0 +1,214 @@
+//! Tiny jobs, searched to the end: bound <= optimum <= layout.
+
+#![expect(
+    clippy::arithmetic_side_effects,
+    clippy::indexing_slicing,
+    reason = "the sums are tiny and a test stops at the first broken promise"
+)]
+
+mod common;
+
+use common::{mm, plain_cloth};
+use pelmet_bolt::{Cloth, Piece, check, lay};
+use proptest::option;
+use proptest::prelude::*;
+
+/// A job in whole millimetres.
+#[derive(Clone, Debug)]
+struct TinyJob {
+    usable: i64,
+    gap: i64,
+    along: Option<i64>,
+    across: Option<i64>,
+    half_drop: bool,
+    bolt: Option<i64>,
+    pieces: Vec<TinyPiece>,
+}
+
+#[derive(Copy, Clone, Debug)]
+struct TinyPiece {
+    width: i64,
+    length: i64,
+    quantity: u32,
+    phase_along: Option<i64>,
+    phase_across: Option<i64>,
+}
+
+#[derive(Copy, Clone)]
+struct TinyPlace {
+    bolt: usize,
+    across: i64,
+    along: i64,
+    width: i64,
+    length: i64,
+}
+
+fn tiny_job() -> impl Strategy<Value = TinyJob> {
+    let piece = (
+        1..=5_i64,
+        1..=4_i64,
+        1..=2_u32,
+        option::of(0..4_i64),
+        option::of(0..3_i64),
+    )
+        .prop_map(
+            |(width, length, quantity, phase_along, phase_across)| TinyPiece {
+                width,
+                length,
+                quantity,
+                phase_along,
+                phase_across,
+            },
+        );
+    (
+        (2..=6_i64, 0..=1_i64),
+        option::of(prop::sample::select(vec![2, 4])),
+        option::of(2..=3_i64),
+        any::<bool>(),
+        option::of(4..=8_i64),
+        prop::collection::vec(piece, 1..=3),
+    )
+        .prop_map(
+            |((usable, gap), along, across, half_drop, bolt, mut pieces)| {
+                for piece in &mut pieces {
+                    piece.width = piece.width.min(usable);
+                    piece.phase_along = piece.phase_along.filter(|_| along.is_some());
+                    piece.phase_across = piece.phase_across.filter(|_| across.is_some());
+                }
+                TinyJob {
+                    usable,
+                    gap,
+                    along,
+                    across,
+                    half_drop,
+                    bolt,
+                    pieces,
+                }
+            },
+        )
+}
+
+impl TinyJob {
+    fn cloth(&self) -> Cloth {
+        Cloth {
+            gap: mm(self.gap),
+            repeat_along: self.along.map(mm),
+            repeat_across: self.across.map(mm),
+            half_drop: self.half_drop,
+            bolt_length: self.bolt.map(mm),
+            buying_step: mm(1),
+            ..plain_cloth(mm(self.usable))
+        }
+    }
+
+    fn pieces(&self) -> Vec<Piece> {
+        let piece = |tiny: &TinyPiece| Piece {
+            width: mm(tiny.width),
+            length: mm(tiny.length),
+            quantity: tiny.quantity,
+            phase_along: tiny.phase_along.map(mm),
+            phase_across: tiny.phase_across.map(mm),
+        };
+        self.pieces.iter().map(piece).collect()
+    }
+
+    fn cuts(&self) -> Vec<(TinyPiece, u32)> {
+        let copies = |tiny: &TinyPiece| {
+            let tiny = *tiny;
+            (0..tiny.quantity).map(move |copy| (tiny, copy))
+        };
+        self.pieces.iter().flat_map(copies).collect()
+    }
+
+    fn print_allows(&self, piece: &TinyPiece, copy: u32, across: i64, along: i64) -> bool {
+        let held_across = piece.phase_across.zip(self.across);
+        if held_across.is_some_and(|(phase, repeat)| (across + phase) % repeat != 0) {
+            return false;
+        }
+        let Some((phase, repeat)) = piece.phase_along.zip(self.along) else {
+            return true;
+        };
+        let column =
+            held_across.map_or(i64::from(copy), |(phase, repeat)| (across + phase) / repeat);
+        let drop = if self.half_drop && column % 2 == 1 {
+            repeat / 2
+        } else {
+            0
+        };
+        (along + phase) % repeat == drop
+    }
+
+    /// The least total length under `best`, or `best` where there is none.
+    fn optimum(&self, cuts: &[(TinyPiece, u32)], placed: &mut Vec<TinyPlace>, best: i64) -> i64 {
+        let Some(((piece, copy), rest)) = cuts.split_first() else {
+            return used(placed);
+        };
+        let mut best = best;
+        let bolts = if self.bolt.is_some() {
+            placed.len() + 1
+        } else {
+            1
+        };
+        for bolt in 0..bolts {
+            for along in 0..=self.bolt.unwrap_or(best).min(best) - piece.length {
+                for across in 0..=self.usable - piece.width {
+                    let (width, length) = (piece.width, piece.length);
+                    let place = TinyPlace {
+                        bolt,
+                        across,
+                        along,
+                        width,
+                        length,
+                    };
+                    if !self.print_allows(piece, *copy, across, along)
+                        || placed.iter().any(|other| clash(&place, other, self.gap))
+                    {
+                        continue;
+                    }
+                    placed.push(place);
+                    if used(placed) < best {
+                        best = best.min(self.optimum(rest, placed, best));
+                    }
+                    placed.pop();
+                }
+            }
+        }
+        best
+    }
+}
+
+fn clash(one: &TinyPlace, other: &TinyPlace, gap: i64) -> bool {
+    one.bolt == other.bolt
+        && one.across < other.across + other.width + gap
+        && other.across < one.across + one.width + gap
+        && one.along < other.along + other.length + gap
+        && other.along < one.along + one.length + gap
+}
+
+fn used(placed: &[TinyPlace]) -> i64 {
+    let mut ends = vec![0; placed.len() + 1];
+    for place in placed {
+        ends[place.bolt] = ends[place.bolt].max(place.along + place.length);
+    }
+    ends.iter().sum()
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig {
+        cases: 300,
+        failure_persistence: None,
+        ..ProptestConfig::default()
+    })]
+
+    #[test]
+    fn the_bound_is_under_the_optimum_and_the_layout_over_it(job in tiny_job()) {
+        let (cloth, pieces) = (job.cloth(), job.pieces());
+        if let Ok(layout) = lay(&cloth, &pieces) {
+            prop_assert_eq!(check(&cloth, &pieces, &layout), []);
+            let found = layout.exact.nanometres() / mm(1).nanometres();
+            let optimum = mm(job.optimum(&job.cuts(), &mut Vec::new(), found));
+            prop_assert!(layout.at_least <= optimum, "bound over the optimum {optimum:?}: {layout:?}");
+            prop_assert!(optimum <= layout.exact);
+        }
+    }
+}

@@ -1,0 +1,88 @@
+//! What holds for every layout, whatever the cloth and the pieces.
+
+mod common;
+
+use common::{any_job, any_length};
+use pelmet_bolt::{Cloth, Piece, check, lay};
+use proptest::option;
+use proptest::prelude::*;
+
+fn any_cloth_at_all() -> impl Strategy<Value = Cloth> {
+    (
+        (any_length(), any_length(), any_length()),
+        (
+            option::of(any_length()),
+            option::of(any_length()),
+            option::of(any_length()),
+        ),
+        any::<(bool, bool)>(),
+    )
+        .prop_map(
+            |((usable_width, gap, buying_step), repeats, (half_drop, one_way))| {
+                let (repeat_along, repeat_across, bolt_length) = repeats;
+                Cloth {
+                    usable_width,
+                    gap,
+                    repeat_along,
+                    repeat_across,
+                    half_drop,
+                    one_way,
+                    bolt_length,
+                    buying_step,
+                }
+            },
+        )
+}
+
+fn any_piece_at_all() -> impl Strategy<Value = Piece> {
+    let phases = (option::of(any_length()), option::of(any_length()));
+    (any_length(), any_length(), 0..20_u32, phases).prop_map(
+        |(width, length, quantity, (phase_along, phase_across))| Piece {
+            width,
+            length,
+            quantity,
+            phase_along,
+            phase_across,
+        },
+    )
+}
+
+proptest! {
+    #![proptest_config(ProptestConfig {
+        cases: 1000,
+        failure_persistence: None,
+        max_global_rejects: 20_000,
+        ..ProptestConfig::default()
+    })]
+
+    #[test]
+    fn every_layout_is_sound((cloth, pieces) in any_job()) {
+        let layout = lay(&cloth, &pieces);
+        prop_assume!(layout.is_ok());
+        if let Ok(layout) = layout {
+            prop_assert_eq!(check(&cloth, &pieces, &layout), []);
+            prop_assert!(layout.at_least <= layout.exact);
+            prop_assert!(layout.exact <= layout.rule_of_thumb);
+            prop_assert!(layout.exact <= layout.bought);
+        }
+    }
+
+    #[test]
+    fn a_cloth_without_end_is_one_bolt((cloth, pieces) in any_job()) {
+        let cloth = Cloth { bolt_length: None, ..cloth };
+        if let Ok(layout) = lay(&cloth, &pieces) {
+            prop_assert!(layout.bolts.len() <= 1);
+            prop_assert_eq!(layout.bought, layout.exact.round_up_to(cloth.buying_step));
+        }
+    }
+
+    #[test]
+    fn input_nobody_has_looked_at_gives_a_sound_layout_or_trouble(
+        cloth in any_cloth_at_all(),
+        pieces in prop::collection::vec(any_piece_at_all(), 0..5),
+    ) {
+        if let Ok(layout) = lay(&cloth, &pieces) {
+            prop_assert_eq!(check(&cloth, &pieces, &layout), []);
+        }
+    }
+}

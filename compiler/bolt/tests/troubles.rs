@@ -1,0 +1,258 @@
+//! What cannot be laid is refused, with the piece that cannot.
+
+mod common;
+
+use common::{mm, plain_cloth, plain_piece};
+use pelmet_bolt::{Cloth, LayoutTrouble, MAXIMUM_PIECES, Piece, lay};
+use pelmet_measure::Length;
+
+/// (what is wrong, cloth, the second piece, what is reported).
+type Case = (&'static str, Cloth, Piece, LayoutTrouble);
+
+fn piece(width: i64, length: i64) -> Piece {
+    plain_piece(mm(width), mm(length), 1)
+}
+
+fn printed_cloth() -> Cloth {
+    Cloth {
+        repeat_along: Some(mm(400)),
+        repeat_across: Some(mm(300)),
+        bolt_length: Some(mm(2000)),
+        ..plain_cloth(mm(1000))
+    }
+}
+
+fn pieces_too_large() -> Vec<Case> {
+    let (plain, printed) = (plain_cloth(mm(1000)), printed_cloth());
+    let (usable, bolt) = (mm(1000), mm(2000));
+    vec![
+        (
+            "wider than the cloth",
+            plain,
+            piece(1001, 10),
+            LayoutTrouble::TooWide {
+                piece: 1,
+                width: mm(1001),
+                usable,
+            },
+        ),
+        (
+            "longer than the bolt",
+            printed,
+            piece(10, 2001),
+            LayoutTrouble::TooLong {
+                piece: 1,
+                length: mm(2001),
+                bolt,
+            },
+        ),
+        (
+            "a motif off the side",
+            printed,
+            Piece {
+                phase_across: Some(mm(450)),
+                ..piece(900, 10)
+            },
+            LayoutTrouble::HeldBeyondWidth {
+                piece: 1,
+                across: mm(150),
+                width: mm(900),
+                usable,
+            },
+        ),
+        (
+            "a motif off the end",
+            printed,
+            Piece {
+                phase_along: Some(mm(100)),
+                ..piece(900, 1800)
+            },
+            LayoutTrouble::HeldBeyondBolt {
+                piece: 1,
+                along: mm(300),
+                length: mm(1800),
+                bolt,
+            },
+        ),
+    ]
+}
+
+fn pieces_not_to_be_laid() -> Vec<Case> {
+    let (plain, printed) = (plain_cloth(mm(1000)), printed_cloth());
+    let beyond = Length::LARGEST + Length::from_nanometres(1);
+    let out_of_range = LayoutTrouble::PieceOutOfRange { piece: 1 };
+    let held_across = Piece {
+        phase_across: Some(mm(5)),
+        ..piece(10, 10)
+    };
+    let held_along = Piece {
+        phase_along: Some(mm(5)),
+        ..piece(10, 10)
+    };
+    let held_afar = Piece {
+        phase_along: Some(-beyond),
+        ..piece(10, 10)
+    };
+    let long = Piece {
+        length: beyond,
+        ..piece(10, 10)
+    };
+    let needs_repeat = LayoutTrouble::PhaseNeedsRepeat { piece: 1 };
+    vec![
+        (
+            "held across by no repeat",
+            plain,
+            held_across,
+            needs_repeat.clone(),
+        ),
+        ("held along by no repeat", plain, held_along, needs_repeat),
+        ("no width", plain, piece(0, 10), out_of_range.clone()),
+        (
+            "a length below zero",
+            plain,
+            piece(10, -1),
+            out_of_range.clone(),
+        ),
+        ("longer than any length", plain, long, out_of_range.clone()),
+        (
+            "a point further than any length",
+            printed,
+            held_afar,
+            out_of_range,
+        ),
+        (
+            "too many pieces",
+            plain,
+            plain_piece(mm(10), mm(10), MAXIMUM_PIECES),
+            LayoutTrouble::TooMany {
+                count: 100_001,
+                limit: MAXIMUM_PIECES,
+            },
+        ),
+    ]
+}
+
+fn cloths_not_to_be_cut() -> Vec<Case> {
+    let plain = plain_cloth(mm(1000));
+    let beyond = Length::LARGEST + Length::from_nanometres(1);
+    let zero = Length::ZERO;
+    let sound = piece(10, 10);
+    let cloths = [
+        (
+            "a gap below zero",
+            Cloth {
+                gap: mm(-1),
+                ..plain
+            },
+        ),
+        (
+            "a gap longer than any length",
+            Cloth {
+                gap: beyond,
+                ..plain
+            },
+        ),
+        (
+            "a repeat without length",
+            Cloth {
+                repeat_along: Some(zero),
+                ..plain
+            },
+        ),
+        (
+            "a repeat below zero",
+            Cloth {
+                repeat_across: Some(mm(-1)),
+                ..plain
+            },
+        ),
+        (
+            "a bolt without length",
+            Cloth {
+                bolt_length: Some(zero),
+                ..plain
+            },
+        ),
+        (
+            "a step without length",
+            Cloth {
+                buying_step: zero,
+                ..plain
+            },
+        ),
+    ];
+    let out_of_range =
+        cloths.map(|(name, cloth)| (name, cloth, sound, LayoutTrouble::ClothOutOfRange));
+    let no_width = (
+        "no usable width",
+        plain_cloth(zero),
+        sound,
+        LayoutTrouble::NoUsableWidth,
+    );
+    out_of_range.into_iter().chain([no_width]).collect()
+}
+
+fn all_cases() -> impl Iterator<Item = Case> {
+    [
+        pieces_too_large(),
+        pieces_not_to_be_laid(),
+        cloths_not_to_be_cut(),
+    ]
+    .into_iter()
+    .flatten()
+}
+
+#[test]
+fn every_trouble_names_its_piece() {
+    for (name, cloth, piece, trouble) in all_cases() {
+        let pieces = [plain_piece(mm(10), mm(10), 1), piece];
+        assert!(!trouble.to_string().is_empty());
+        assert_eq!(lay(&cloth, &pieces), Err(trouble), "{name}");
+    }
+}
+
+#[test]
+fn the_odd_widths_of_a_half_drop_must_fit_the_bolt_too() {
+    let cloth = Cloth {
+        repeat_along: Some(mm(400)),
+        half_drop: true,
+        bolt_length: Some(mm(1900)),
+        ..plain_cloth(mm(1000))
+    };
+    let piece = Piece {
+        phase_along: Some(mm(0)),
+        ..plain_piece(mm(900), mm(1800), 1)
+    };
+    assert!(lay(&cloth, &[piece]).is_ok());
+    let (along, length, bolt) = (mm(200), mm(1800), mm(1900));
+    assert_eq!(
+        lay(
+            &cloth,
+            &[Piece {
+                quantity: 2,
+                ..piece
+            }]
+        ),
+        Err(LayoutTrouble::HeldBeyondBolt {
+            piece: 0,
+            along,
+            length,
+            bolt
+        })
+    );
+}
+
+#[test]
+fn as_many_pieces_as_may_be_are_laid() {
+    let cloth = Cloth {
+        repeat_along: Some(mm(320)),
+        ..plain_cloth(mm(1370))
+    };
+    let held = Piece {
+        phase_along: Some(mm(50)),
+        ..plain_piece(mm(210), mm(300), 50_000)
+    };
+    let pieces = [held, plain_piece(mm(130), mm(170), 50_000)];
+    let laid = lay(&cloth, &pieces).map(|layout| layout.placed.len());
+    assert_eq!(laid, Ok(100_000));
+}
