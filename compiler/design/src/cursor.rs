@@ -24,15 +24,6 @@ impl<'t> Cursor<'t> {
         }
     }
 
-    /// At the beginning of some terms.
-    pub fn over(terms: &'t [Term], whole: Span, scope: &Scope<'t>) -> Self {
-        Self {
-            terms,
-            whole,
-            scope: scope.clone(),
-        }
-    }
-
     /// The whole phrase.
     pub fn span(&self) -> Span {
         self.whole

@@ -3,9 +3,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{Diagnostic, Span, codes};
-use pelmet_syntax::tree::{
-    Argument, Block, Call, Entry, Phrase, Separator, Term, TermKind,
-};
+use pelmet_syntax::tree::{Argument, Block, Call, Entry, Phrase, Separator, Term, TermKind};
 
 use crate::item::{Item, Line, Parameter, Step};
 use crate::kind::Kind;
@@ -247,7 +245,7 @@ impl<'t> Gathering<'t, '_> {
         let [_, named, rest @ ..] = first.terms.as_slice() else {
             let line = format!("{} my-{} {{", kind.word(), kind.word());
             self.diagnostics
-                .push(codes::name_missing(entry.head.span, kind.in_words(), &line));
+                .push(codes::name_missing(entry.head.span, kind.noun(), &line));
             return None;
         };
         match &named.kind {
@@ -260,7 +258,7 @@ impl<'t> Gathering<'t, '_> {
             _ => {
                 let line = format!("{} my-{} {{", kind.word(), kind.word());
                 self.diagnostics
-                    .push(codes::name_missing(named.span, kind.in_words(), &line));
+                    .push(codes::name_missing(named.span, kind.noun(), &line));
                 None
             }
         }
@@ -287,7 +285,7 @@ impl<'t> Gathering<'t, '_> {
                 self.diagnostics.push(codes::name_reserved(
                     parameter.span,
                     parameter.name,
-                    kind.in_words(),
+                    kind.noun(),
                 ));
                 continue;
             }
@@ -371,7 +369,7 @@ impl<'t> Gathering<'t, '_> {
             None => {
                 let line = format!("{} {{ }}", kind.word());
                 self.diagnostics
-                    .push(codes::block_missing(entry.span, kind.in_words(), &line));
+                    .push(codes::block_missing(entry.span, kind.noun(), &line));
                 parts.damaged = true;
             }
         }
@@ -430,7 +428,7 @@ impl<'t> Gathering<'t, '_> {
             return;
         }
         let Some(key) = key(entry) else {
-            self.diagnostics.push(codes::not_understood(entry.span));
+            self.unknown_step(kind, entry);
             parts.damaged = true;
             return;
         };
@@ -465,6 +463,20 @@ impl<'t> Gathering<'t, '_> {
         }
     }
 
+    fn unknown_step(&mut self, kind: Kind, entry: &'t Entry) {
+        let word = entry
+            .head
+            .phrases
+            .first()
+            .and_then(|phrase| phrase.terms.first());
+        match word.and_then(|term| Some((term.word()?, term.span))) {
+            Some((word, span)) if matches!(kind, Kind::Outline | Kind::Pleats) => {
+                self.unknown_property(kind, word, span);
+            }
+            _ => self.diagnostics.push(codes::not_understood(entry.span)),
+        }
+    }
+
     fn unknown_property(&mut self, kind: Kind, key: &str, span: Span) {
         let mut known: Vec<&str> = kind
             .properties()
@@ -477,7 +489,7 @@ impl<'t> Gathering<'t, '_> {
             _ => {}
         }
         self.diagnostics
-            .push(codes::property_unknown(span, kind.in_words(), key, &known));
+            .push(codes::property_unknown(span, kind.noun(), key, &known));
     }
 
     /// The steps of one entry: `margin 2 in`, or `repeat: box 2 in, space 3 in`.

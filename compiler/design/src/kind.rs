@@ -95,21 +95,13 @@ impl Kind {
         }
     }
 
-    /// The kind in a sentence, with its article.
+    /// What it is called in a sentence.
     #[must_use]
-    pub fn in_words(self) -> &'static str {
+    pub fn noun(self) -> &'static str {
         match self {
-            Self::Fabric => "a fabric",
-            Self::Rod => "a rod",
-            Self::Board => "a board",
-            Self::Heading => "a heading",
-            Self::Make => "a making method",
-            Self::Outline => "an outline",
-            Self::Pleats => "a pleat rule",
-            Self::Panel => "a panel",
-            Self::Treatment => "a treatment",
-            Self::Window => "a window",
-            Self::Measure => "a measure",
+            Self::Make => "making method",
+            Self::Pleats => "pleat rule",
+            _ => self.word(),
         }
     }
 

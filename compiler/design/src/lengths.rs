@@ -29,7 +29,7 @@ impl<'t> Reader<'t> {
     ) -> Option<&'t Term> {
         let term = cursor.next();
         if term.is_none() {
-            self.report(codes::word_not_expected(cursor.end(), "", property, can_be));
+            self.report(codes::value_unfinished(cursor.end(), property, can_be));
         }
         term
     }
@@ -61,7 +61,7 @@ impl<'t> Reader<'t> {
         sign: Sign,
     ) -> Option<Length> {
         let amount = self.amount(term, scope)?;
-        let length = self.length_from(amount, term.span)?;
+        let length = self.length_from(amount, term, scope)?;
         self.signed(length, term.span, property, sign)
     }
 

@@ -5,7 +5,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use pelmet_diagnostics::{Diagnostic, Sources, Span, codes, did_you_mean};
+use pelmet_diagnostics::{Diagnostic, Sources, Span, codes, did_you_mean, with_article};
 use pelmet_measure::{Length, Style};
 use pelmet_syntax::tree::{Argument, Phrase, Term, TermKind};
 
@@ -35,8 +35,8 @@ pub(crate) struct Reader<'t> {
     pub used: BTreeSet<(Kind, &'t str)>,
     /// The index of each fabric in the job.
     pub fabrics: BTreeMap<&'t str, usize>,
-    /// How many names are being followed.
-    pub following: usize,
+    /// The values being followed, each for a name in the one before.
+    pub following: Vec<Span>,
 }
 
 /// An item somebody refers to, its parameters bound.
@@ -46,8 +46,6 @@ pub(crate) struct Referred<'t> {
     pub item: &'t Item<'t>,
     /// Its parameters.
     pub scope: Scope<'t>,
-    /// Where it is referred to.
-    pub span: Span,
 }
 
 /// The properties of an item and of those it copies, each with its own scope.
@@ -92,10 +90,7 @@ impl<'t> Reader<'t> {
                 }
             };
         }
-        self.report(codes::name_in_a_circle(
-            value.span,
-            self.sources.snippet(value.span),
-        ));
+        self.report(codes::names_too_deep(value.span, MAXIMUM_NAMES_FOLLOWED));
         Followed::Silent
     }
 
@@ -134,16 +129,11 @@ impl<'t> Reader<'t> {
     }
 
     /// The item of one of these kinds that a value names, its arguments bound to its parameters.
-    pub fn item(
-        &mut self,
-        value: &Value<'t>,
-        kinds: &[Kind],
-        property: &str,
-    ) -> Option<Referred<'t>> {
-        let wanted = kinds.first()?.in_words();
-        let mut cursor = self.one_phrase(value, property, wanted)?;
-        let referred = self.item_at(&mut cursor, kinds, property)?;
-        self.nothing_more(&cursor, property, wanted)?;
+    pub fn item(&mut self, value: &Value<'t>, kind: Kind, property: &str) -> Option<Referred<'t>> {
+        let wanted = with_article(kind.noun());
+        let mut cursor = self.one_phrase(value, property, &wanted)?;
+        let referred = self.item_at(&mut cursor, kind, property)?;
+        self.nothing_more(&cursor, property, &wanted)?;
         Some(referred)
     }
 
@@ -151,48 +141,46 @@ impl<'t> Reader<'t> {
     pub fn item_at(
         &mut self,
         cursor: &mut Cursor<'t>,
-        kinds: &[Kind],
+        kind: Kind,
         property: &str,
     ) -> Option<Referred<'t>> {
-        let wanted = kinds.first()?.in_words();
+        let wanted = with_article(kind.noun());
         let Some(term) = cursor.next() else {
-            self.word_not_expected(cursor.end(), property, wanted);
+            self.word_not_expected(cursor.end(), property, &wanted);
             return None;
         };
-        self.item_named(term, kinds, &cursor.scope.clone(), property)
+        self.item_named(term, kind, &cursor.scope.clone(), property)
     }
 
     fn item_named(
         &mut self,
         term: &'t Term,
-        kinds: &[Kind],
+        kind: Kind,
         scope: &Scope<'t>,
         property: &str,
     ) -> Option<Referred<'t>> {
-        let wanted = kinds.first()?.in_words();
+        let wanted = with_article(kind.noun());
         let (name, arguments): (&str, &[Argument]) = match &term.kind {
             TermKind::Name(name) => (name, &[]),
             TermKind::Call(call) => (&call.name.text, &call.arguments),
             TermKind::Broken => return None,
             _ => {
-                self.word_not_expected(term.span, property, wanted);
+                self.word_not_expected(term.span, property, &wanted);
                 return None;
             }
         };
         let name_span = name_span(term);
         if let (TermKind::Name(_), Some((binding, binder))) = (&term.kind, scope.find(name)) {
             return match binding {
-                Binding::Given(value) => self.item_given(&value, kinds, property),
-                Binding::Here(written) => {
-                    self.item_given(&written.within(&binder), kinds, property)
-                }
+                Binding::Given(value) => self.item_given(&value, kind, property),
+                Binding::Here(written) => self.item_given(&written.within(&binder), kind, property),
                 Binding::Unknown => None,
                 Binding::Known(_) | Binding::Absent(_) => {
                     self.report(codes::name_wrong_kind(
                         name_span,
                         name,
-                        "a measure",
-                        wanted,
+                        "measure",
+                        kind.noun(),
                         None,
                     ));
                     None
@@ -200,61 +188,69 @@ impl<'t> Reader<'t> {
             };
         }
         let world = self.world;
-        let found = kinds.iter().find_map(|kind| world.item(*kind, name));
-        let Some(item) = found else {
-            self.no_such_item(name, name_span, kinds);
+        let Some(item) = world.item(kind, name) else {
+            self.no_such_item(name, name_span, kind);
             return None;
         };
         self.used.insert((item.kind, item.name));
         let scope = self.bind(item, arguments, term.span, scope)?;
-        Some(Referred {
-            item,
-            scope,
-            span: term.span,
-        })
+        Some(Referred { item, scope })
     }
 
     /// The item that the value of a parameter names.
     fn item_given(
         &mut self,
         value: &Value<'t>,
-        kinds: &[Kind],
+        kind: Kind,
         property: &str,
     ) -> Option<Referred<'t>> {
-        self.one_deeper(value.span, |reader| reader.item(value, kinds, property))
+        self.one_deeper(value.span, |reader| reader.item(value, kind, property))
     }
 
-    /// Follows a name one step further, unless names already stand for names too many times over.
+    /// Follows a name to the value at `span`, unless that value is being followed already.
     pub fn one_deeper<T>(
         &mut self,
         span: Span,
         read: impl FnOnce(&mut Self) -> Option<T>,
     ) -> Option<T> {
-        if self.following >= MAXIMUM_NAMES_FOLLOWED {
-            self.report(codes::name_in_a_circle(span, self.sources.snippet(span)));
+        if let Some(start) = self.following.iter().position(|other| *other == span) {
+            self.report_circle(start);
             return None;
         }
-        self.following = self.following.saturating_add(1);
+        if self.following.len() >= MAXIMUM_NAMES_FOLLOWED {
+            self.report(codes::names_too_deep(span, MAXIMUM_NAMES_FOLLOWED));
+            return None;
+        }
+        self.following.push(span);
         let found = read(self);
-        self.following = self.following.saturating_sub(1);
+        self.following.pop();
         found
     }
 
+    /// Reports the circle that the values followed from `start` make, wherever it was entered.
+    fn report_circle(&mut self, start: usize) {
+        let mut steps: Vec<(Span, String)> = self
+            .following
+            .iter()
+            .skip(start)
+            .map(|span| (*span, self.sources.snippet(*span).to_owned()))
+            .collect();
+        steps.sort();
+        self.report(codes::name_in_a_circle(&steps));
+    }
+
     /// Reports a name that no item of these kinds has.
-    pub fn no_such_item(&mut self, name: &str, span: Span, kinds: &[Kind]) {
-        let Some(first) = kinds.first() else { return };
-        let other = self.world.kinds_named(name).next();
-        if let Some(other) = other {
-            let described = self.world.item(other, name).map(|item| item.name_span);
-            let report =
-                codes::name_wrong_kind(span, name, other.in_words(), first.in_words(), described);
+    pub fn no_such_item(&mut self, name: &str, span: Span, kind: Kind) {
+        let world = self.world;
+        if let Some(other) = world.kinds_named(name).next() {
+            let described = world.item(other, name).map(|item| item.name_span);
+            let report = codes::name_wrong_kind(span, name, other.noun(), kind.noun(), described);
             self.report(report);
             return;
         }
-        let known = kinds.iter().flat_map(|kind| self.world.names(*kind));
-        let suggestion = did_you_mean(name, known);
-        let report = codes::name_unknown(span, first.word(), name, suggestion);
-        self.report(match library_file_with(name, kinds) {
+        let suggestion = did_you_mean(name, world.names(kind));
+        let report = codes::name_unknown(span, kind.word(), name, suggestion);
+        self.report(match library_file_with(name, kind) {
             Some(file) => report.help(format!(
                 "the standard library has `{name}`: write `use standard {file}` at the top of the file"
             )),
@@ -374,7 +370,7 @@ impl<'t> Reader<'t> {
                 Some(sibling) => (sibling, scope),
                 None => {
                     at_file_level = true;
-                    let referred = self.item_named(like, &[item.kind], &scope, "like")?;
+                    let referred = self.item_named(like, item.kind, &scope, "like")?;
                     (referred.item, referred.scope)
                 }
             };
@@ -428,6 +424,10 @@ impl<'t> Reader<'t> {
 
     /// Reports a term that a property cannot be read with.
     pub fn word_not_expected(&mut self, span: Span, property: &str, can_be: &str) {
+        if span.start == span.end {
+            self.report(codes::value_unfinished(span, property, can_be));
+            return;
+        }
         let found = self.sources.snippet(span).to_owned();
         self.report(codes::word_not_expected(span, &found, property, can_be));
     }
@@ -487,19 +487,17 @@ pub(crate) fn name_span(term: &Term) -> Span {
 }
 
 /// The file of the standard library that makes an item of this name.
-fn library_file_with(name: &str, kinds: &[Kind]) -> Option<&'static str> {
+fn library_file_with(name: &str, kind: Kind) -> Option<&'static str> {
     let makes = |line: &str| {
-        kinds.iter().any(|kind| {
-            let after = line
-                .strip_prefix(kind.word())
-                .and_then(|rest| rest.strip_prefix(' '));
-            after
-                .and_then(|rest| rest.strip_prefix(name))
-                .is_some_and(|rest| rest.starts_with([' ', '(']))
-        })
+        let after = line
+            .strip_prefix(kind.word())
+            .and_then(|rest| rest.strip_prefix(' '));
+        let after = after.and_then(|rest| rest.strip_prefix(name));
+        after.is_some_and(|rest| rest.starts_with([' ', '(']))
     };
-    pelmet_stdlib::FILES
-        .iter()
-        .find(|file| file.text.lines().any(makes))
+    let files = pelmet_stdlib::FILES.iter();
+    files
+        .filter(|file| file.text.lines().any(makes))
         .map(|file| file.name)
+        .next()
 }

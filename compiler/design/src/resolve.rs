@@ -38,7 +38,7 @@ pub fn resolve(loaded: &Loaded) -> Resolved {
         diagnostics,
         used: BTreeSet::new(),
         fabrics: BTreeMap::new(),
-        following: 0,
+        following: Vec::new(),
     };
     let settings = read_settings(&mut reader, &world);
     let mut design = read_job(&mut reader, &world, settings, loaded);
@@ -119,21 +119,10 @@ fn look_over<'t>(reader: &mut Reader<'t>, item: &'t Item<'t>) {
             reader.making(item, &scope);
         }
         Kind::Outline => {
-            reader.outline(
-                &Referred {
-                    item,
-                    scope,
-                    span: item.name_span,
-                },
-                None,
-            );
+            reader.outline(&Referred { item, scope }, None);
         }
         Kind::Pleats => {
-            reader.pleat_rule(&Referred {
-                item,
-                scope,
-                span: item.name_span,
-            });
+            reader.pleat_rule(&Referred { item, scope });
         }
         Kind::Panel => look_over_panel(reader, item),
         Kind::Treatment => {

@@ -3,7 +3,7 @@
 use num_traits::Zero;
 use pelmet_diagnostics::{Span, codes, did_you_mean};
 use pelmet_measure::{Dimension, Length, Quantity, QuantityTrouble, Ratio, System, Unit};
-use pelmet_syntax::tree::{Number, Operator, Term, TermKind};
+use pelmet_syntax::tree::{Number, Operator, Phrase, Term, TermKind};
 
 use crate::amount::{Amount, AmountTrouble};
 use crate::kind::Kind;
@@ -69,8 +69,7 @@ impl<'t> Reader<'t> {
         }
         if let Some(kind) = world.kinds_named(name).next() {
             let described = world.item(kind, name).map(|item| item.name_span);
-            let report =
-                codes::name_wrong_kind(span, name, kind.in_words(), "a measure", described);
+            let report = codes::name_wrong_kind(span, name, kind.noun(), "measure", described);
             self.report(report);
             return None;
         }
@@ -111,7 +110,12 @@ impl<'t> Reader<'t> {
                 left: one,
                 right: other,
             })) => {
-                self.mismatch((operator, operator_span), (left, one), (right, other));
+                self.mismatch(
+                    (operator, operator_span),
+                    (left, one),
+                    (right, other),
+                    scope,
+                );
                 None
             }
             reckoned => self.reckoned(reckoned, left.span.to(right.span)),
@@ -136,13 +140,17 @@ impl<'t> Reader<'t> {
         (operator, operator_span): (Operator, Span),
         (left, left_kind): (&'t Term, Dimension),
         (right, right_kind): (&'t Term, Dimension),
+        scope: &Scope<'t>,
     ) {
         for (term, kind, other) in [
             (left, left_kind, right_kind),
             (right, right_kind, left_kind),
         ] {
-            if kind == Dimension::NUMBER && other == Dimension::LENGTH && is_number(term) {
-                self.unit_missing(term.span);
+            if kind == Dimension::NUMBER
+                && other == Dimension::LENGTH
+                && let Some(literal) = self.literal(term, scope)
+            {
+                self.unit_missing(literal);
                 return;
             }
         }
@@ -185,37 +193,73 @@ impl<'t> Reader<'t> {
         self.report(codes::unit_missing(span, &typed, unit));
     }
 
-    /// The length an amount is, which must not follow a width.
-    pub fn length_from(&mut self, amount: Amount, span: Span) -> Option<Length> {
-        if !amount.is_fixed() {
-            self.report(codes::width_not_in_proportion(span));
-            return None;
+    /// The place of the plain number that a term is or stands for, where it is nothing more.
+    pub fn literal(&mut self, term: &'t Term, scope: &Scope<'t>) -> Option<Span> {
+        if is_number(term) {
+            return Some(term.span);
         }
-        self.fixed_length(amount, span)
+        let name = term.word()?;
+        let value = match scope.find(name) {
+            Some((Binding::Given(value), _)) => value,
+            Some((Binding::Here(written), binder)) => written.within(&binder),
+            Some(_) => return None,
+            None => {
+                let item = self.world.item(Kind::Measure, name)?;
+                item.measures.get(item.name)?.within(&Scope::default())
+            }
+        };
+        match value.phrases {
+            [Phrase { terms, .. }] => match terms.as_slice() {
+                [only] => self.one_deeper(value.span, |reader| reader.literal(only, &value.scope)),
+                _ => None,
+            },
+            _ => None,
+        }
     }
 
-    /// The fixed part of an amount as a length.
-    pub fn fixed_length(&mut self, amount: Amount, span: Span) -> Option<Length> {
-        let quantity = amount.fixed;
-        if quantity.dimension == Dimension::NUMBER {
-            if quantity.amount.is_zero() {
-                return Some(Length::ZERO);
-            }
-            self.unit_missing(span);
+    /// The length that the `amount` of a term is, which must not follow a width.
+    pub fn length_from(
+        &mut self,
+        amount: Amount,
+        term: &'t Term,
+        scope: &Scope<'t>,
+    ) -> Option<Length> {
+        if !amount.is_fixed() {
+            self.report(codes::width_not_in_proportion(term.span));
             return None;
         }
+        self.fixed_length(amount, term, scope)
+    }
+
+    /// The fixed part of the `amount` of a term as a length.
+    pub fn fixed_length(
+        &mut self,
+        amount: Amount,
+        term: &'t Term,
+        scope: &Scope<'t>,
+    ) -> Option<Length> {
+        let quantity = amount.fixed;
+        if quantity.dimension == Dimension::NUMBER && quantity.amount.is_zero() {
+            return Some(Length::ZERO);
+        }
         match quantity.as_length() {
-            Ok(length) => Some(length),
+            Ok(length) => return Some(length),
             Err(QuantityTrouble::TooLarge) => {
                 let limit = self.shown(Length::LARGEST);
-                self.report(codes::length_too_large(span, &limit));
-                None
+                self.report(codes::length_too_large(term.span, &limit));
             }
-            Err(_) => {
-                let report = codes::kind_wanted(span, "a length", quantity.dimension.in_words());
-                self.report(report);
-                None
-            }
+            Err(_) => self.length_wanted(quantity.dimension, term, scope),
+        }
+        None
+    }
+
+    fn length_wanted(&mut self, found: Dimension, term: &'t Term, scope: &Scope<'t>) {
+        let literal = (found == Dimension::NUMBER)
+            .then(|| self.literal(term, scope))
+            .flatten();
+        match literal {
+            Some(literal) => self.unit_missing(literal),
+            None => self.report(codes::kind_wanted(term.span, "a length", found.in_words())),
         }
     }
 }

@@ -106,19 +106,24 @@ impl<'t> Reader<'t> {
             match cursor.any_word() {
                 Some(name) if names.len() < 2 => names.push(name),
                 _ => {
-                    let place = cursor.rest().unwrap_or(cursor.end());
-                    let place = names.get(1).map_or(place, |(_, span)| span.to(place));
-                    let sizes: Vec<String> = SIZES
-                        .iter()
-                        .map(|(words, _)| format!("`{}`", words.join(" ")))
-                        .collect();
-                    self.word_not_expected(
-                        place,
-                        "expect",
-                        &format!("a size: {}", sizes.join(", ")),
-                    );
+                    self.size_unclear(&names, cursor);
                     return None;
                 }
+            }
+        }
+    }
+
+    /// The words from the second name on were meant as a size.
+    fn size_unclear(&mut self, names: &[(&'t str, Span)], cursor: &Cursor<'t>) {
+        let rest = cursor.rest().unwrap_or(cursor.end());
+        let place = names.get(1).map_or(rest, |(_, span)| span.to(rest));
+        let sizes: Vec<String> = SIZES.iter().map(|(words, _)| words.join(" ")).collect();
+        let typed = self.sources.snippet(place);
+        match did_you_mean(typed, sizes.iter().map(String::as_str)) {
+            Some(near) => self.report(codes::name_unknown(place, "size", typed, Some(near))),
+            None => {
+                let sizes: Vec<String> = sizes.iter().map(|size| format!("`{size}`")).collect();
+                self.word_not_expected(place, "expect", &format!("a size: {}", sizes.join(", ")));
             }
         }
     }
@@ -155,7 +160,7 @@ impl<'t> Reader<'t> {
             (Size::Fabric(size), [(fabric, span)]) => {
                 let world = self.world;
                 let Some(item) = world.item(Kind::Fabric, fabric) else {
-                    self.no_such_item(fabric, *span, &[Kind::Fabric]);
+                    self.no_such_item(fabric, *span, Kind::Fabric);
                     return None;
                 };
                 let fabric = self.fabrics.get(item.name).copied()?;
@@ -175,7 +180,7 @@ impl<'t> Reader<'t> {
     fn window_named(&mut self, name: &str, span: Span, job: &Job, whole: bool) -> Option<usize> {
         let found = job.windows.iter().position(|window| window.name == name);
         if found.is_none() && (whole || self.world.item(Kind::Window, name).is_none()) {
-            self.no_such_item(name, span, &[Kind::Window]);
+            self.no_such_item(name, span, Kind::Window);
         }
         found
     }
@@ -242,7 +247,9 @@ impl<'t> Reader<'t> {
         let term: &'t Term = self.next_term(cursor, "expect", "a value")?;
         let amount = self.amount(term, &Scope::default())?;
         if !size.counts() {
-            return self.length_from(amount, term.span).map(Expected::Length);
+            return self
+                .length_from(amount, term, &Scope::default())
+                .map(Expected::Length);
         }
         match amount.fixed.as_count() {
             Some(count) => Some(Expected::Count(count)),

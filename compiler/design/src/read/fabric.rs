@@ -68,7 +68,7 @@ impl<'t> Reader<'t> {
 
     /// The fabric a value names, by its index in the job.
     pub fn fabric_named(&mut self, value: &Value<'t>, property: &str) -> Option<usize> {
-        let referred = self.item(value, &[Kind::Fabric], property)?;
+        let referred = self.item(value, Kind::Fabric, property)?;
         self.fabrics.get(referred.item.name).copied()
     }
 

@@ -80,7 +80,7 @@ impl<'t> Reader<'t> {
             self.word_not_expected(more.span, "head", "the name of a heading alone");
             return None;
         }
-        let referred = self.item(value, &[Kind::Heading], "head")?;
+        let referred = self.item(value, Kind::Heading, "head")?;
         self.heading(referred.item, &referred.scope, name_span(named))
     }
 
@@ -149,12 +149,7 @@ impl<'t> Reader<'t> {
             return Some(());
         }
         if !known.contains(&key) {
-            self.report(codes::property_unknown(
-                key_span,
-                "this heading",
-                key,
-                &known,
-            ));
+            self.report(codes::property_unknown(key_span, "heading", key, &known));
             return None;
         }
         let length = self.length_at(&mut cursor, key, Sign::NotNegative)?;
@@ -221,7 +216,7 @@ impl<'t> Reader<'t> {
                 .map_or("", |(words, _)| words.last().unwrap_or(&""));
             self.report(codes::property_unknown(
                 *span,
-                &format!("a heading hung {hang}"),
+                &format!("heading hung {hang}"),
                 key,
                 allowed,
             ));

@@ -159,7 +159,7 @@ impl<'t> Reader<'t> {
             self.nothing_more(&cursor, "notch", NOTCH)?;
         }
         let (Some(width), Some(depth)) = (width, depth) else {
-            self.report(codes::word_not_expected(place, "", "notch", NOTCH));
+            self.report(codes::value_unfinished(place, "notch", NOTCH));
             return None;
         };
         Some(OutlineStep::Notch {
@@ -199,7 +199,7 @@ impl<'t> Reader<'t> {
 
     fn proportion(&mut self, term: &'t Term, scope: &Scope<'t>) -> Option<Proportion> {
         let amount = self.amount(term, scope)?;
-        let plus = self.fixed_length(amount, term.span)?;
+        let plus = self.fixed_length(amount, term, scope)?;
         Some(Proportion {
             part: amount.of_width,
             plus,

@@ -202,7 +202,7 @@ impl<'t> Reader<'t> {
         let Some(value) = properties.get("outline") else {
             return Some(None);
         };
-        let referred = self.item(value, &[Kind::Outline], "outline")?;
+        let referred = self.item(value, Kind::Outline, "outline")?;
         self.outline(&referred, drop).map(Some)
     }
 
@@ -214,12 +214,12 @@ impl<'t> Reader<'t> {
         if self.is_none_word(value) {
             return Some(None);
         }
-        let referred = self.item(value, &[Kind::Pleats], "pleats")?;
+        let referred = self.item(value, Kind::Pleats, "pleats")?;
         self.pleat_rule(&referred).map(Some)
     }
 
     fn panel_making(&mut self, value: &Value<'t>) -> Option<PlacedMaking> {
-        let referred = self.item(value, &[Kind::Make], "make")?;
+        let referred = self.item(value, Kind::Make, "make")?;
         self.making(referred.item, &referred.scope)
     }
 

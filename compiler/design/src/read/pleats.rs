@@ -235,6 +235,8 @@ impl<'t> Reader<'t> {
             }
         }
         if !cursor.is_broken() {
+            cursor.words(&["toward"]);
+            let place = cursor.peek().map_or(place, |term| term.span);
             self.word_not_expected(place, "knife", TOWARD);
         }
         None

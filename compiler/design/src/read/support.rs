@@ -1,6 +1,6 @@
 //! Reading rods and boards.
 
-use pelmet_diagnostics::codes;
+use pelmet_diagnostics::{codes, with_article};
 use pelmet_measure::Length;
 use pelmet_workroom::{Board, Rod, Support};
 
@@ -16,8 +16,8 @@ impl<'t> Reader<'t> {
         let property = kind.word();
         let mut cursors = self.phrases(value)?.into_iter();
         let mut first = cursors.next()?;
-        let referred = self.item_at(&mut first, &[kind], property);
-        self.nothing_more(&first, property, kind.in_words())?;
+        let referred = self.item_at(&mut first, kind, property);
+        self.nothing_more(&first, property, &with_article(kind.noun()))?;
         let mut top_at = None;
         for mut cursor in cursors {
             if !cursor.words(&["top", "at"]) {

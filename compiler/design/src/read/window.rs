@@ -103,7 +103,7 @@ impl<'t> Reader<'t> {
                 Some(item)
             }
             None => {
-                self.no_such_item(name, name_span(called), &[Kind::Treatment]);
+                self.no_such_item(name, name_span(called), Kind::Treatment);
                 None
             }
         }
@@ -122,9 +122,8 @@ impl<'t> Reader<'t> {
                 .map(|property| property.key)
                 .collect();
             known.extend(&parameters);
-            let owner = format!("the window `{}`", item.name);
             let span = item.key_span(key);
-            self.report(codes::property_unknown(span, &owner, key, &known));
+            self.report(codes::property_unknown(span, "window", key, &known));
         }
     }
 
@@ -164,7 +163,7 @@ impl<'t> Reader<'t> {
                 sound = false;
                 if !window.damaged {
                     let owner = format!("the window `{}`", window.name);
-                    let line = format!("{}: ", parameter.name);
+                    let line = format!("{}: …", parameter.name);
                     let report =
                         codes::property_missing(window.place(), &owner, parameter.name, &line);
                     self.report(report.label(parameter.span, "the treatment asks for it here"));

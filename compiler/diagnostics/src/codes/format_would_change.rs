@@ -20,6 +20,8 @@ Build from the file as it is, and tell the makers of the compiler.
 
 /// The file at `path` would say something else if it were laid out anew.
 pub fn format_would_change(path: &str) -> Diagnostic {
-    CODE.report(format!("`{path}` would say something else if it were laid out anew"))
-        .help("leave it as it is; this is a fault of the formatter")
+    CODE.report(format!(
+        "`{path}` would say something else if it were laid out anew"
+    ))
+    .help("leave it as it is; this is a fault of the formatter")
 }

@@ -74,6 +74,7 @@ pub mod name_twice;
 pub mod name_unknown;
 pub mod name_unused;
 pub mod name_wrong_kind;
+pub mod names_too_deep;
 pub mod nested_too_deep;
 pub mod no_join_to_cover;
 pub mod not_understood;
@@ -122,6 +123,7 @@ pub mod unit_missing;
 pub mod unit_unknown;
 pub mod use_in_a_circle;
 pub mod use_unclear;
+pub mod value_unfinished;
 pub mod wall_too_thick;
 pub mod width_missing;
 pub mod width_not_in_proportion;
@@ -208,6 +210,7 @@ codes! {
     name_unknown
     name_unused
     name_wrong_kind
+    names_too_deep
     nested_too_deep
     no_join_to_cover
     not_understood
@@ -256,6 +259,7 @@ codes! {
     unit_unknown
     use_in_a_circle
     use_unclear
+    value_unfinished
     wall_too_thick
     width_missing
     width_not_in_proportion

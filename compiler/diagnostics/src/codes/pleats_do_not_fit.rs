@@ -1,7 +1,7 @@
 //! A width that the pleat rule cannot meet with any number of pleats.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span, counted, listed};
+use crate::{Code, Diagnostic, Fix, Severity, Span, counted};
 
 /// A width that the pleat rule cannot meet with any number of pleats.
 pub const CODE: Code = Code {
@@ -42,23 +42,23 @@ pleats even {
 };
 
 /// A width that does work.
-pub struct FittingWidth<'a> {
+pub struct FittingWidth {
     /// As a message says it.
-    pub text: &'a str,
+    pub text: String,
     /// How many pleats it has.
     pub pleats: u32,
-    /// The property and value to write for it ("finished width", "31 in"), where the width was
-    /// written at all and not left to the row.
-    pub to_write: Option<(&'a str, &'a str)>,
+    /// What to write for it, where the width was written at all and not left to the row.
+    pub to_write: Option<String>,
 }
 
 /// No count of pleats brings `panel` to the `wanted` width, which is of the `kind` "finished width"
-/// or "flat width"; `fitting` are the nearest that do, nearest first.
+/// or "flat width" and stated by the `property`; `fitting` are the nearest that do, nearest first.
 pub fn pleats_do_not_fit(
     panel: &str,
     (width, pleats): (Span, Span),
     (kind, wanted): (&str, &str),
-    fitting: &[FittingWidth<'_>],
+    property: &str,
+    fitting: &[FittingWidth],
 ) -> Diagnostic {
     let report = CODE
         .report(format!(
@@ -68,29 +68,22 @@ pub fn pleats_do_not_fit(
         .label(pleats, "cannot be met by these pleats");
     let report = fitting.iter().fold(report, |report, width| {
         let pleats = counted(width.pleats as usize, "pleat");
-        report.sum(format!("{pleats}: {}", width.text))
+        report.sum(format!("{pleats}: a {kind} of {}", width.text))
     });
-    let lines: Vec<String> = fitting.iter().filter_map(FittingWidth::line).collect();
-    let lines: Vec<&str> = lines.iter().map(String::as_str).collect();
-    let report = if lines.is_empty() {
-        report
-    } else {
-        report.help(format!("write {}", listed(&lines, "or")))
+    let to_write = fitting.iter().filter_map(|width| width.to_write.as_deref());
+    let lines: Vec<String> = to_write
+        .map(|value| format!("`{property}: {value}`"))
+        .collect();
+    let range = "give a space of the pleats a range, such as `space 3 in to 4 in`";
+    let Some(nearest) = fitting.first().and_then(|width| width.to_write.as_deref()) else {
+        return report.help(range);
     };
-    let report = report.help("or give a space of the pleats a range, such as `space 3 in to 4 in`");
-    match fitting.first().and_then(|nearest| nearest.to_write) {
-        Some((_, value)) => report.fix(Fix::replace(
-            format!("take the nearest width that works, {value}"),
+    report
+        .help(format!("write {}", lines.join(" or ")))
+        .help(format!("or {range}"))
+        .fix(Fix::replace(
+            format!("write {nearest}, the nearest that works"),
             width,
-            value,
-        )),
-        None => report,
-    }
-}
-
-impl FittingWidth<'_> {
-    fn line(&self) -> Option<String> {
-        let (key, value) = self.to_write?;
-        Some(format!("`{key}: {value}`"))
-    }
+            nearest,
+        ))
 }

@@ -1,0 +1,38 @@
+//! What the workroom found, told at the places it was written.
+//!
+//! A finding names windows, panels and steps by number. Here each is led back to its text, its
+//! lengths are printed in the house style, and what to write instead is worked out; the words are
+//! those of the codes.
+
+mod outline;
+mod piece;
+mod place;
+mod pleats;
+mod row;
+mod row_sums;
+
+use pelmet_diagnostics::Diagnostic;
+use pelmet_workroom::{Finding, Matter, Subject};
+
+use crate::Design;
+use place::WindowPlace;
+
+impl Design {
+    /// Tells a finding of the workroom: at every place that takes part, with the sum that shows
+    /// why and with what to write instead.
+    #[must_use]
+    pub fn report(&self, finding: &Finding) -> Diagnostic {
+        let (window, panel) = match finding.subject {
+            Subject::Window(window) => (window, None),
+            Subject::Panel { window, panel } => (window, Some(panel)),
+        };
+        let window = WindowPlace::new(self, window);
+        let panel = window.panel(panel);
+        match &finding.matter {
+            Matter::Pleats(matter) => pleats::report(panel, matter),
+            Matter::Outline(matter) => outline::report(panel, matter),
+            Matter::Row(matter) => row::report(window, matter),
+            Matter::Piece(matter) => piece::report(panel, matter),
+        }
+    }
+}

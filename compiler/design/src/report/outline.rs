@@ -1,0 +1,80 @@
+//! Findings in the outline.
+
+use pelmet_diagnostics::{Diagnostic, codes};
+use pelmet_measure::Length;
+use pelmet_workroom::{OutlineMatter, OutlineStep};
+
+use super::place::PanelPlace;
+
+pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnostic {
+    let name = &panel.name();
+    let outline = panel.span("outline");
+    let step_of = |step| (panel.outline_step(step), outline);
+    match *matter {
+        OutlineMatter::NoStart { step } => {
+            let place = step.map_or(outline, |step| panel.outline_step(step));
+            let twice = step.is_some_and(|step| is_from(panel, step));
+            codes::outline_not_started(name, (place, outline), twice)
+        }
+        OutlineMatter::NotClosed { step, across, down } => {
+            let end = (&*panel.text(across), &*panel.text(down));
+            codes::outline_not_closed(name, step_of(step), end)
+        }
+        OutlineMatter::HeadingShort { step, amount } => {
+            let begins = is_from(panel, step);
+            codes::heading_not_whole(name, step_of(step), &panel.text(amount), begins)
+        }
+        OutlineMatter::OutsideSize { step, amount, side, limit } => {
+            outside_size(panel, step, (amount, side), limit)
+        }
+        OutlineMatter::ShortOfDrop { amount } => short_of_drop(panel, amount),
+        OutlineMatter::CrossesItself { first, second } => {
+            let steps = (panel.outline_step(first), panel.outline_step(second), outline);
+            codes::outline_crosses_itself(name, steps)
+        }
+        OutlineMatter::TooManyCorners { limit } => codes::too_many_corners(name, outline, limit),
+        OutlineMatter::NoLength { step } => codes::edge_without_length(name, step_of(step)),
+        OutlineMatter::TooNarrow { step, width, needed } => {
+            let lengths = [width, needed, needed - width].map(|length| panel.text(length));
+            let [width, needed, missing] = lengths.each_ref();
+            let places = (panel.outline_step(step), outline, panel.span("make"));
+            codes::too_narrow_for_allowance(name, places, (width, needed, missing))
+        }
+    }
+}
+
+fn is_from(panel: PanelPlace<'_>, step: usize) -> bool {
+    let step = panel.order.and_then(|order| order.outline.steps.get(step));
+    matches!(step, Some(OutlineStep::From { .. }))
+}
+
+/// A side with no size beyond it, such as the heading line, has no place of its own.
+fn outside_size(
+    panel: PanelPlace<'_>,
+    step: usize,
+    (amount, side): (Length, &str),
+    limit: Length,
+) -> Diagnostic {
+    let size = match side {
+        "below the drop" => Some(panel.span("drop")),
+        "past the edge" => Some(panel.width("flat width").span).filter(|_| limit.is_positive()),
+        _ => None,
+    };
+    let limit = panel.text(limit);
+    codes::outline_outside_size(
+        &panel.name(),
+        (panel.outline_step(step), panel.span("outline")),
+        (&panel.text(amount), side),
+        size.map(|size| (size, &*limit)),
+    )
+}
+
+fn short_of_drop(panel: PanelPlace<'_>, amount: Length) -> Diagnostic {
+    let drop = panel.order.map_or(Length::ZERO, |order| order.drop);
+    codes::outline_short_of_drop(
+        &panel.name(),
+        panel.span("outline"),
+        (panel.span("drop"), &panel.text(drop)),
+        (&panel.text(drop - amount), &panel.text(amount)),
+    )
+}

@@ -1,0 +1,241 @@
+//! Findings in pieces, headings and making methods.
+
+use num_traits::{CheckedAdd, CheckedMul};
+use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_measure::{Length, Ratio, number_text};
+use pelmet_workroom::{FastenerOrder, Heading, Layer, PieceMatter, Support};
+
+use super::place::{PanelPlace, layer_word};
+
+pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic {
+    match *matter {
+        PieceMatter::NoWidth => no_width(panel),
+        PieceMatter::WidthsDisagree { first, first_length, second, second_length } => {
+            widths_disagree(panel, (first, first_length), (second, second_length))
+        }
+        PieceMatter::NothingLeft { size, length } => nothing_left(panel, size, length),
+        PieceMatter::TooLarge { size } => too_large(panel, size),
+        PieceMatter::FullnessUnderOne { fullness } => fullness_under_one(panel, fullness),
+        PieceMatter::HeadingNeedsOther { needs } => heading_needs_other(panel, needs),
+        PieceMatter::DropTooShort { drop, least } => drop_too_short(panel, drop, least),
+        PieceMatter::PocketTooSmall { pocket, least } => pocket_too_small(panel, pocket, least),
+        PieceMatter::FastenerWiderThanTail { ref fastener, tail } => {
+            fastener_too_wide(panel, fastener, tail)
+        }
+        PieceMatter::TailShows { tail, drop } => tail_shows(panel, tail, drop),
+        PieceMatter::OpeningTooWide { opening, edge } => opening_too_wide(panel, opening, edge),
+        PieceMatter::LiningMismatch { panel_has } => lining_mismatch(panel, panel_has),
+        PieceMatter::LongerThanBolt { layer, cut_length, bolt } => {
+            longer_than_bolt(panel, layer, cut_length, bolt)
+        }
+        PieceMatter::ClothTooNarrow { layer, usable, needed } => {
+            cloth_too_narrow(panel, layer, usable, needed)
+        }
+        PieceMatter::SeamShows { layer, at } => seam_shows(panel, layer, at),
+        PieceMatter::LiningShrinksMore { face, lining } => lining_shrinks(panel, face, lining),
+        PieceMatter::HalvesDiffer => halves_differ(panel),
+        PieceMatter::MotifBelowDrop { below_heading, drop } => {
+            motif_below_drop(panel, below_heading, drop)
+        }
+        PieceMatter::MotifHidden { at } => motif_hidden(panel, at),
+        PieceMatter::TooManyWidths { layer, limit } => too_many_widths(panel, layer, limit),
+    }
+}
+
+fn no_width(panel: PanelPlace<'_>) -> Diagnostic {
+    codes::panel_without_width(&panel.name(), panel.place(), panel.example())
+}
+
+fn widths_disagree(
+    panel: PanelPlace<'_>,
+    (first, first_length): (&str, Length),
+    (second, second_length): (&str, Length),
+) -> Diagnostic {
+    codes::widths_disagree(
+        &panel.name(),
+        (size_place(panel, first), first, &panel.text(first_length)),
+        (size_place(panel, second), second, &panel.text(second_length)),
+        &panel.text((first_length - second_length).abs()),
+    )
+}
+
+fn nothing_left(panel: PanelPlace<'_>, size: &str, length: Length) -> Diagnostic {
+    codes::nothing_left(&panel.name(), size_place(panel, size), size, &panel.text(length))
+}
+
+fn too_large(panel: PanelPlace<'_>, size: &str) -> Diagnostic {
+    let largest = panel.text(Length::LARGEST);
+    codes::size_too_large(&panel.name(), size_place(panel, size), size, &largest)
+}
+
+fn fullness_under_one(panel: PanelPlace<'_>, fullness: Ratio) -> Diagnostic {
+    let added = fullness.checked_add(&Ratio::from_integer(1)).unwrap_or(fullness);
+    let (fullness, added) = (number_text(fullness), number_text(added));
+    codes::fullness_under_one(&panel.name(), panel.span("fullness"), &fullness, &added)
+}
+
+fn heading_needs_other(panel: PanelPlace<'_>, needs: &str) -> Diagnostic {
+    let window = panel.window;
+    let has = (window.support(), window.support_word());
+    codes::heading_needs_other(&panel.name(), (panel.span("head"), needs), has)
+}
+
+fn drop_too_short(panel: PanelPlace<'_>, drop: Length, least: Length) -> Diagnostic {
+    let (taker, part) = match panel.order.map(|order| &order.heading) {
+        Some(Heading::RodPocket { .. }) => (panel.span("head"), "the frill and the pocket"),
+        _ => (panel.window.support(), "half of the rod"),
+    };
+    let to_write = panel.states("drop").then(|| panel.at_least(least));
+    codes::drop_too_short(
+        &panel.name(),
+        (panel.span("drop"), &panel.text(drop)),
+        (taker, part, &panel.text(least)),
+        to_write.as_deref(),
+    )
+}
+
+fn pocket_too_small(panel: PanelPlace<'_>, pocket: Length, least: Length) -> Diagnostic {
+    let to_write = panel.heading("pocket").map(|_| panel.at_least(least));
+    codes::pocket_too_small(
+        &panel.name(),
+        (heading_place(panel, "pocket"), &panel.text(pocket)),
+        (panel.window.support(), &panel.text(rod_diameter(panel))),
+        &panel.text(least),
+        to_write.as_deref(),
+    )
+}
+
+fn fastener_too_wide(
+    panel: PanelPlace<'_>,
+    fastener: &FastenerOrder,
+    carrier_length: Length,
+) -> Diagnostic {
+    let carrier = match panel.order.map(|order| &order.heading) {
+        Some(Heading::OnBoard { .. }) => "lap",
+        _ => "tail",
+    };
+    codes::fastener_wider_than_tail(
+        &panel.name(),
+        &fastener.name,
+        (heading_place(panel, "fastener"), &panel.text(fastener.width)),
+        (carrier, heading_place(panel, carrier), &panel.text(carrier_length)),
+    )
+}
+
+fn tail_shows(panel: PanelPlace<'_>, tail: Length, drop: Length) -> Diagnostic {
+    let half = rod_diameter(panel).divided(2);
+    codes::tail_shows(
+        &panel.name(),
+        (heading_place(panel, "tail"), &panel.text(tail)),
+        (panel.span("drop"), &panel.text(drop)),
+        (&panel.text(half), &panel.text(half + tail)),
+    )
+}
+
+fn opening_too_wide(panel: PanelPlace<'_>, opening: Length, edge: Length) -> Diagnostic {
+    let place = panel.making("turning opening").unwrap_or(panel.span("make"));
+    codes::opening_too_wide(
+        &panel.name(),
+        (place, &panel.text(opening)),
+        (size_place(panel, "flat width"), &panel.text(edge)),
+    )
+}
+
+fn lining_mismatch(panel: PanelPlace<'_>, panel_has: bool) -> Diagnostic {
+    let method = panel.order.map_or("", |order| &order.making.name);
+    let cloth = panel.face_name().filter(|_| !panel_has);
+    let places = (panel.span("lining"), panel.span("make"));
+    codes::lining_and_method_differ(&panel.name(), places, method, cloth)
+}
+
+fn longer_than_bolt(
+    panel: PanelPlace<'_>,
+    layer: Layer,
+    cut_length: Length,
+    bolt: Length,
+) -> Diagnostic {
+    codes::longer_than_bolt(
+        &panel.name(),
+        (layer_word(layer), &panel.text(cut_length)),
+        (panel.span("drop"), panel.cloth(layer), panel.fabric(layer)),
+        (&panel.text(bolt), &panel.text(cut_length - bolt)),
+    )
+}
+
+fn cloth_too_narrow(
+    panel: PanelPlace<'_>,
+    layer: Layer,
+    usable: Length,
+    needed: Length,
+) -> Diagnostic {
+    codes::cloth_too_narrow(
+        &panel.name(),
+        layer_word(layer),
+        (panel.cloth(layer), panel.fabric(layer)),
+        (&panel.text(usable), &panel.text(needed)),
+    )
+}
+
+fn seam_shows(panel: PanelPlace<'_>, layer: Layer, at: Length) -> Diagnostic {
+    let places = (panel.cloth(layer), panel.span("pleats"));
+    codes::seam_shows(&panel.name(), layer_word(layer), places, &panel.mark(at))
+}
+
+fn lining_shrinks(panel: PanelPlace<'_>, face: Ratio, lining: Ratio) -> Diagnostic {
+    codes::lining_shrinks_more(
+        &panel.name(),
+        (panel.cloth(Layer::Lining), &percent(lining)),
+        (panel.cloth(Layer::Face), &percent(face)),
+    )
+}
+
+fn halves_differ(panel: PanelPlace<'_>) -> Diagnostic {
+    codes::halves_differ(&panel.name(), (panel.span("cut"), panel.span("outline")))
+}
+
+fn motif_below_drop(panel: PanelPlace<'_>, below_heading: Length, drop: Length) -> Diagnostic {
+    codes::motif_below_drop(
+        &panel.name(),
+        (panel.window.span("motif"), &panel.text(below_heading)),
+        (panel.span("drop"), &panel.text(drop)),
+        &panel.text(below_heading - drop),
+    )
+}
+
+fn motif_hidden(panel: PanelPlace<'_>, at: Length) -> Diagnostic {
+    let places = (panel.window.span("motif"), panel.span("pleats"));
+    codes::motif_hidden(&panel.name(), places, &panel.mark(at))
+}
+
+fn too_many_widths(panel: PanelPlace<'_>, layer: Layer, limit: u32) -> Diagnostic {
+    let places = (panel.cloth(layer), size_place(panel, "flat width"));
+    codes::too_many_widths(&panel.name(), layer_word(layer), places, limit)
+}
+
+/// Where what a size is worked out from was written.
+fn size_place(panel: PanelPlace<'_>, size: &str) -> Span {
+    match size {
+        "drop" | "cut length" => panel.span("drop"),
+        "fastener length" => heading_place(panel, "fastener"),
+        "flat width that the cut width leaves" => panel.span("cut width"),
+        "flat width that the fullness makes" => panel.span("fullness"),
+        width => panel.width(width).span,
+    }
+}
+
+/// Where a number of the heading was written, or else the heading.
+fn heading_place(panel: PanelPlace<'_>, key: &str) -> Span {
+    panel.heading(key).unwrap_or(panel.span("head"))
+}
+
+fn rod_diameter(panel: PanelPlace<'_>) -> Length {
+    match panel.window.order.map(|order| &order.support) {
+        Some(Support::Rod(rod)) => rod.diameter,
+        Some(Support::Board(_)) | None => Length::ZERO,
+    }
+}
+
+/// A part of a whole in percent: 3/100 is `3`.
+fn percent(part: Ratio) -> String {
+    number_text(part.checked_mul(&Ratio::from_integer(100)).unwrap_or(part))
+}

@@ -1,0 +1,234 @@
+//! The windows and panels of a design as a report speaks of them: by name, at their text.
+
+use pelmet_diagnostics::{FileId, Span};
+use pelmet_measure::{Length, System};
+use pelmet_workroom::{FinishedOrder, Layer, PanelOrder, Support, WidthOrder, WindowOrder};
+
+use crate::{Design, PanelWay, WindowWay};
+
+/// A window: what was ordered and where it was written.
+#[derive(Copy, Clone)]
+pub(super) struct WindowPlace<'d> {
+    design: &'d Design,
+    pub(super) order: Option<&'d WindowOrder>,
+    way: Option<&'d WindowWay>,
+}
+
+/// A panel of a window: what was ordered and where it was written.
+#[derive(Copy, Clone)]
+pub(super) struct PanelPlace<'d> {
+    pub(super) window: WindowPlace<'d>,
+    pub(super) order: Option<&'d PanelOrder>,
+    way: Option<&'d PanelWay>,
+}
+
+/// A width as the maker stated it.
+pub(super) struct Stated {
+    /// The property it was stated by; "finished width" where it was not stated.
+    pub(super) property: &'static str,
+    /// Its value, or the panel's name where it was not stated.
+    pub(super) span: Span,
+    /// The length, where it was stated as one.
+    length: Option<Length>,
+}
+
+impl<'d> WindowPlace<'d> {
+    pub(super) fn new(design: &'d Design, window: usize) -> Self {
+        let order = design.job.windows.get(window);
+        Self { design, order, way: design.ways.windows.get(window) }
+    }
+
+    pub(super) fn panel(self, panel: Option<usize>) -> PanelPlace<'d> {
+        let order = panel.and_then(|panel| self.order?.panels.get(panel));
+        let way = panel.and_then(|panel| self.way?.panels.get(panel));
+        PanelPlace { window: self, order, way }
+    }
+
+    /// The window in a sentence.
+    pub(super) fn name(self) -> String {
+        format!("the window {}", self.quoted())
+    }
+
+    /// Where a property was written, or else the window's name.
+    pub(super) fn span(self, key: &str) -> Span {
+        self.way.map_or(NOWHERE, |way| way.property(key))
+    }
+
+    /// Where the rod or board was written.
+    pub(super) fn support(self) -> Span {
+        self.span(self.support_word())
+    }
+
+    /// What the window hangs from: "rod" or "board".
+    pub(super) fn support_word(self) -> &'static str {
+        match self.order.map(|order| &order.support) {
+            Some(Support::Board(_)) => "board",
+            Some(Support::Rod(_)) | None => "rod",
+        }
+    }
+
+    /// Whether a property was written for this window.
+    pub(super) fn states(self, key: &str) -> bool {
+        self.way.is_some_and(|way| way.properties.contains_key(key))
+    }
+
+    /// A length for a message.
+    pub(super) fn text(self, length: Length) -> String {
+        self.design.style.plain(length)
+    }
+
+    /// A length to be typed in: exactly this one, in millimetres where no fraction of an inch is.
+    pub(super) fn exact(self, length: Length) -> String {
+        let rounded = self.text(length).starts_with(|first: char| first.is_alphabetic());
+        if rounded { format!("{} mm", length.millimetres_text()) } else { self.text(length) }
+    }
+
+    fn quoted(self) -> String {
+        format!("`{}`", self.order.map_or("", |order| &order.name))
+    }
+}
+
+impl<'d> PanelPlace<'d> {
+    /// The panel in a sentence.
+    pub(super) fn name(self) -> String {
+        format!("the panel `{}` of {}", self.own_name(), self.window.quoted())
+    }
+
+    /// The name the maker gave it.
+    pub(super) fn own_name(self) -> &'d str {
+        self.order.map_or("", |order| &order.name)
+    }
+
+    /// Where its name was written.
+    pub(super) fn place(self) -> Span {
+        self.way.map_or(self.window.span("panel"), |way| way.name)
+    }
+
+    /// Where a property was written, or else the panel's name.
+    pub(super) fn span(self, key: &str) -> Span {
+        self.way.map_or(self.place(), |way| way.property(key))
+    }
+
+    /// Where the cloth of a layer was named.
+    pub(super) fn cloth(self, layer: Layer) -> Span {
+        self.span(layer_word(layer))
+    }
+
+    /// Where the cloth of a layer was described.
+    pub(super) fn fabric(self, layer: Layer) -> Option<Span> {
+        let order = self.order?;
+        let fabric = match layer {
+            Layer::Face => order.face,
+            Layer::Lining => order.lining?,
+        };
+        self.window.design.ways.fabrics.get(fabric).copied()
+    }
+
+    /// The name of the face cloth.
+    pub(super) fn face_name(self) -> Option<&'d str> {
+        let fabric = self.window.design.job.fabrics.get(self.order?.face)?;
+        Some(&fabric.name)
+    }
+
+    /// Whether a property was written for this panel.
+    pub(super) fn states(self, key: &str) -> bool {
+        self.way.is_some_and(|way| way.properties.contains_key(key))
+    }
+
+    /// Where a step of the pleats was written.
+    pub(super) fn pleat_step(self, step: usize) -> Span {
+        let step = self.way.and_then(|way| way.pleat_steps.get(step));
+        step.copied().unwrap_or(self.span("pleats"))
+    }
+
+    /// Where a step of the outline was written.
+    pub(super) fn outline_step(self, step: usize) -> Span {
+        let step = self.way.and_then(|way| way.outline_steps.get(step));
+        step.copied().unwrap_or(self.span("outline"))
+    }
+
+    /// Where a number of the heading was written, if it was.
+    pub(super) fn heading(self, key: &str) -> Option<Span> {
+        self.way?.heading.get(key).copied()
+    }
+
+    /// Where a number of the making method was written, if it was.
+    pub(super) fn making(self, key: &str) -> Option<Span> {
+        self.way?.making.get(key).copied()
+    }
+
+    /// How a width was stated: "finished width" or, for any other, the flat width.
+    pub(super) fn width(self, width: &str) -> Stated {
+        let ways = if width == "finished width" { FINISHED_FIRST } else { FLAT_FIRST };
+        let property = ways.iter().copied().find(|key| self.states(key));
+        let property = property.unwrap_or("finished width");
+        self.stated(property)
+    }
+
+    /// What was stated by one of the properties of a width.
+    pub(super) fn stated(self, property: &'static str) -> Stated {
+        let width = self.order.map(|order| order.width).unwrap_or_default();
+        let length = stated_length(&width, property).filter(|_| self.states(property));
+        Stated { property, span: self.span(property), length }
+    }
+
+    /// A length for a message.
+    pub(super) fn text(self, length: Length) -> String {
+        self.window.text(length)
+    }
+
+    /// A length to be typed in.
+    pub(super) fn exact(self, length: Length) -> String {
+        self.window.exact(length)
+    }
+
+    /// A length to be typed in that is this one or a little more, as cloth is cut.
+    pub(super) fn at_least(self, length: Length) -> String {
+        self.window.design.style.cut(length)
+    }
+
+    /// A place on the cloth, as it is marked.
+    pub(super) fn mark(self, length: Length) -> String {
+        self.window.design.style.mark(length)
+    }
+
+    /// A width for an example, in the units of the house.
+    pub(super) fn example(self) -> &'static str {
+        match self.window.design.style.system {
+            System::Inches => "40 in",
+            System::Metric => "1000 mm",
+        }
+    }
+}
+
+impl Stated {
+    /// What to write so that the width is so much more (or less, where negative).
+    pub(super) fn changed(&self, panel: PanelPlace<'_>, by: Length) -> Option<String> {
+        let length = self.length? + by;
+        length.is_positive().then(|| panel.exact(length))
+    }
+}
+
+/// The word for a layer, which is also the property that names its cloth.
+pub(super) fn layer_word(layer: Layer) -> &'static str {
+    match layer {
+        Layer::Face => "face",
+        Layer::Lining => "lining",
+    }
+}
+
+/// The properties that can state a width, the most direct first.
+const FINISHED_FIRST: &[&str] = &["finished width", "flat width", "cut width", "fullness"];
+const FLAT_FIRST: &[&str] = &["flat width", "cut width", "fullness", "finished width"];
+
+/// What has no place of its own is told at the start of the main file.
+const NOWHERE: Span = Span { file: FileId(0), start: 0, end: 0 };
+
+fn stated_length(width: &WidthOrder, property: &str) -> Option<Length> {
+    match (property, width.finished) {
+        ("finished width", Some(FinishedOrder::Exact(length))) => Some(length),
+        ("flat width", _) => width.flat,
+        ("cut width", _) => width.cut,
+        _ => None,
+    }
+}

@@ -1,0 +1,141 @@
+//! Findings in the pleats.
+
+use pelmet_diagnostics::codes::pleats_do_not_fit::FittingWidth;
+use pelmet_diagnostics::{Diagnostic, codes};
+use pelmet_measure::Length;
+use pelmet_workroom::{
+    FoldPlace, PleatKind, PleatMatter, PleatOrder, PleatStep, Start, StepKind,
+};
+
+use super::place::PanelPlace;
+
+pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic {
+    let name = &panel.name();
+    let pleats = panel.span("pleats");
+    let step_of = |step| (panel.pleat_step(step), pleats);
+    match *matter {
+        PleatMatter::WidthMissing => {
+            codes::width_missing(name, (panel.place(), pleats), panel.example())
+        }
+        PleatMatter::NoFit { wanted, finished, below, above } => {
+            let kind = if finished { "finished width" } else { "flat width" };
+            no_fit(panel, (kind, wanted), [below, above])
+        }
+        PleatMatter::WidthsContradict { flat, finished, take_up } => {
+            widths_contradict(panel, flat, finished, take_up)
+        }
+        PleatMatter::TakesTooMuch { flat, taken } => takes_too_much(panel, flat, taken),
+        PleatMatter::FoldCrossesCentre { step, amount, fold_at, taken_up } => {
+            let lengths = [fold_at, taken_up, amount].map(|length| panel.text(length));
+            let [fold_at, taken_up, beyond] = lengths.each_ref();
+            let further = farther(panel, step, amount).filter(|_| starts_at_centre(panel));
+            codes::fold_crosses_centre(name, step_of(step), (fold_at, taken_up, beyond), further)
+        }
+        PleatMatter::FoldOverrunsEdge { step, amount } => {
+            let knife = knife_beside(panel, step, amount);
+            let knife = knife.as_ref().map(|[depth, beside]| (&**depth, &**beside));
+            codes::fold_overruns_edge(name, step_of(step), &panel.text(amount), knife)
+        }
+        PleatMatter::EdgeInsideFold { step, amount } => {
+            codes::edge_inside_fold(name, step_of(step), &panel.text(amount))
+        }
+        PleatMatter::PleatsRunTogether { first, second, amount } => {
+            let steps = (panel.pleat_step(first), panel.pleat_step(second), pleats);
+            let further = farther(panel, second, amount);
+            codes::pleats_run_together(name, steps, &panel.text(amount), further)
+        }
+        PleatMatter::FoldOnFold { step, layers, intended, from, to } => {
+            let (step, from, to) = (panel.pleat_step(step), panel.mark(from), panel.mark(to));
+            codes::fold_on_fold(name, (pleats, step), (layers, intended), (&from, &to))
+        }
+        PleatMatter::TooManyPleats { step, limit } => {
+            codes::too_many_pleats(name, step_of(step), limit)
+        }
+    }
+}
+
+fn no_fit(
+    panel: PanelPlace<'_>,
+    (kind, wanted): (&str, Length),
+    nearest: [Option<(Length, u32)>; 2],
+) -> Diagnostic {
+    let stated = panel.width(kind);
+    let mut nearest: Vec<(Length, u32)> = nearest.into_iter().flatten().collect();
+    nearest.sort_by_key(|(width, _)| (*width - wanted).abs());
+    let fitting = nearest.into_iter().map(|(width, pleats)| FittingWidth {
+        text: panel.text(width),
+        pleats,
+        to_write: stated.changed(panel, width - wanted),
+    });
+    codes::pleats_do_not_fit(
+        &panel.name(),
+        (stated.span, panel.span("pleats")),
+        (kind, &panel.text(wanted)),
+        stated.property,
+        &fitting.collect::<Vec<_>>(),
+    )
+}
+
+fn widths_contradict(
+    panel: PanelPlace<'_>,
+    flat: Length,
+    finished: Length,
+    take_up: Length,
+) -> Diagnostic {
+    let difference = flat - finished;
+    let (stated_finished, stated_flat) = (panel.width("finished width"), panel.width("flat width"));
+    let to_write = stated_flat.changed(panel, take_up - difference);
+    codes::widths_contradict(
+        &panel.name(),
+        (stated_finished.span, &panel.text(finished)),
+        (stated_flat.span, &panel.text(flat)),
+        (panel.span("pleats"), &panel.text(difference), &panel.text(take_up)),
+        to_write.as_ref().map(|value| (stated_flat.property, &**value)),
+    )
+}
+
+fn takes_too_much(panel: PanelPlace<'_>, flat: Length, taken: Length) -> Diagnostic {
+    let stated = panel.width("flat width");
+    let to_write = stated.changed(panel, taken - flat);
+    codes::pleats_take_too_much(
+        &panel.name(),
+        (stated.span, panel.span("pleats")),
+        (&panel.text(flat), &panel.text(taken), &panel.text(taken - flat)),
+        to_write.as_ref().map(|value| (stated.property, &**value)),
+    )
+}
+
+/// How to write the place of a fold so much farther on, where it has a place of its own.
+fn farther(panel: PanelPlace<'_>, step: usize, by: Length) -> Option<String> {
+    match pleat(panel, step)?.place? {
+        FoldPlace::At(at) => Some(format!("fold at {}", panel.exact(at + by))),
+        FoldPlace::On(on) => Some(format!("fold {} on", panel.exact(on + by))),
+    }
+}
+
+/// The depth of a knife pleat of one depth, and the cloth beside it where its fold is `amount` too
+/// deep.
+fn knife_beside(panel: PanelPlace<'_>, step: usize, amount: Length) -> Option<[String; 2]> {
+    let pleat = pleat(panel, step)?;
+    let beside = pleat.depth.least - amount;
+    let is_knife = matches!(pleat.kind, PleatKind::Knife { .. });
+    (is_knife && pleat.depth.is_fixed() && beside.is_positive())
+        .then(|| [panel.exact(pleat.depth.least), panel.exact(beside)])
+}
+
+fn starts_at_centre(panel: PanelPlace<'_>) -> bool {
+    let rule = panel.order.and_then(|order| order.pleats.as_ref());
+    rule.is_some_and(|rule| rule.start == Start::Centre)
+}
+
+fn pleat(panel: PanelPlace<'_>, number: usize) -> Option<&PleatOrder> {
+    pleat_among(&panel.order?.pleats.as_ref()?.steps, number)
+}
+
+fn pleat_among(steps: &[PleatStep], number: usize) -> Option<&PleatOrder> {
+    steps.iter().find_map(|step| match &step.kind {
+        StepKind::Pleat(pleat) if step.number == number => Some(pleat),
+        StepKind::Repeat { steps, .. } => pleat_among(steps, number),
+        StepKind::Pleat(_) | StepKind::Plain(_) | StepKind::Rest => None,
+    })
+}

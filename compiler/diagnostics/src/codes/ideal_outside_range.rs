@@ -1,0 +1,51 @@
+//! A preferred value outside its own range.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A preferred value outside its own range.
+pub const CODE: Code = Code {
+    slug: "ideal-outside-range",
+    severity: Severity::Error,
+    page: "\
+The value after `ideally` is the one you like best among those allowed, so it must lie between the
+two limits.
+
+Move the preferred value into the range, or widen the range.
+",
+    failing: Example::Text(
+        "\
+pleats rows {
+    margin 2 in
+    repeat: box 1 in, space 3 in to 4 in ideally 5 in
+    margin 2 in
+}
+",
+    ),
+    mend: Example::Text(
+        "\
+pleats rows {
+    margin 2 in
+    repeat: box 1 in, space 3 in to 6 in ideally 5 in
+    margin 2 in
+}
+",
+    ),
+};
+
+/// The `ideal` at `span` does not lie in the `range` from `least` to `most`.
+pub fn ideal_outside_range(
+    span: Span,
+    ideal: &str,
+    range: Span,
+    (least, most): (&str, &str),
+    property: &str,
+) -> Diagnostic {
+    CODE.report(format!(
+        "the preferred {property} of {ideal} is outside its own range"
+    ))
+    .label(span, "preferred here")
+    .label(range, format!("but only {least} to {most} is allowed"))
+    .help(format!(
+        "write a value from {least} to {most} after `ideally`, or widen the range"
+    ))
+}

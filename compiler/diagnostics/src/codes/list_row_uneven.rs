@@ -1,0 +1,83 @@
+//! A line of a list with more or fewer cells than the list has columns.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A line of a list with more or fewer cells than the list has columns.
+pub const CODE: Code = Code {
+    slug: "list-row-uneven",
+    severity: Severity::Error,
+    page: "\
+Every line of a list of windows has one cell for each column, even if it is empty. With one too many
+or too few, a measure would land in the wrong column, and in the wrong cloth.
+
+Count the commas; a value that holds a comma itself goes in quotes.
+",
+    failing: Example::Files(&[
+        (
+            "job.pelmet",
+            "\
+fabric calico { width: 45 in }
+rod pole(length) { length: length, diameter: 1 in }
+make seamed { seam: 1/2 in, lining: none }
+treatment curtain(drop) {
+    panel front {
+        finished width: fill
+        drop: drop
+        head: over rod, tail 3 in
+        make: seamed
+        face: calico
+    }
+    row: front
+}
+windows from \"windows.csv\": curtain
+",
+        ),
+        (
+            "windows.csv",
+            "\
+name,rod,drop
+bay,pole(40 in)
+",
+        ),
+    ]),
+    mend: Example::Files(&[
+        (
+            "job.pelmet",
+            "\
+fabric calico { width: 45 in }
+rod pole(length) { length: length, diameter: 1 in }
+make seamed { seam: 1/2 in, lining: none }
+treatment curtain(drop) {
+    panel front {
+        finished width: fill
+        drop: drop
+        head: over rod, tail 3 in
+        make: seamed
+        face: calico
+    }
+    row: front
+}
+windows from \"windows.csv\": curtain
+",
+        ),
+        (
+            "windows.csv",
+            "\
+name,rod,drop
+bay,pole(40 in),12 in
+",
+        ),
+    ]),
+};
+
+/// The line at `span` has so many `cells` where the list has so many `columns`.
+pub fn list_row_uneven(span: Span, cells: usize, columns: usize) -> Diagnostic {
+    CODE.report(format!(
+        "this line has {cells} cells and the list has {columns} columns"
+    ))
+    .label(
+        span,
+        "the cells of this line and the names of the columns do not match",
+    )
+    .help("leave a cell empty by writing its comma; put a value that holds a comma in quotes")
+}

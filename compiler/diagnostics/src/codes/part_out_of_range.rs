@@ -1,0 +1,32 @@
+//! A part of something that is less than nothing or more than all of it.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A part of something that is less than nothing or more than all of it.
+pub const CODE: Code = Code {
+    slug: "part-out-of-range",
+    severity: Severity::Error,
+    page: "\
+Shrinkage is a part of the cloth's length: nothing or more, and less than all of it. Fullness is how
+many times the finished width, and more than nothing.
+
+Write shrinkage as a percentage, such as `3 %`, and fullness such as `2 1/2 times`.
+",
+    failing: Example::Text(
+        "\
+fabric calico { width: 45 in, shrinkage: 3 }
+",
+    ),
+    mend: Example::Text(
+        "\
+fabric calico { width: 45 in, shrinkage: 3 % }
+",
+    ),
+};
+
+/// The part at `span` of what `property` says comes to `number`, which cannot be.
+pub fn part_out_of_range(span: Span, property: &str, number: &str) -> Diagnostic {
+    CODE.report(format!("a {property} of {number} cannot be"))
+        .label(span, format!("this comes to {number}"))
+        .help("write shrinkage as a percentage, such as `3 %`, and fullness such as `2 1/2 times`")
+}

@@ -1,0 +1,31 @@
+//! A `use` line that names neither a file nor the standard library.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A `use` line that names neither a file nor the standard library.
+pub const CODE: Code = Code {
+    slug: "use-unclear",
+    severity: Severity::Error,
+    page: "\
+`use` brings in a file of your own, its path in quotes, or files of the standard library.
+
+Write `use \"styles/house.pelmet\"`, `use standard`, or `use standard pleats, headings`.
+",
+    failing: Example::Text(
+        "\
+use styles
+",
+    ),
+    mend: Example::Text(
+        "\
+use standard pleats
+",
+    ),
+};
+
+/// The `use` line at `span` says neither a path nor `standard`.
+pub fn use_unclear(span: Span) -> Diagnostic {
+    CODE.report("this `use` does not say what to use")
+        .label(span, "a path in quotes, or `standard`, should follow")
+        .help("write `use \"styles/house.pelmet\"` for a file of yours, or `use standard pleats`")
+}

@@ -1,0 +1,32 @@
+//! A value that stops before it has said all.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A value that stops before it has said all.
+pub const CODE: Code = Code {
+    slug: "value-unfinished",
+    severity: Severity::Error,
+    page: "\
+The value begins well and then stops: a repeat that does not say whether it runs along the cloth or
+across it, a notch without its depth.
+
+Half a value is not guessed at. Write the rest of it as the report shows.
+",
+    failing: Example::Text(
+        "\
+fabric kelp-stripe { width: 54 in, repeat: 12 in }
+",
+    ),
+    mend: Example::Text(
+        "\
+fabric kelp-stripe { width: 54 in, repeat: 12 in along }
+",
+    ),
+};
+
+/// Something is missing at `span`; `property` can be written as `can_be` says.
+pub fn value_unfinished(span: Span, property: &str, can_be: &str) -> Diagnostic {
+    CODE.report(format!("`{property}` stops before it has said all"))
+        .label(span, "something is missing here")
+        .help(format!("`{property}` can be {can_be}"))
+}

@@ -1,0 +1,35 @@
+//! A tube whose wall is thicker than its half.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A tube whose wall is thicker than its half.
+pub const CODE: Code = Code {
+    slug: "wall-too-thick",
+    severity: Severity::Error,
+    page: "\
+The wall of a tube is measured from the outside to the hollow. Twice the wall cannot be more than
+the rod is across.
+
+Write the wall's thickness; leave `wall` out for a solid rod.
+",
+    failing: Example::Text(
+        "\
+rod pole { length: 72 in, diameter: 1 in, wall: 3/4 in }
+",
+    ),
+    mend: Example::Text(
+        "\
+rod pole { length: 72 in, diameter: 1 in, wall: 1/16 in }
+",
+    ),
+};
+
+/// The `wall` at `span` is more than half the `diameter`.
+pub fn wall_too_thick(span: Span, wall: &str, diameter: &str) -> Diagnostic {
+    CODE.report(format!(
+        "a wall of {wall} does not fit in a rod {diameter} across"
+    ))
+    .label(span, "the wall of the tube")
+    .sum(format!("2 x {wall} is more than {diameter}"))
+    .help("write the thickness of the tube's wall, or leave `wall` out for a solid rod")
+}
