@@ -22,7 +22,7 @@ mod load;
 mod project;
 mod read;
 mod reader;
-//mod report;
+mod report;
 mod resolve;
 mod scope;
 mod sum;
