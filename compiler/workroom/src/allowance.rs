@@ -44,10 +44,15 @@ pub(crate) fn grow(shape: &Shape, by: &[Length]) -> Result<Shape, Vec<OutlineMat
         .map(|((before, after), point)| corner(*point, before, after, outward))
         .collect();
     let too_narrow = vanished(shape, &corners);
-    if too_narrow.is_empty() {
-        assemble(shape, by, &corners)
+    if !too_narrow.is_empty() {
+        return Err(too_narrow);
+    }
+    let cut = cut_corners(shape, &corners);
+    let run_together = run_together(shape, by, &cut);
+    if run_together.is_empty() {
+        Ok(cut_shape(&cut))
     } else {
-        Err(too_narrow)
+        Err(run_together)
     }
 }
 
@@ -159,58 +164,76 @@ fn vanished(shape: &Shape, corners: &[Vec<Point>]) -> Vec<OutlineMatter> {
     found
 }
 
-/// The cut line as a shape, unless parts of it run into one another.
-fn assemble(
-    shape: &Shape,
-    by: &[Length],
-    corners: &[Vec<Point>],
-) -> Result<Shape, Vec<OutlineMatter>> {
-    let sewn = shape.corners.iter().zip(&shape.edges).enumerate();
-    let grown: Vec<(usize, &Corner, &Edge, Point)> = sewn
+/// A corner of the cut line, with the sewn corner it comes from and the edge after that.
+struct CutCorner<'a> {
+    index: usize,
+    sewn: &'a Corner,
+    edge: &'a Edge,
+    at: Point,
+}
+
+fn cut_corners<'a>(shape: &'a Shape, corners: &[Vec<Point>]) -> Vec<CutCorner<'a>> {
+    let sewn = shape
+        .corners
+        .iter()
+        .zip(&shape.edges)
         .zip(corners)
-        .flat_map(|((index, (corner, edge)), points)| {
-            points
-                .iter()
-                .map(move |point| (index, corner, edge, *point))
+        .enumerate();
+    let cut = sewn.flat_map(|(index, ((sewn, edge), points))| {
+        points.iter().map(move |&at| CutCorner {
+            index,
+            sewn,
+            edge,
+            at,
         })
-        .collect();
-    let points: Vec<Point> = grown.iter().map(|(.., point)| *point).collect();
+    });
+    cut.collect()
+}
+
+/// The places where parts of the cut line run into one another.
+fn run_together(shape: &Shape, by: &[Length], cut: &[CutCorner<'_>]) -> Vec<OutlineMatter> {
+    let points: Vec<Point> = cut.iter().map(|corner| corner.at).collect();
     let mut reported = BTreeSet::new();
     let mut found = Vec::new();
     for (one, other) in crossings(&points) {
-        let sources = grown.get(one).zip(grown.get(other));
-        let Some(((first, _, edge, _), (second, ..))) = sources else {
+        let Some((one, other)) = cut.get(one).zip(cut.get(other)) else {
             continue;
         };
-        if reported.insert(edge.step) {
-            let needed = [first, second]
-                .into_iter()
-                .filter_map(|index| by.get(*index))
-                .copied();
-            let width = gap(shape, *first, *second);
-            found.push(too_narrow(edge.step, width, needed.sum()));
+        if reported.insert(one.edge.step) {
+            let meeting = [one.index, other.index].into_iter();
+            let needed = meeting.filter_map(|edge| by.get(edge)).copied().sum();
+            found.push(too_narrow(
+                one.edge.step,
+                gap(shape, one.index, other.index),
+                needed,
+            ));
         }
     }
-    if !found.is_empty() {
-        return Err(found);
-    }
-    let ends = points.iter().cycle().skip(1);
-    let (corners, edges) = grown
+    found
+}
+
+fn cut_shape(cut: &[CutCorner<'_>]) -> Shape {
+    let ends = cut.iter().cycle().skip(1);
+    let lengths = cut
         .iter()
         .zip(ends)
-        .map(|((_, corner, edge, point), next)| {
-            let length = Span::between(*point, *next).length();
-            (
-                Corner {
-                    at: *point,
-                    relief: CornerRelief::Nothing,
-                    step: corner.step,
-                },
-                Edge { length, ..**edge },
-            )
-        })
-        .unzip();
-    Ok(Shape { corners, edges })
+        .map(|(from, to)| Span::between(from.at, to.at).length());
+    let sewn_off = |corner: &CutCorner<'_>| Corner {
+        at: corner.at,
+        relief: CornerRelief::Nothing,
+        step: corner.sewn.step,
+    };
+    Shape {
+        corners: cut.iter().map(sewn_off).collect(),
+        edges: cut
+            .iter()
+            .zip(lengths)
+            .map(|(corner, length)| Edge {
+                length,
+                ..*corner.edge
+            })
+            .collect(),
+    }
 }
 
 fn too_narrow(step: Option<usize>, width: Length, needed: Length) -> OutlineMatter {

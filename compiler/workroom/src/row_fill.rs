@@ -126,9 +126,9 @@ fn level(fillers: &BTreeMap<usize, Filler>, left: Length) -> Option<Length> {
     while exceeds - fits > one {
         let middle = fits + (exceeds - fits).divided(2);
         if taken(middle) <= left {
-            fits = middle
+            fits = middle;
         } else {
-            exceeds = middle
+            exceeds = middle;
         }
     }
     let short_by: Length = left - taken(fits);

@@ -96,25 +96,32 @@ impl Ground {
 /// The made-up shape that drawn points stand for: mirrored where they are one half, set below the
 /// heading and closed along the top edge. `None` where its line crosses or touches itself.
 pub(crate) fn shape_of(
-    drawn: &[DrawnPoint],
+    drawn: Vec<DrawnPoint>,
     ground: Ground,
     matters: &mut Vec<Matter>,
 ) -> Option<Shape> {
+    // Done before mirroring, while both halves are still one: half an odd width puts the fold a
+    // nanometre out, enough to bend a straight line.
+    let drawn = without_straight_points(drawn, |point| at(point.across, point.down));
+    // The left side is drawn by the last step of a half outline, by the first of a whole one.
+    let left_side = if ground.half {
+        drawn.last()
+    } else {
+        drawn.first()
+    };
     let mut vertices = vec![Vertex {
         at: at(Length::ZERO, Length::ZERO),
         corner: None,
-        edge: None,
+        edge: left_side.map(|point| point.step),
     }];
-    vertices.extend(below_heading(drawn, ground));
+    vertices.extend(below_heading(&drawn, ground));
     vertices.push(Vertex {
         at: at(ground.flat, Length::ZERO),
         corner: drawn.last().map(|point| point.step),
         edge: None,
     });
-    let shape = finish(
-        &without_straight_corners(join_doubles(vertices)),
-        ground.flat,
-    );
+    let corners = without_straight_points(join_doubles(vertices), |vertex| vertex.at);
+    let shape = finish(&corners, ground.flat);
     let crossed = crossed_steps(&shape);
     matters.extend(
         crossed
@@ -180,20 +187,18 @@ fn join_doubles(vertices: Vec<Vertex>) -> Vec<Vertex> {
     joined
 }
 
-/// Leaves out corners where the line goes straight on.
-fn without_straight_corners(vertices: Vec<Vertex>) -> Vec<Vertex> {
-    let mut kept: Vec<Vertex> = Vec::with_capacity(vertices.len());
-    for vertex in vertices {
+/// Leaves out points where the line goes straight on.
+fn without_straight_points<T>(points: Vec<T>, at: impl Fn(&T) -> Point) -> Vec<T> {
+    let mut kept: Vec<T> = Vec::with_capacity(points.len());
+    for point in points {
         if let [.., before, last] = kept.as_slice() {
-            let (way_in, way_on) = (
-                Span::between(before.at, last.at),
-                Span::between(last.at, vertex.at),
-            );
+            let way_in = Span::between(at(before), at(last));
+            let way_on = Span::between(at(last), at(&point));
             if way_in.cross(way_on) == 0 && way_in.dot(way_on) > 0 {
                 kept.pop();
             }
         }
-        kept.push(vertex);
+        kept.push(point);
     }
     kept
 }

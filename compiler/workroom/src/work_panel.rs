@@ -143,7 +143,7 @@ impl PanelTask<'_> {
             half: outline.half,
         };
         let drawn = draw(outline, ground.drawn_width(), self.order.drop, matters)?;
-        shape_of(&drawn, ground, matters)
+        shape_of(drawn, ground, matters)
     }
 
     fn motif_centre(

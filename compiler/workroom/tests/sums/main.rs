@@ -1,0 +1,25 @@
+//! The sums held to worked examples, to common practice and to properties that must always hold.
+#![expect(
+    clippy::unwrap_used,
+    reason = "a test stops at the first broken promise"
+)]
+#![expect(
+    clippy::too_many_lines,
+    reason = "a table of cases is read from top to bottom"
+)]
+#![expect(
+    clippy::arithmetic_side_effects,
+    reason = "a test stops at the first broken promise"
+)]
+
+mod allowances;
+mod heading;
+mod joined;
+mod marks;
+mod notions;
+mod outline;
+mod pieces;
+mod properties;
+mod row;
+mod sample;
+mod widths;

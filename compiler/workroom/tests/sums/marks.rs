@@ -1,0 +1,154 @@
+//! Marks in working order, from the left edge and from the centre.
+
+use pelmet_measure::Length;
+use pelmet_workroom::{
+    CornerRelief, FastenerOrder, Heading, Mark, MarkKind, Motif, PanelMade, PanelOrder, Toward,
+};
+
+use crate::sample::{cloth, exactly, inches, knives, made, panel, ratio, sound, window};
+
+fn kinds(panel: &PanelMade) -> Vec<&'static str> {
+    let kind = |mark: &Mark| match mark.kind {
+        MarkKind::HeadingLine => "heading line",
+        MarkKind::Corner { .. } => "corner",
+        MarkKind::TurningOpening => "opening",
+        MarkKind::Fold { .. } => "fold",
+        MarkKind::Quarter => "quarter",
+        MarkKind::MotifCentre => "motif",
+        MarkKind::FastenerLine { .. } => "fastener",
+        MarkKind::JoinSeam => "seam",
+    };
+    panel.marks.iter().map(kind).collect()
+}
+
+#[test]
+fn marks_come_in_the_order_of_work() {
+    let fastener = FastenerOrder {
+        name: String::from("hook-and-loop"),
+        width: inches(1),
+        inset: Length::ZERO,
+    };
+    let mut order = PanelOrder {
+        heading: Heading::OverRod {
+            tail: inches(5),
+            fastener: Some(fastener),
+        },
+        pleats: Some(knives(2, inches(1))),
+        width: exactly(inches(80)),
+        ..panel()
+    };
+    order.making.turning_opening = Some(inches(6));
+    let mut window = window(inches(80), vec![order], &[0]);
+    window.motif = Some(Motif {
+        panel: 0,
+        below_heading: inches(8),
+    });
+    let (window, _) = made(&window, &[cloth()]);
+    let panel = window.panels[0].as_ref().unwrap();
+    assert_eq!(
+        kinds(panel),
+        [
+            "heading line",
+            "corner",
+            "corner",
+            "corner",
+            "corner",
+            "opening",
+            "opening",
+            "fold",
+            "fold",
+            "motif",
+            "fastener",
+            "seam",
+            "seam"
+        ]
+    );
+    for mark in &panel.marks {
+        assert_eq!(mark.across - mark.from_centre, inches(42), "{mark:?}");
+    }
+    let opening: Vec<_> = panel.marks[5..7]
+        .iter()
+        .map(|mark| mark.from_centre)
+        .collect();
+    assert_eq!(opening, [inches(-3), inches(3)]);
+    assert_eq!(panel.marks[9].down, Some(panel.heading_depth + inches(8)));
+}
+
+#[test]
+fn a_fold_says_where_it_lies_and_what_it_is_brought_to() {
+    let made = sound(&PanelOrder {
+        pleats: Some(knives(2, inches(1))),
+        ..panel()
+    });
+    let folds: Vec<_> = made
+        .marks
+        .iter()
+        .filter_map(|mark| match mark.kind {
+            MarkKind::Fold {
+                pleat,
+                brought_to,
+                brought_to_from_centre,
+                depth,
+                toward,
+                kind,
+            } => Some((
+                pleat,
+                kind,
+                mark.across,
+                brought_to,
+                brought_to_from_centre,
+                depth,
+                toward,
+            )),
+            _ => None,
+        })
+        .collect();
+    // 44 in flat: 2 in plain, a knife that takes 2 in, 3 in plain, another.
+    let fold = |pleat, across, brought_to: i64| {
+        let to = inches(brought_to);
+        (
+            pleat,
+            "knife",
+            inches(across),
+            to,
+            to - inches(22),
+            inches(1),
+            Toward::Left,
+        )
+    };
+    assert_eq!(folds, [fold(1, 4, 2), fold(2, 9, 7)]);
+}
+
+#[test]
+fn corners_are_numbered_with_their_relief() {
+    let made = sound(&panel());
+    let corners: Vec<_> = made
+        .marks
+        .iter()
+        .map(|mark| (&mark.kind, mark.across, mark.down))
+        .collect();
+    let corner = |number| MarkKind::Corner {
+        number,
+        relief: CornerRelief::Trim,
+    };
+    let expected = [(1, 0, 0), (2, 0, 14), (3, 40, 14), (4, 40, 0)];
+    for (mark, (number, across, down)) in corners.iter().zip(expected) {
+        assert_eq!(*mark, (&corner(number), inches(across), Some(inches(down))));
+    }
+    assert_eq!(corners.len(), 4);
+}
+
+#[test]
+fn a_gathered_panel_gets_quarter_marks() {
+    let mut order = panel();
+    order.width.fullness = Some(ratio(2, 1));
+    let (window, _) = made(&window(inches(40), vec![order], &[0]), &[cloth()]);
+    let marks = &window.panels[0].as_ref().unwrap().marks;
+    let quarters: Vec<_> = marks
+        .iter()
+        .filter(|mark| mark.kind == MarkKind::Quarter)
+        .map(|mark| (mark.across, mark.from_centre))
+        .collect();
+    let at = |across| (inches(across), inches(across - 40));
+    assert_eq!(quarters, [at(20), at(40), at(60)]);
+}

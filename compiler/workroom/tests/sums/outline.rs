@@ -1,0 +1,514 @@
+//! Outlines drawn at a width: their corners and edges, and what is wrong with them.
+
+use pelmet_measure::{Area, Length};
+use pelmet_workroom::{
+    CornerRelief, EdgeKind, MAXIMUM_CORNERS, Matter, Outline, OutlineMatter, OutlineStep,
+    PanelOrder, Proportion, Shape,
+};
+
+use crate::sample::{
+    alone, by, cloth, exactly, from, inches, notch, outline, panel, ratio, sound, to,
+};
+use OutlineStep::UpToHeading;
+
+fn shaped(outline: Outline) -> PanelOrder {
+    PanelOrder { outline, ..panel() }
+}
+
+fn corners(shape: &Shape) -> Vec<(Length, Length)> {
+    shape
+        .corners
+        .iter()
+        .map(|corner| (corner.at.across, corner.at.down))
+        .collect()
+}
+
+fn in_inches(points: &[(i64, i64)]) -> Vec<(Length, Length)> {
+    points
+        .iter()
+        .map(|&(across, down)| (inches(across), inches(down)))
+        .collect()
+}
+
+/// Every panel is 40 in wide and 14 in long.
+#[test]
+fn steps_become_corners_from_the_top_left_round() {
+    let cases: &[(Outline, &[(i64, i64)])] = &[
+        (
+            Outline::straight(inches(14)),
+            &[(0, 0), (0, 14), (40, 14), (40, 0)],
+        ),
+        // A corner in the middle of a straight edge is none.
+        (
+            outline(false, &[from(0, 14), to(9, 14), to(40, 14), UpToHeading]),
+            &[(0, 0), (0, 14), (40, 14), (40, 0)],
+        ),
+        // Half: level at the fold, a step up at the side.
+        (
+            outline(
+                true,
+                &[from(0, 14), to(14, 14), to(14, 10), to(20, 10), UpToHeading],
+            ),
+            &[
+                (0, 0),
+                (0, 10),
+                (6, 10),
+                (6, 14),
+                (34, 14),
+                (34, 10),
+                (40, 10),
+                (40, 0),
+            ],
+        ),
+        // Half: a point at the fold.
+        (
+            outline(true, &[from(0, 14), to(20, 10), UpToHeading]),
+            &[(0, 0), (0, 10), (20, 14), (40, 10), (40, 0)],
+        ),
+        // Half: it begins beside the fold and is closed across it.
+        (
+            outline(true, &[from(5, 14), to(20, 10), UpToHeading]),
+            &[(0, 0), (0, 10), (15, 14), (25, 14), (40, 10), (40, 0)],
+        ),
+        (
+            outline(
+                false,
+                &[
+                    from(0, 14),
+                    notch((10, 14), (4, 3), true),
+                    to(40, 14),
+                    UpToHeading,
+                ],
+            ),
+            &[
+                (0, 0),
+                (0, 14),
+                (8, 14),
+                (8, 11),
+                (12, 11),
+                (12, 14),
+                (40, 14),
+                (40, 0),
+            ],
+        ),
+        (
+            outline(
+                false,
+                &[
+                    from(0, 14),
+                    notch((10, 14), (4, 3), false),
+                    to(40, 14),
+                    UpToHeading,
+                ],
+            ),
+            &[
+                (0, 0),
+                (0, 14),
+                (8, 14),
+                (10, 11),
+                (12, 14),
+                (40, 14),
+                (40, 0),
+            ],
+        ),
+        // The near corner of the notch is where the pen is already.
+        (
+            outline(
+                false,
+                &[
+                    from(0, 14),
+                    to(8, 14),
+                    notch((10, 14), (4, 3), false),
+                    to(40, 14),
+                    UpToHeading,
+                ],
+            ),
+            &[
+                (0, 0),
+                (0, 14),
+                (8, 14),
+                (10, 11),
+                (12, 14),
+                (40, 14),
+                (40, 0),
+            ],
+        ),
+        (
+            outline(false, &[from(0, 14), by(20, 0), by(20, -4), by(0, -10)]),
+            &[(0, 0), (0, 14), (20, 14), (40, 10), (40, 0)],
+        ),
+        // Under a hook the pen goes back to the left, and so does a notch there.
+        (
+            outline(
+                false,
+                &[
+                    from(0, 14),
+                    to(30, 14),
+                    to(30, 10),
+                    notch((20, 10), (4, 2), false),
+                    to(10, 10),
+                    to(10, 4),
+                    to(40, 4),
+                    UpToHeading,
+                ],
+            ),
+            &[
+                (0, 0),
+                (0, 14),
+                (30, 14),
+                (30, 10),
+                (22, 10),
+                (20, 8),
+                (18, 10),
+                (10, 10),
+                (10, 4),
+                (40, 4),
+                (40, 0),
+            ],
+        ),
+        // A side that slants all the way from the heading.
+        (
+            outline(false, &[from(0, 0), to(6, 14), to(40, 14), UpToHeading]),
+            &[(0, 0), (6, 14), (40, 14), (40, 0)],
+        ),
+    ];
+    for (outline, expected) in cases {
+        let made = sound(&shaped(outline.clone()));
+        assert_eq!(corners(&made.shape), in_inches(expected), "{outline:?}");
+        assert_eq!(made.shape.edges.len(), expected.len());
+    }
+}
+
+#[test]
+fn proportions_follow_the_width_half_of_it_on_a_half_outline() {
+    let part = |numerator, denominator, plus| Proportion {
+        part: ratio(numerator, denominator),
+        plus: inches(plus),
+    };
+    let steps = [
+        OutlineStep::From {
+            across: part(0, 1, 0),
+            down: part(0, 1, 14),
+        },
+        OutlineStep::To {
+            across: part(2, 5, 1),
+            down: part(0, 1, 14),
+        },
+        OutlineStep::To {
+            across: part(1, 1, 0),
+            down: part(0, 1, 10),
+        },
+        UpToHeading,
+    ];
+    for (half, expected) in [
+        (
+            true,
+            &[(0, 0), (0, 10), (11, 14), (29, 14), (40, 10), (40, 0)][..],
+        ),
+        (false, &[(0, 0), (0, 14), (17, 14), (40, 10), (40, 0)]),
+    ] {
+        assert_eq!(
+            corners(&sound(&shaped(outline(half, &steps))).shape),
+            in_inches(expected)
+        );
+    }
+}
+
+#[test]
+fn edges_and_corners_are_told_apart() {
+    let steps = [
+        from(0, 14),
+        notch((20, 14), (4, 3), true),
+        to(40, 14),
+        to(40, 4),
+        to(37, 2),
+        to(40, 0),
+    ];
+    let shape = sound(&shaped(outline(false, &steps))).shape;
+    use CornerRelief::{Snip, Trim};
+    let reliefs: Vec<_> = shape.corners.iter().map(|corner| corner.relief).collect();
+    assert_eq!(
+        reliefs,
+        [Trim, Trim, Trim, Snip, Snip, Trim, Trim, Trim, Snip, Trim]
+    );
+    use EdgeKind::{Lower, Side, Top};
+    let kinds: Vec<_> = shape.edges.iter().map(|edge| edge.kind).collect();
+    assert_eq!(
+        kinds,
+        [
+            Side, Lower, Lower, Lower, Lower, Lower, Side, Lower, Lower, Top
+        ]
+    );
+    let steps: Vec<_> = shape.edges.iter().map(|edge| edge.step).collect();
+    let drawn = [0, 1, 1, 1, 1, 2, 3, 4, 5].map(Some);
+    assert_eq!(steps[..9], drawn);
+    assert_eq!(steps[9], None);
+    let lengths: Vec<_> = shape.edges.iter().map(|edge| edge.length).collect();
+    assert_eq!(lengths[..7], [14, 18, 3, 4, 3, 18, 10].map(inches));
+}
+
+#[test]
+fn a_turn_of_less_than_one_in_twelve_calls_for_nothing() {
+    for (rise, relief) in [(1, CornerRelief::Nothing), (4, CornerRelief::Trim)] {
+        let steps = [from(0, 14), to(20, 14), to(40, 14 - rise), UpToHeading];
+        let shape = sound(&shaped(outline(false, &steps))).shape;
+        assert_eq!(shape.corners[2].relief, relief, "{rise} in in 20 in");
+    }
+}
+
+#[test]
+fn the_step_of_a_mirrored_edge_is_the_one_that_drew_it() {
+    let steps = [from(0, 14), to(14, 14), to(14, 10), to(20, 10), UpToHeading];
+    let shape = sound(&shaped(outline(true, &steps))).shape;
+    let steps: Vec<_> = shape.edges.iter().map(|edge| edge.step).collect();
+    assert_eq!(
+        steps,
+        [
+            Some(4),
+            Some(3),
+            Some(2),
+            Some(1),
+            Some(2),
+            Some(3),
+            Some(4),
+            None
+        ]
+    );
+}
+
+#[test]
+fn what_is_wrong_is_told_at_its_step_and_once() {
+    use OutlineMatter::*;
+    let beyond = |step, amount, side, limit| OutsideSize {
+        step,
+        amount: inches(amount),
+        side,
+        limit: inches(limit),
+    };
+    let cases: &[(bool, &[OutlineStep], &[OutlineMatter])] = &[
+        (false, &[], &[NoStart { step: None }]),
+        (
+            false,
+            &[to(0, 14), to(40, 14), UpToHeading],
+            &[NoStart { step: Some(0) }],
+        ),
+        (
+            false,
+            &[from(0, 14), from(3, 14), UpToHeading],
+            &[NoStart { step: Some(1) }],
+        ),
+        (
+            false,
+            &[from(0, 14), to(40, 14)],
+            &[NotClosed {
+                step: 1,
+                across: inches(40),
+                down: inches(14),
+            }],
+        ),
+        (
+            false,
+            &[from(0, 14), to(37, 14), UpToHeading],
+            &[HeadingShort {
+                step: 2,
+                amount: inches(3),
+            }],
+        ),
+        (
+            false,
+            &[from(2, 14), to(40, 14), UpToHeading],
+            &[HeadingShort {
+                step: 0,
+                amount: inches(2),
+            }],
+        ),
+        (
+            true,
+            &[from(0, 14), to(19, 14), UpToHeading],
+            &[HeadingShort {
+                step: 2,
+                amount: inches(1),
+            }],
+        ),
+        (
+            false,
+            &[from(0, 14), to(20, 17), to(40, 14), UpToHeading],
+            &[beyond(1, 3, "below the drop", 14)],
+        ),
+        (
+            false,
+            &[from(0, 14), to(20, -2), to(40, 14), UpToHeading],
+            &[beyond(1, 2, "above the heading line", 0)],
+        ),
+        (
+            false,
+            &[from(0, 14), to(41, 14), to(40, 10), UpToHeading],
+            &[beyond(1, 1, "past the edge", 40)],
+        ),
+        (
+            false,
+            &[from(-1, 14), to(40, 14), UpToHeading],
+            &[beyond(0, 1, "past the edge", 0)],
+        ),
+        (
+            true,
+            &[
+                from(0, 14),
+                notch((0, 14), (4, 2), true),
+                to(20, 14),
+                UpToHeading,
+            ],
+            &[beyond(1, 2, "across the fold", 0)],
+        ),
+        // One step too far carries those that go on from it along.
+        (
+            false,
+            &[from(0, 14), by(30, 0), by(12, 0), by(0, -4), UpToHeading],
+            &[beyond(2, 2, "past the edge", 40)],
+        ),
+        (
+            false,
+            &[from(0, 14), to(20, 17), to(41, 14), UpToHeading],
+            &[
+                beyond(1, 3, "below the drop", 14),
+                beyond(2, 1, "past the edge", 40),
+            ],
+        ),
+        (
+            false,
+            &[from(0, 14), to(0, 14), to(40, 14), UpToHeading],
+            &[NoLength { step: 1 }],
+        ),
+        (
+            false,
+            &[
+                from(0, 14),
+                notch((20, 14), (4, 0), true),
+                to(40, 14),
+                UpToHeading,
+            ],
+            &[NoLength { step: 1 }],
+        ),
+        (
+            false,
+            &[from(0, 11), to(40, 11), UpToHeading],
+            &[ShortOfDrop { amount: inches(3) }],
+        ),
+        (
+            false,
+            &[from(0, 14), to(30, 4), to(10, 4), to(40, 14), UpToHeading],
+            &[CrossesItself {
+                first: 1,
+                second: 3,
+            }],
+        ),
+        // Both halves cross; the mistake is one.
+        (
+            true,
+            &[from(0, 14), to(15, 4), to(5, 4), to(20, 14), UpToHeading],
+            &[CrossesItself {
+                first: 1,
+                second: 3,
+            }],
+        ),
+        // A notch as deep as the panel is long touches the heading.
+        (
+            false,
+            &[
+                from(0, 14),
+                notch((20, 14), (4, 14), false),
+                to(40, 14),
+                UpToHeading,
+            ],
+            &[CrossesItself {
+                first: 1,
+                second: 1,
+            }],
+        ),
+        // Out and back along the same line.
+        (
+            false,
+            &[
+                from(0, 10),
+                to(20, 10),
+                to(20, 14),
+                to(20, 10),
+                to(40, 10),
+                UpToHeading,
+            ],
+            &[CrossesItself {
+                first: 1,
+                second: 3,
+            }],
+        ),
+    ];
+    for (half, steps, expected) in cases {
+        let (_, matters) = alone(&shaped(outline(*half, steps)), &cloth());
+        let expected: Vec<Matter> = expected.iter().cloned().map(Matter::Outline).collect();
+        assert_eq!(matters, expected, "half {half}: {steps:?}");
+    }
+}
+
+#[test]
+fn short_of_the_drop_is_still_a_panel() {
+    let (made, _) = alone(
+        &shaped(outline(false, &[from(0, 11), to(40, 11), UpToHeading])),
+        &cloth(),
+    );
+    assert_eq!(made.unwrap().shape.area(), Area::of(inches(40), inches(11)));
+}
+
+#[test]
+fn corners_have_a_limit_and_are_quick_below_it() {
+    let teeth = |count: u32| {
+        let mut steps = vec![from(0, 14)];
+        for tooth in 1..count {
+            let across = inches(40).portion(tooth.into(), count.into());
+            let down = if tooth % 2 == 0 {
+                inches(14)
+            } else {
+                inches(3)
+            };
+            let (across, down) = crate::sample::at(across, down);
+            steps.push(OutlineStep::To { across, down });
+        }
+        steps.extend([to(40, 14), UpToHeading]);
+        let mut order = shaped(outline(false, &steps));
+        order.making.face = crate::sample::seams(Length::ZERO);
+        alone(&order, &cloth())
+    };
+    assert_eq!(teeth(MAXIMUM_CORNERS - 2).1, []);
+    let (made, matters) = teeth(MAXIMUM_CORNERS);
+    let too_many = OutlineMatter::TooManyCorners {
+        limit: MAXIMUM_CORNERS,
+    };
+    assert_eq!((made, matters), (None, vec![Matter::Outline(too_many)]));
+}
+
+#[test]
+fn an_odd_width_keeps_one_corner_at_the_fold() {
+    let mut order = shaped(Outline {
+        half: true,
+        steps: vec![
+            from(0, 14),
+            OutlineStep::To {
+                across: Proportion {
+                    part: ratio(1, 1),
+                    plus: Length::ZERO,
+                },
+                down: Proportion::fixed(inches(10)),
+            },
+            UpToHeading,
+        ],
+        ..Outline::straight(inches(14))
+    });
+    order.width = exactly(inches(40) + Length::from_nanometres(1));
+    let shape = sound(&order).shape;
+    assert_eq!(shape.corners.len(), 5);
+    assert_eq!(shape.corners[2].at.across, inches(20));
+    assert_eq!(
+        shape.corners[4].at.across,
+        inches(40) + Length::from_nanometres(1)
+    );
+    assert!(shape.has_like_halves());
+}
