@@ -216,9 +216,7 @@ impl<'a> Pairer<'a> {
 
     /// Whether nothing but blanks follows in the line.
     fn ends_line(&self, at: usize) -> bool {
-        let rest = self
-            .rest(at.saturating_add(1))
-            .trim_start_matches([' ', '\t']);
+        let rest = self.rest(at.saturating_add(1)).trim_start_matches(' ');
         rest.is_empty() || rest.starts_with('\n')
     }
 
@@ -316,15 +314,14 @@ impl<'a> Pairer<'a> {
 
 fn line_at(clean: &str, start: usize) -> Line {
     let line = clean.get(start..).unwrap_or_default();
-    let text = line.trim_start_matches([' ', '\t']);
+    let text = line.trim_start_matches(' ');
     let indent = line.len().saturating_sub(text.len());
     Line { start, indent }
 }
 
 /// Whether a line begins with words before a `:` or a `{`.
 fn begins_entry(line: &str) -> bool {
-    let is_word =
-        |letter: char| letter.is_alphanumeric() || matches!(letter, '-' | '_' | ' ' | '\t');
+    let is_word = |letter: char| letter.is_alphanumeric() || matches!(letter, '-' | '_' | ' ');
     line.starts_with(char::is_alphabetic)
         && line.trim_start_matches(is_word).starts_with([':', '{'])
 }

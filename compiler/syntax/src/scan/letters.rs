@@ -9,8 +9,8 @@ use crate::tree::Comment;
 
 /// What a look at every letter gives.
 pub(super) struct Letters {
-    /// The text of the same length, with comments and the insides of texts blanked, and every line
-    /// end a single `\n`.
+    /// The text of the same length, with comments and the insides of texts blanked, every blank a
+    /// space and every line end a single `\n`.
     pub(super) clean: String,
     /// The brackets and line ends outside comments and texts.
     pub(super) marks: Vec<Mark>,
@@ -39,6 +39,7 @@ pub(super) fn read(source: Source<'_>, reports: &mut Reports) -> Letters {
         },
         before: '\n',
         odd: None,
+        told: None,
     };
     while let Some(letter) = reader.rest().chars().next() {
         reader.letter(letter);
@@ -56,6 +57,8 @@ struct Reader<'a, 'r> {
     before: char,
     /// The first of the odd letters just read, and where it stands.
     odd: Option<(char, usize)>,
+    /// The odd letter last told in this line.
+    told: Option<char>,
 }
 
 impl<'a> Reader<'a, '_> {
@@ -79,9 +82,8 @@ impl<'a> Reader<'a, '_> {
             '"' | '”' if ends_number(self.before) => self.keep(letter),
             '"' | '“' | '”' | '„' => self.text(letter),
             '\r' if self.rest().starts_with("\r\n") => self.blank(1),
-            '\r' | '\n' => self.mark('\n'),
+            '\r' | '\n' => self.end_line(),
             '{' | '}' | '(' | ')' => self.mark(letter),
-            ' ' | '\t' => self.keep(letter),
             BYTE_ORDER_MARK => self.blank(letter.len_utf8()),
             _ if letter.is_whitespace() => self.blank(letter.len_utf8()),
             _ => self.keep(letter),
@@ -100,6 +102,11 @@ impl<'a> Reader<'a, '_> {
         let at = self.position();
         self.letters.marks.push(Mark { at, sign });
         self.keep(sign);
+    }
+
+    fn end_line(&mut self) {
+        self.told = None;
+        self.mark('\n');
     }
 
     fn comment(&mut self) {
@@ -142,10 +149,10 @@ impl<'a> Reader<'a, '_> {
         }
     }
 
-    /// Brackets at the end of the line are left to close what was opened before the text, so that
+    /// A bracket that closes nothing in the text is left to close what was opened before it, so that
     /// one forgotten quote is one mistake.
     fn open_text(&mut self, line: &str) {
-        let text = line.trim_end_matches([' ', '\t', ')', '}', ',']);
+        let text = before_closing_bracket(line).trim_end();
         let start = self.position();
         let place = self.source.span(start, start.saturating_add(text.len()));
         self.reports
@@ -154,9 +161,12 @@ impl<'a> Reader<'a, '_> {
         self.blank(text.len().saturating_sub(1));
     }
 
-    /// One report tells of all odd letters in a row.
+    /// One report tells of all odd letters in a row, and of all alike in a line.
     fn tell_odd(&mut self) {
-        if let Some((letter, start)) = self.odd.take() {
+        let Some((letter, start)) = self.odd.take() else {
+            return;
+        };
+        if self.told.replace(letter) != Some(letter) {
             let place = self.source.span(start, self.position());
             self.reports
                 .push(codes::character_not_known::character_not_known(
@@ -205,6 +215,24 @@ fn is_accent(letter: char) -> bool {
 /// The rest of the line, without its end.
 fn line_of(rest: &str) -> &str {
     rest.split(is_line_end).next().unwrap_or_default()
+}
+
+/// A line up to the first bracket that closes none of its own.
+fn before_closing_bracket(line: &str) -> &str {
+    let mut open = 0_usize;
+    let end = line.find(|letter| match letter {
+        '(' | '{' => {
+            open = open.saturating_add(1);
+            false
+        }
+        ')' | '}' if open == 0 => true,
+        ')' | '}' => {
+            open = open.saturating_sub(1);
+            false
+        }
+        _ => false,
+    });
+    end.and_then(|end| line.get(..end)).unwrap_or(line)
 }
 
 fn is_line_end(letter: char) -> bool {
