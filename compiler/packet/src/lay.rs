@@ -84,7 +84,7 @@ impl ClothToLay {
     }
 
     fn pieces(&self) -> Vec<pelmet_bolt::Piece> {
-        self.cuts.iter().map(|cut| cut.piece.clone()).collect()
+        self.cuts.iter().map(|cut| cut.piece).collect()
     }
 }
 

@@ -127,10 +127,11 @@ fn print_panel(panel: &Panel, page: &mut Page) {
 }
 
 fn width(panel: &Panel) -> String {
-    let fullness = panel
+    let taken_up = panel
         .fullness
         .as_ref()
-        .map(|of| format!(", fullness {}", of.text));
+        .filter(|_| panel.flat_width != panel.finished_width);
+    let fullness = taken_up.map(|of| format!(", fullness {}", of.text));
     let tolerance = panel.tolerance.as_ref().map(|of| {
         format!(
             ". Folding by hand may put it out by {} at worst, likely no more than {}",

@@ -8,7 +8,11 @@ use crate::table::{Column, Table};
 use crate::words::{counted_of, edges};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
-    page.paragraph("Sizes are width x length, with every allowance included.");
+    page.paragraph(&format!(
+        "Sizes are width x length with every allowance included, rounded up to {}. Corners of a \
+        cutting line are to the nearest {}.",
+        packet.units.cut_to.text, packet.units.mark_to.text,
+    ));
     for window in &packet.windows {
         page.heading(&format!("Window {}", window.name));
         for panel in &window.panels {
@@ -90,11 +94,12 @@ fn joined(piece: &Piece) -> Option<String> {
         .collect();
     let seams: Vec<String> = joined.seams.iter().map(seam).collect();
     Some(format!(
-        "{} is joined from {}, left to right {} wide, {} seam allowance on each side of a join. \
+        "{} is joined from {}, left to right {} wide and {} long, {} seam allowance on each side of a join. \
         Sewn at {} from the left edge of the flat panel.",
         piece.label,
         crate::words::counted(strips.len(), "strip", "strips"),
         strips.join(", "),
+        piece.cut_length.text,
         joined.allowance.text,
         seams.join(", "),
     ))

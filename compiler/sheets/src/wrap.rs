@@ -10,10 +10,15 @@ pub(crate) fn wrapped(text: &str, width: usize) -> Vec<String> {
         .word_separator(WordSeparator::AsciiSpace)
         .word_splitter(WordSplitter::NoHyphenation)
         .break_words(true);
-    textwrap::wrap(&held_together(text), options)
+    textwrap::wrap(&with_numbers_held(text), options)
         .into_iter()
         .map(|line| line.replace(HELD, " "))
         .collect()
+}
+
+/// The text made into one word that is not broken where that can be helped.
+pub(crate) fn held_together(text: &str) -> String {
+    text.replace(' ', HELD)
 }
 
 /// The columns a text takes on one line.
@@ -23,7 +28,7 @@ pub(crate) fn columns(text: &str) -> usize {
 
 /// The columns of the longest part of a text that is better not broken.
 pub(crate) fn longest_word(text: &str) -> usize {
-    held_together(text)
+    with_numbers_held(text)
         .split(' ')
         .map(columns)
         .max()
@@ -34,7 +39,7 @@ pub(crate) fn longest_word(text: &str) -> usize {
 const HELD: &str = "\u{a0}";
 
 /// The text with every blank after a number made unbreakable: `15 1/2 in` stays in one piece.
-fn held_together(text: &str) -> String {
+fn with_numbers_held(text: &str) -> String {
     let mut held = String::with_capacity(text.len());
     let mut words = text.split(' ').peekable();
     while let Some(word) = words.next() {

@@ -6,6 +6,7 @@ use pelmet_packet::packet::{Cloth, PlacedPiece, PrintRepeat, RepeatMatch, WayUp}
 use crate::page::Page;
 use crate::table::{Column, Table};
 use crate::words::{counted_of, optional};
+use crate::wrap::held_together;
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     if packet.cloths.is_empty() {
@@ -101,8 +102,8 @@ fn repeat_in_words(repeat: &PrintRepeat) -> String {
 
 fn to_buy(cloth: &Cloth) -> String {
     let pieces = counted_of(cloth.piece_count, "piece", "pieces");
-    let bolts = if cloth.bolts > 1 {
-        format!(", in {} bolts", cloth.bolts)
+    let bolts = if has_several_bolts(cloth) {
+        bolts(cloth)
     } else {
         String::new()
     };
@@ -122,9 +123,21 @@ fn to_buy(cloth: &Cloth) -> String {
     )
 }
 
+fn has_several_bolts(cloth: &Cloth) -> bool {
+    cloth.bolts.len() > 1
+}
+
+fn bolts(cloth: &Cloth) -> String {
+    let of_each = cloth
+        .bolts
+        .iter()
+        .map(|bolt| format!("{} of bolt {}", bolt.bought.text, bolt.number));
+    format!(" ({})", of_each.collect::<Vec<String>>().join(", "))
+}
+
 /// The pieces band by band; the first of each band says where the bolt is cut across after it.
 fn cutting_order(cloth: &Cloth) -> Table {
-    let several_bolts = cloth.bolts > 1;
+    let several_bolts = has_several_bolts(cloth);
     let mut table = Table::new([
         Column::count("Bolt"),
         Column::text("Cut across at"),
@@ -165,7 +178,10 @@ fn numbered(cloth: &Cloth, number: u32) -> Option<&PlacedPiece> {
 fn piece_in_words(piece: &PlacedPiece) -> String {
     let mut words = vec![piece.name.clone()];
     if piece.copies > 1 {
-        words.push(format!("{} of {}", piece.copy, piece.copies));
+        words.push(held_together(&format!(
+            "{} of {}",
+            piece.copy, piece.copies
+        )));
     }
     if piece.turned {
         words.push(String::from("upside down"));

@@ -1,6 +1,6 @@
 //! The cloths to buy and their layouts.
 
-use pelmet_bolt::Placed;
+use pelmet_bolt::{BoltUsed as BoltMade, Placed};
 use pelmet_measure::{Length, Money};
 use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Repeat, Way};
 
@@ -8,7 +8,7 @@ use super::printer::{Printer, cost, money};
 use super::{number, ordinal, piece};
 use crate::lay::{CutPiece, LaidCloth};
 use crate::packet::{
-    Amount, Band, Cloth, Measure, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp,
+    Amount, Band, BoltUsed, Cloth, Measure, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp,
 };
 
 /// Every cloth that something is cut from, by name.
@@ -58,12 +58,23 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
         bought: printer.bolt(layout.bought),
         rule_of_thumb: printer.bought(layout.rule_of_thumb),
         at_least: printer.at_least(layout.at_least),
-        bolts: number(layout.bolts.len()),
+        bolts: bolts(&layout.bolts, printer),
         price: fabric.price.as_ref().map(|stated| price(stated, printer)),
         cost: cost.map(|money| printer.amount(money)),
         placed: placed_pieces(job, laid, printer),
         bands: bands(laid, printer),
     }
+}
+
+fn bolts(used: &[BoltMade], printer: &Printer<'_>) -> Vec<BoltUsed> {
+    (1..)
+        .zip(used)
+        .map(|(number, used)| BoltUsed {
+            number,
+            exact: printer.cut(used.exact),
+            bought: printer.bolt(used.bought),
+        })
+        .collect()
 }
 
 fn print_repeat(repeat: Repeat, printer: &Printer<'_>) -> PrintRepeat {

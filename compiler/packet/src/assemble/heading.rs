@@ -24,8 +24,11 @@ pub(crate) fn in_words(heading: &Heading, printer: &Printer<'_>) -> String {
             turn,
         } => {
             let pocket = match pocket {
-                Some(pocket) => format!("rod pocket {} deep", text(*pocket)),
-                None => format!("rod pocket, half round the rod and {} ease", text(*ease)),
+                Some(pocket) => format!("in a rod pocket {} deep", text(*pocket)),
+                None => format!(
+                    "in a rod pocket, half round the rod and {} ease",
+                    text(*ease)
+                ),
             };
             format!(
                 "{pocket}{}{}",

@@ -76,7 +76,7 @@ fn notion(strip: &Strip, needs: &[Need<'_>], printer: &Printer<'_>) -> Notion {
             (Some(roll), Some(rolls)) => printer.bought(repeated(roll, rolls)),
             _ => printer.bought(exact),
         },
-        roll: strip.roll.map(|roll| printer.plain(roll)),
+        roll: strip.roll.map(|roll| printer.roll(roll)),
         rolls,
     }
 }

@@ -53,7 +53,7 @@ pub(crate) fn panel(
             .iter()
             .map(|run| tape_run(run, made, printer))
             .collect(),
-        tape_together: printer.mark(made.tape.iter().map(|run| run.length).sum()),
+        tape_together: printer.cut(made.tape.iter().map(|run| run.length).sum()),
         fasteners: made
             .fasteners
             .iter()

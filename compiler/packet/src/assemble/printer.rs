@@ -37,6 +37,16 @@ impl Printer<'_> {
         self.bolt(length.round_up_to(self.style.buying_step()))
     }
 
+    /// The length of a roll: in the unit it is bought in where that says it exactly.
+    pub(crate) fn roll(&self, length: Length) -> Measure {
+        let bought = self.bought(length);
+        if bought.mm > length.as_millimetres_f64() {
+            self.plain(length)
+        } else {
+            bought
+        }
+    }
+
     /// A lower bound: its text rounded down, since it must not claim more than it is.
     pub(crate) fn at_least(&self, length: Length) -> Measure {
         let down = length.round_down_to(self.style.cut_step);
@@ -79,7 +89,10 @@ impl Printer<'_> {
 
     pub(crate) fn amount(&self, money: Money) -> Amount {
         let text = match self.currency {
-            Some(currency) => format!("{} {currency}", money.text()),
+            Some(sign) if !sign.chars().any(char::is_alphabetic) => {
+                format!("{sign}{}", money.text())
+            }
+            Some(letters) => format!("{} {letters}", money.text()),
             None => money.text(),
         };
         Amount {
@@ -141,4 +154,126 @@ fn units(money: Money) -> f64 {
 
 fn quotient(number: Ratio) -> f64 {
     *number.numer() as f64 / *number.denom() as f64
+}
+
+#[cfg(test)]
+mod tests {
+    use pelmet_measure::{Length, Money, Ratio, Style};
+    use pelmet_workroom::Price;
+    use proptest::prelude::*;
+
+    use super::{Printer, cost, times};
+
+    const INCHES: Printer<'_> = Printer {
+        style: Style::INCHES,
+        currency: None,
+    };
+
+    fn sixteenths(count: i64) -> Length {
+        Length::inch_fraction(count, 16)
+    }
+
+    #[test]
+    fn a_distance_from_the_centre_says_its_side() {
+        for (offset, text) in [
+            (sixteenths(0), "0 in"),
+            (Length::from_nanometres(-1), "0 in"),
+            (sixteenths(-48), "3 in left"),
+            (sixteenths(8), "1/2 in right"),
+        ] {
+            let printed = INCHES.beside_centre(offset);
+            assert_eq!(printed.text, text);
+            assert_eq!(printed.mm, offset.as_millimetres_f64());
+        }
+    }
+
+    #[test]
+    fn each_kind_of_length_is_rounded_its_own_way() {
+        let length = sixteenths(161) + Length::from_nanometres(1);
+        assert_eq!(INCHES.cut(length).text, "10 1/8 in");
+        assert_eq!(INCHES.mark(length).text, "10 1/16 in");
+        assert_eq!(INCHES.at_least(length).text, "10 in");
+        assert_eq!(INCHES.bought(length).text, "3/8 yd");
+        assert_eq!(INCHES.bought(length).mm, 342.9);
+        assert_eq!(INCHES.mark(length).mm, length.as_millimetres_f64());
+    }
+
+    #[test]
+    fn a_cost_is_rounded_once() {
+        let price = Price {
+            amount: Ratio::new(29, 2),
+            per: Length::YARD,
+        };
+        for (length, hundredths) in [
+            (Length::YARD, 14_50),
+            (Length::YARD.divided(8), 1_81),
+            (Length::YARD * 3, 43_50),
+            (Length::ZERO, 0),
+        ] {
+            assert_eq!(
+                cost(&price, length),
+                Some(Money::from_hundredths(hundredths))
+            );
+        }
+        assert_eq!(
+            cost(
+                &Price {
+                    amount: Ratio::new(1, 1),
+                    per: Length::ZERO
+                },
+                Length::YARD
+            ),
+            None
+        );
+    }
+
+    #[test]
+    fn the_sign_of_a_currency_stands_before_its_letters_after() {
+        for (currency, text) in [
+            (None, "2.50"),
+            (Some("$"), "$2.50"),
+            (Some("USD"), "2.50 USD"),
+        ] {
+            let printer = Printer { currency, ..INCHES };
+            assert_eq!(printer.amount(Money::from_hundredths(2_50)).text, text);
+        }
+    }
+
+    #[test]
+    fn fullness_is_printed_to_the_hundredth() {
+        for (flat, finished, text) in [
+            (25, 10, "2 1/2 times"),
+            (20, 10, "2 times"),
+            (5, 3, "1.67 times"),
+            (11, 10, "1.1 times"),
+        ] {
+            let printed = times(sixteenths(flat), sixteenths(finished)).map(|of| of.text);
+            assert_eq!(printed.as_deref(), Some(text));
+        }
+        assert_eq!(times(sixteenths(1), Length::ZERO), None);
+    }
+
+    proptest! {
+        #[test]
+        fn millimetres_in_json_are_exact_to_the_nanometre(
+            nanometres in -Length::LARGEST.nanometres()..=Length::LARGEST.nanometres(),
+        ) {
+            let length = Length::from_nanometres(nanometres);
+            let json = serde_json::to_value(INCHES.mark(length)).expect("a measure is plain data");
+            prop_assert_eq!(exact_nanometres(&json["mm"].to_string()), i128::from(nanometres));
+        }
+    }
+
+    /// The nanometres a decimal number of millimetres says, digit by digit.
+    fn exact_nanometres(decimal: &str) -> i128 {
+        let (digits, power) = decimal.split_once('e').unwrap_or((decimal, "0"));
+        let power: i32 = power.parse().expect("a power of ten is a whole number");
+        let (whole, fraction) = digits.split_once('.').unwrap_or((digits, ""));
+        let fraction = fraction.trim_end_matches('0');
+        let all: i128 = format!("{whole}{fraction}")
+            .parse()
+            .expect("digits are a number");
+        let places = 6 + power - i32::try_from(fraction.len()).expect("a short fraction");
+        all * 10_i128.pow(u32::try_from(places).expect("no part of a nanometre"))
+    }
 }

@@ -29,8 +29,8 @@ pub struct Cloth {
     pub rule_of_thumb: Measure,
     /// What no layout can beat.
     pub at_least: Measure,
-    /// How many lengths the cloth is bought in; one, unless the bolt has an end.
-    pub bolts: u32,
+    /// What is used of each bolt; one, unless the bolt has an end.
+    pub bolts: Vec<BoltUsed>,
     /// What it costs by length.
     pub price: Option<Price>,
     /// What the bought length costs.
@@ -39,6 +39,17 @@ pub struct Cloth {
     pub placed: Vec<PlacedPiece>,
     /// The cuts straight across the bolt, in cutting order; every piece lies inside one band.
     pub bands: Vec<Band>,
+}
+
+/// What is used of one bolt.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct BoltUsed {
+    /// Its number, from 1.
+    pub number: u32,
+    /// To the end of its last piece.
+    pub exact: Measure,
+    /// The length to buy of it.
+    pub bought: Measure,
 }
 
 /// The period of a print.

@@ -11,7 +11,7 @@ mod remark;
 mod window;
 
 pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times};
-pub use cloth::{Band, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
+pub use cloth::{Band, BoltUsed, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
 pub use mark::{FoldMark, Mark, MarkKind, Relief};
 pub use notion::{Notion, NotionKind, NotionPart};
 pub use panel::{Fastener, HangRange, Panel, SewnCorner, TapeRun, Tolerance};
@@ -35,6 +35,7 @@ pub const FORMAT: &str = "pelmet-packet/1";
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Packet {
     /// The form of this packet and its version: `pelmet-packet/1`.
+    #[schemars(extend("const" = FORMAT))]
     pub format: String,
     /// The title of the job.
     pub title: String,

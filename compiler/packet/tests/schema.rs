@@ -1,0 +1,91 @@
+//! The published schema is the one of this code, takes real packets and refuses faulty ones.
+
+#![expect(
+    clippy::expect_used,
+    clippy::arithmetic_side_effects,
+    reason = "a test stops at the first broken promise"
+)]
+
+mod jobs;
+
+use serde_json::{Value, json};
+
+const PUBLISHED: &str = include_str!("../packet.schema.json");
+
+#[test]
+fn the_published_schema_is_up_to_date() {
+    let now = format!("{:#}\n", pelmet_packet::schema());
+    assert!(
+        now == PUBLISHED,
+        "renew it: cargo run -p pelmet-packet --example schema > compiler/packet/packet.schema.json"
+    );
+}
+
+#[test]
+fn every_field_of_the_schema_says_what_it_is() {
+    let schema = pelmet_packet::schema();
+    assert_eq!(
+        schema["$schema"],
+        "https://json-schema.org/draft/2020-12/schema"
+    );
+    let definitions = schema["$defs"]
+        .as_object()
+        .expect("the schema has definitions");
+    for (name, definition) in definitions
+        .iter()
+        .chain([(&String::from("Packet"), &schema)])
+    {
+        assert!(definition["description"].is_string(), "{name}");
+        for (field, of) in definition["properties"].as_object().into_iter().flatten() {
+            assert!(of["description"].is_string(), "{name}.{field}");
+        }
+    }
+}
+
+#[test]
+fn real_packets_are_valid() {
+    let validator = validator();
+    for job in [jobs::reading_room(), jobs::winter_garden()] {
+        let packet = serde_json::to_value(job.packet()).expect("a packet is plain data");
+        let errors: Vec<String> = validator
+            .iter_errors(&packet)
+            .map(|error| error.to_string())
+            .collect();
+        assert_eq!(errors, Vec::<String>::new(), "{}", job.title);
+    }
+}
+
+#[test]
+fn planted_faults_are_refused() {
+    let validator = validator();
+    let sound =
+        serde_json::to_value(jobs::reading_room().packet()).expect("a packet is plain data");
+    let faults: [(&str, Value); 9] = [
+        ("/format", json!("pelmet-packet/0")),
+        ("/title", json!(7)),
+        ("/units/system", json!("cubits")),
+        ("/cloths/0/bought", json!(3.5)),
+        ("/cloths/0/bought/mm", json!("3200")),
+        ("/cloths/0/piece_count", json!(-1)),
+        ("/windows/0/panels/0/pieces/0/layer", json!("middle")),
+        ("/windows/0/panels/2/marks/0/number", json!("first")),
+        ("/cautions/0", json!({ "about": "shears" })),
+    ];
+    for (place, fault) in faults {
+        let mut packet = sound.clone();
+        *packet.pointer_mut(place).expect(place) = fault;
+        assert!(!validator.is_valid(&packet), "{place}");
+    }
+    for field in ["format", "windows", "cloths", "warnings"] {
+        let mut packet = sound.clone();
+        packet
+            .as_object_mut()
+            .expect("a packet is an object")
+            .remove(field);
+        assert!(!validator.is_valid(&packet), "without {field}");
+    }
+}
+
+fn validator() -> jsonschema::Validator {
+    jsonschema::draft202012::new(&pelmet_packet::schema()).expect("the schema is a schema")
+}

@@ -1,0 +1,149 @@
+//! The sheets of jobs made by hand, printed at several widths.
+
+#[path = "../../packet/tests/jobs/mod.rs"]
+mod jobs;
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::{Expectation, Note, Warning};
+use pelmet_sheets::{ALL, MINIMUM_WIDTH, SheetKind, TextOptions, sheet, text};
+use unicode_width::UnicodeWidthStr;
+
+fn at(width: usize) -> TextOptions {
+    TextOptions { width }
+}
+
+/// The reading room with something to say under every heading of the checks.
+fn reading_room() -> Packet {
+    let mut packet = jobs::reading_room().packet();
+    packet.expectations.push(Expectation {
+        wording: String::from("bridge finished width = 10 in within 1/4 in"),
+        came_out: String::from("10 in"),
+    });
+    packet.warnings.push(Warning {
+        code: String::from("join-thinly-covered"),
+        title: String::from("`bridge` covers its join by only 1/2 in on each side"),
+        sum: vec![String::from("(1 in - 0 in) / 2 = 1/2 in")],
+        accepted: Some(String::from("the join is stitched")),
+    });
+    packet.notes.push(Note {
+        code: String::from("pocket-assumed"),
+        title: String::from("the pocket is half the rod’s circumference and the ease"),
+        sum: Vec::new(),
+    });
+    packet
+}
+
+fn winter_garden() -> Packet {
+    jobs::winter_garden().packet()
+}
+
+#[test]
+fn the_sheets_of_the_reading_room() {
+    let packet = reading_room();
+    for (name, kind) in [
+        ("yardage", SheetKind::Yardage),
+        ("notions", SheetKind::Notions),
+        ("cut-sheet", SheetKind::CutSheet),
+        ("mark-list", SheetKind::MarkList),
+        ("checks", SheetKind::Checks),
+    ] {
+        insta::assert_snapshot!(name, sheet(&packet, kind, TextOptions::default()));
+    }
+}
+
+#[test]
+fn the_winter_garden_at_three_widths() {
+    let packet = winter_garden();
+    for width in [60, 88, 120] {
+        insta::assert_snapshot!(format!("winter-garden-{width}"), text(&packet, at(width)));
+    }
+}
+
+#[test]
+fn no_line_is_wider_than_asked_nor_ends_in_a_blank() {
+    for packet in [reading_room(), winter_garden()] {
+        for width in MINIMUM_WIDTH..132 {
+            for line in text(&packet, at(width)).lines() {
+                assert!(line.width() <= width, "{width}: {line}");
+                assert_eq!(line.trim_end(), line, "{width}");
+            }
+        }
+    }
+}
+
+#[test]
+fn no_number_is_parted_from_its_unit() {
+    for packet in [reading_room(), winter_garden()] {
+        for width in MINIMUM_WIDTH..132 {
+            let text = text(&packet, at(width));
+            let lines: Vec<&str> = text.lines().collect();
+            for pair in lines.windows(2) {
+                let parted = ends_in_a_digit(pair[0]) && begins_with_a_unit(pair[1]);
+                assert!(!parted, "{width}: {pair:?}");
+            }
+        }
+    }
+}
+
+fn ends_in_a_digit(line: &str) -> bool {
+    line.ends_with(|last: char| last.is_ascii_digit())
+}
+
+fn begins_with_a_unit(line: &str) -> bool {
+    let first = line.split_whitespace().next().unwrap_or_default();
+    ["in", "yd", "mm", "m", "sq"].contains(&first.trim_end_matches(['.', ',', ';']))
+}
+
+#[test]
+fn a_width_too_narrow_to_print_is_taken_for_the_narrowest() {
+    let packet = winter_garden();
+    assert_eq!(text(&packet, at(0)), text(&packet, at(MINIMUM_WIDTH)));
+}
+
+#[test]
+fn every_sheet_begins_with_its_title_and_the_job_and_all_of_them_make_the_text() {
+    let packet = reading_room();
+    let mut sheets = Vec::new();
+    for kind in ALL {
+        let printed = sheet(&packet, kind, TextOptions::default());
+        assert!(printed.starts_with(&format!("{}: Reading room\n==", pelmet_sheets::title(kind))));
+        sheets.push(printed);
+    }
+    let all = text(&packet, TextOptions::default());
+    assert!(sheets.iter().all(|sheet| all.contains(sheet.trim_end())));
+}
+
+#[test]
+fn every_caution_stands_on_its_sheet_and_every_piece_on_the_cut_sheet() {
+    let wide = at(10_000);
+    for packet in [reading_room(), winter_garden()] {
+        for caution in &packet.cautions {
+            assert!(sheet(&packet, caution.sheet, wide).contains(&caution.text));
+        }
+        let cut_sheet = sheet(&packet, SheetKind::CutSheet, wide);
+        let panels = packet.windows.iter().flat_map(|window| &window.panels);
+        for piece in panels.flat_map(|panel| &panel.pieces) {
+            let size = format!("{} x {}", piece.cut_width.text, piece.cut_length.text);
+            let line = cut_sheet
+                .lines()
+                .find(|line| line.contains(&size) && line.contains(&piece.label));
+            assert!(
+                line.is_some_and(|line| line.contains(&piece.cloth)),
+                "{} {size}",
+                piece.label
+            );
+        }
+    }
+}
+
+#[test]
+fn printing_is_plain_text_and_the_same_every_time() {
+    let packet = winter_garden();
+    let printed = text(&packet, TextOptions::default());
+    assert_eq!(printed, text(&winter_garden(), TextOptions::default()));
+    assert!(
+        printed
+            .chars()
+            .all(|character| character == '\n' || !character.is_control())
+    );
+}
