@@ -35,9 +35,12 @@ impl PanelTask<'_> {
         let heading = self.heading(matters);
         let pleating = pleating?;
         let folding = self.folded(&pleating, matters);
-        let shape = self.shape(&pleating, heading.as_ref(), matters)?;
+        let opening = turning_opening(&self.order.making, pleating.flat, matters);
+        let shape = self.shape(&pleating, heading.as_ref(), matters);
         let heading = heading?;
+        let fasteners = fastener_runs(heading.fastener.as_ref(), pleating.finished, matters);
         let motif = self.motif_centre(heading.depth, &folding, pleating.flat, matters);
+        let shape = shape?;
         let cloth = Cloth {
             shape: &shape,
             folding: &folding,
@@ -45,8 +48,6 @@ impl PanelTask<'_> {
             motif,
         };
         let pieces = self.pieces(cloth, matters)?;
-        let opening = turning_opening(&self.order.making, pleating.flat, matters);
-        let fasteners = fastener_runs(heading.fastener.as_ref(), pleating.finished, matters);
         let face = pieces.first().and_then(|piece| piece.joined.as_ref());
         let markings = Markings {
             pleating: &pleating,
@@ -65,11 +66,7 @@ impl PanelTask<'_> {
             heading_depth: heading.depth,
             tape: tape_runs(&self.order.making, &shape, opening),
             marks: markings.marks(),
-            tolerance: self
-                .order
-                .pleats
-                .as_ref()
-                .and_then(|rule| tolerance(rule, pleating.pleats.len())),
+            tolerance: self.tolerance(&pleating),
             fasteners,
             pieces,
             pleating,
@@ -111,6 +108,10 @@ impl PanelTask<'_> {
             return None;
         }
         make_heading(&self.order.heading, self.support, drop, matters)
+    }
+
+    fn tolerance(&self, pleating: &Pleating) -> Option<(Length, Length)> {
+        tolerance(self.order.pleats.as_ref()?, pleating.pleats.len())
     }
 
     fn folded(&self, pleating: &Pleating, matters: &mut Vec<Matter>) -> Folding {

@@ -349,6 +349,46 @@ fn every_window_and_panel_is_named_and_every_mistake_told() {
     assert_eq!(subjects, [panel(1), panel(2), panel(2)]);
 }
 
+/// One panel with a mistake in each part of the sums: none of them hides another.
+#[test]
+fn one_mistake_does_not_hide_another() {
+    let steps = [
+        crate::sample::from(0, 14),
+        crate::sample::notch((20, 14), (1, 6), true),
+        crate::sample::to(40, 14),
+        pelmet_workroom::OutlineStep::UpToHeading,
+    ];
+    let mut order = panel();
+    order.outline = crate::sample::outline(false, &steps);
+    order.lining = Some(0);
+    order.making.turning_opening = Some(inches(50));
+    order.heading = pelmet_workroom::Heading::RodPocket {
+        pocket: Some(inches(1)),
+        ease: Length::ZERO,
+        above: Length::ZERO,
+        turn: Length::ZERO,
+    };
+    let mut order = window(inches(50), vec![order], &[0]);
+    order.motif = Some(pelmet_workroom::Motif {
+        panel: 0,
+        below_heading: inches(20),
+    });
+    let (_, matters) = hung(&order);
+    let kinds: Vec<_> = matters.iter().map(|matter| format!("{matter:?}")).collect();
+    let expected = [
+        "Row(Uncovered",
+        "Piece(LiningMismatch",
+        "Piece(PocketTooSmall",
+        "Piece(OpeningTooWide",
+        "Piece(MotifBelowDrop",
+        "Outline(TooNarrow",
+    ];
+    assert_eq!(kinds.len(), expected.len(), "{kinds:?}");
+    for (kind, expected) in kinds.iter().zip(expected) {
+        assert!(kind.starts_with(expected), "{kind} is not {expected}");
+    }
+}
+
 #[test]
 fn numbers_of_panels_and_cloths_that_do_not_exist_do_no_harm() {
     let mut order = window(inches(60), vec![wide(60)], &[0, 7]);
