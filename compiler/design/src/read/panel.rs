@@ -45,7 +45,7 @@ impl<'t> Reader<'t> {
     ) -> Option<(PanelOrder, PanelWay)> {
         let before = self.diagnostics.len();
         let chain = self.copies(item, scope, siblings)?;
-        let properties = overlaid(&chain);
+        let properties = panel_properties(&chain);
         let damaged = chain.iter().any(|(item, _)| item.damaged);
         let complete = self.has_all_needed(item, &properties);
         let parts = self.panel_parts(&properties);
@@ -250,6 +250,22 @@ impl<'t> Reader<'t> {
             _ => false,
         }
     }
+}
+
+/// The ways of saying how wide a panel is. One is enough, and several must agree.
+const WIDTHS: &[&str] = &["finished width", "flat width", "cut width", "fullness"];
+
+/// The properties of a panel over those of the panels it copies. A width of its own takes the
+/// place of every width it would have copied, whichever way either was said.
+fn panel_properties<'t>(chain: &[(&'t Item<'t>, Scope<'t>)]) -> Properties<'t> {
+    let mut properties = Properties::new();
+    for link in chain.iter().rev() {
+        if WIDTHS.iter().any(|key| link.0.properties.contains_key(key)) {
+            properties.retain(|key, _| !WIDTHS.contains(key));
+        }
+        properties.extend(overlaid(std::slice::from_ref(link)));
+    }
+    properties
 }
 
 /// Where the value of each property stands.
