@@ -152,9 +152,10 @@ impl<'t> Reader<'t> {
             self.report(codes::property_unknown(key_span, "heading", key, &known));
             return None;
         }
+        let number = cursor.rest().unwrap_or(whole);
         let length = self.length_at(&mut cursor, key, Sign::NotNegative)?;
         self.nothing_more(&cursor, key, "one length")?;
-        match parts.lengths.insert(key, (length, whole)) {
+        match parts.lengths.insert(key, (length, number)) {
             Some((_, first)) => {
                 self.report(codes::property_twice(whole, first, key));
                 None

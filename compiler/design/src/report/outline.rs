@@ -24,17 +24,28 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnosti
             let begins = is_from(panel, step);
             codes::heading_not_whole(name, step_of(step), &panel.text(amount), begins)
         }
-        OutlineMatter::OutsideSize { step, amount, side, limit } => {
-            outside_size(panel, step, (amount, side), limit)
-        }
+        OutlineMatter::OutsideSize {
+            step,
+            amount,
+            side,
+            limit,
+        } => outside_size(panel, step, (amount, side), limit),
         OutlineMatter::ShortOfDrop { amount } => short_of_drop(panel, amount),
         OutlineMatter::CrossesItself { first, second } => {
-            let steps = (panel.outline_step(first), panel.outline_step(second), outline);
+            let steps = (
+                panel.outline_step(first),
+                panel.outline_step(second),
+                outline,
+            );
             codes::outline_crosses_itself(name, steps)
         }
         OutlineMatter::TooManyCorners { limit } => codes::too_many_corners(name, outline, limit),
         OutlineMatter::NoLength { step } => codes::edge_without_length(name, step_of(step)),
-        OutlineMatter::TooNarrow { step, width, needed } => {
+        OutlineMatter::TooNarrow {
+            step,
+            width,
+            needed,
+        } => {
             let lengths = [width, needed, needed - width].map(|length| panel.text(length));
             let [width, needed, missing] = lengths.each_ref();
             let places = (panel.outline_step(step), outline, panel.span("make"));

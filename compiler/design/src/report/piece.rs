@@ -10,9 +10,12 @@ use super::place::{PanelPlace, layer_word};
 pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic {
     match *matter {
         PieceMatter::NoWidth => no_width(panel),
-        PieceMatter::WidthsDisagree { first, first_length, second, second_length } => {
-            widths_disagree(panel, (first, first_length), (second, second_length))
-        }
+        PieceMatter::WidthsDisagree {
+            first,
+            first_length,
+            second,
+            second_length,
+        } => widths_disagree(panel, (first, first_length), (second, second_length)),
         PieceMatter::NothingLeft { size, length } => nothing_left(panel, size, length),
         PieceMatter::TooLarge { size } => too_large(panel, size),
         PieceMatter::FullnessUnderOne { fullness } => fullness_under_one(panel, fullness),
@@ -25,18 +28,23 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
         PieceMatter::TailShows { tail, drop } => tail_shows(panel, tail, drop),
         PieceMatter::OpeningTooWide { opening, edge } => opening_too_wide(panel, opening, edge),
         PieceMatter::LiningMismatch { panel_has } => lining_mismatch(panel, panel_has),
-        PieceMatter::LongerThanBolt { layer, cut_length, bolt } => {
-            longer_than_bolt(panel, layer, cut_length, bolt)
-        }
-        PieceMatter::ClothTooNarrow { layer, usable, needed } => {
-            cloth_too_narrow(panel, layer, usable, needed)
-        }
+        PieceMatter::LongerThanBolt {
+            layer,
+            cut_length,
+            bolt,
+        } => longer_than_bolt(panel, layer, cut_length, bolt),
+        PieceMatter::ClothTooNarrow {
+            layer,
+            usable,
+            needed,
+        } => cloth_too_narrow(panel, layer, usable, needed),
         PieceMatter::SeamShows { layer, at } => seam_shows(panel, layer, at),
         PieceMatter::LiningShrinksMore { face, lining } => lining_shrinks(panel, face, lining),
         PieceMatter::HalvesDiffer => halves_differ(panel),
-        PieceMatter::MotifBelowDrop { below_heading, drop } => {
-            motif_below_drop(panel, below_heading, drop)
-        }
+        PieceMatter::MotifBelowDrop {
+            below_heading,
+            drop,
+        } => motif_below_drop(panel, below_heading, drop),
         PieceMatter::MotifHidden { at } => motif_hidden(panel, at),
         PieceMatter::TooManyWidths { layer, limit } => too_many_widths(panel, layer, limit),
     }
@@ -54,22 +62,36 @@ fn widths_disagree(
     codes::widths_disagree(
         &panel.name(),
         (size_place(panel, first), first, &panel.text(first_length)),
-        (size_place(panel, second), second, &panel.text(second_length)),
+        (
+            size_place(panel, second),
+            second,
+            &panel.text(second_length),
+        ),
         &panel.text((first_length - second_length).abs()),
     )
 }
 
 fn nothing_left(panel: PanelPlace<'_>, size: &str, length: Length) -> Diagnostic {
-    codes::nothing_left(&panel.name(), size_place(panel, size), size, &panel.text(length))
+    codes::nothing_left(
+        &panel.name(),
+        size_place(panel, size),
+        size,
+        &panel.text(length),
+    )
 }
 
 fn too_large(panel: PanelPlace<'_>, size: &str) -> Diagnostic {
-    let largest = panel.text(Length::LARGEST);
+    let kilometres = Length::LARGEST
+        .ratio_to(Length::METRE * 1000)
+        .map(number_text);
+    let largest = format!("{} km", kilometres.unwrap_or_default());
     codes::size_too_large(&panel.name(), size_place(panel, size), size, &largest)
 }
 
 fn fullness_under_one(panel: PanelPlace<'_>, fullness: Ratio) -> Diagnostic {
-    let added = fullness.checked_add(&Ratio::from_integer(1)).unwrap_or(fullness);
+    let added = fullness
+        .checked_add(&Ratio::from_integer(1))
+        .unwrap_or(fullness);
     let (fullness, added) = (number_text(fullness), number_text(added));
     codes::fullness_under_one(&panel.name(), panel.span("fullness"), &fullness, &added)
 }
@@ -117,8 +139,15 @@ fn fastener_too_wide(
     codes::fastener_wider_than_tail(
         &panel.name(),
         &fastener.name,
-        (heading_place(panel, "fastener"), &panel.text(fastener.width)),
-        (carrier, heading_place(panel, carrier), &panel.text(carrier_length)),
+        (
+            heading_place(panel, "fastener"),
+            &panel.text(fastener.width),
+        ),
+        (
+            carrier,
+            heading_place(panel, carrier),
+            &panel.text(carrier_length),
+        ),
     )
 }
 
@@ -133,7 +162,9 @@ fn tail_shows(panel: PanelPlace<'_>, tail: Length, drop: Length) -> Diagnostic {
 }
 
 fn opening_too_wide(panel: PanelPlace<'_>, opening: Length, edge: Length) -> Diagnostic {
-    let place = panel.making("turning opening").unwrap_or(panel.span("make"));
+    let place = panel
+        .making("turning opening")
+        .unwrap_or(panel.span("make"));
     codes::opening_too_wide(
         &panel.name(),
         (place, &panel.text(opening)),
@@ -156,9 +187,9 @@ fn longer_than_bolt(
 ) -> Diagnostic {
     codes::longer_than_bolt(
         &panel.name(),
-        (layer_word(layer), &panel.text(cut_length)),
+        (layer_word(layer), &panel.at_least(cut_length)),
         (panel.span("drop"), panel.cloth(layer), panel.fabric(layer)),
-        (&panel.text(bolt), &panel.text(cut_length - bolt)),
+        (&panel.text(bolt), &panel.at_least(cut_length - bolt)),
     )
 }
 

@@ -35,13 +35,21 @@ pub(super) struct Stated {
 impl<'d> WindowPlace<'d> {
     pub(super) fn new(design: &'d Design, window: usize) -> Self {
         let order = design.job.windows.get(window);
-        Self { design, order, way: design.ways.windows.get(window) }
+        Self {
+            design,
+            order,
+            way: design.ways.windows.get(window),
+        }
     }
 
     pub(super) fn panel(self, panel: Option<usize>) -> PanelPlace<'d> {
         let order = panel.and_then(|panel| self.order?.panels.get(panel));
         let way = panel.and_then(|panel| self.way?.panels.get(panel));
-        PanelPlace { window: self, order, way }
+        PanelPlace {
+            window: self,
+            order,
+            way,
+        }
     }
 
     /// The window in a sentence.
@@ -79,8 +87,14 @@ impl<'d> WindowPlace<'d> {
 
     /// A length to be typed in: exactly this one, in millimetres where no fraction of an inch is.
     pub(super) fn exact(self, length: Length) -> String {
-        let rounded = self.text(length).starts_with(|first: char| first.is_alphabetic());
-        if rounded { format!("{} mm", length.millimetres_text()) } else { self.text(length) }
+        let rounded = self
+            .text(length)
+            .starts_with(|first: char| first.is_alphabetic());
+        if rounded {
+            format!("{} mm", length.millimetres_text())
+        } else {
+            self.text(length)
+        }
     }
 
     fn quoted(self) -> String {
@@ -91,7 +105,11 @@ impl<'d> WindowPlace<'d> {
 impl<'d> PanelPlace<'d> {
     /// The panel in a sentence.
     pub(super) fn name(self) -> String {
-        format!("the panel `{}` of {}", self.own_name(), self.window.quoted())
+        format!(
+            "the panel `{}` of {}",
+            self.own_name(),
+            self.window.quoted()
+        )
     }
 
     /// The name the maker gave it.
@@ -159,7 +177,11 @@ impl<'d> PanelPlace<'d> {
 
     /// How a width was stated: "finished width" or, for any other, the flat width.
     pub(super) fn width(self, width: &str) -> Stated {
-        let ways = if width == "finished width" { FINISHED_FIRST } else { FLAT_FIRST };
+        let ways = if width == "finished width" {
+            FINISHED_FIRST
+        } else {
+            FLAT_FIRST
+        };
         let property = ways.iter().copied().find(|key| self.states(key));
         let property = property.unwrap_or("finished width");
         self.stated(property)
@@ -169,7 +191,11 @@ impl<'d> PanelPlace<'d> {
     pub(super) fn stated(self, property: &'static str) -> Stated {
         let width = self.order.map(|order| order.width).unwrap_or_default();
         let length = stated_length(&width, property).filter(|_| self.states(property));
-        Stated { property, span: self.span(property), length }
+        Stated {
+            property,
+            span: self.span(property),
+            length,
+        }
     }
 
     /// A length for a message.
@@ -222,7 +248,11 @@ const FINISHED_FIRST: &[&str] = &["finished width", "flat width", "cut width", "
 const FLAT_FIRST: &[&str] = &["flat width", "cut width", "fullness", "finished width"];
 
 /// What has no place of its own is told at the start of the main file.
-const NOWHERE: Span = Span { file: FileId(0), start: 0, end: 0 };
+const NOWHERE: Span = Span {
+    file: FileId(0),
+    start: 0,
+    end: 0,
+};
 
 fn stated_length(width: &WidthOrder, property: &str) -> Option<Length> {
     match (property, width.finished) {

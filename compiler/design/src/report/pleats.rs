@@ -1,64 +1,72 @@
 //! Findings in the pleats.
 
 use pelmet_diagnostics::codes::pleats_do_not_fit::FittingWidth;
-use pelmet_diagnostics::{Diagnostic, codes};
+use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    FoldPlace, PleatKind, PleatMatter, PleatOrder, PleatStep, Start, StepKind,
-};
+use pelmet_workroom::{FoldPlace, PleatKind, PleatMatter, PleatOrder, PleatStep, Start, StepKind};
 
 use super::place::PanelPlace;
 
 pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic {
-    let name = &panel.name();
-    let pleats = panel.span("pleats");
-    let step_of = |step| (panel.pleat_step(step), pleats);
     match *matter {
-        PleatMatter::WidthMissing => {
-            codes::width_missing(name, (panel.place(), pleats), panel.example())
-        }
-        PleatMatter::NoFit { wanted, finished, below, above } => {
-            let kind = if finished { "finished width" } else { "flat width" };
-            no_fit(panel, (kind, wanted), [below, above])
-        }
-        PleatMatter::WidthsContradict { flat, finished, take_up } => {
-            widths_contradict(panel, flat, finished, take_up)
-        }
+        PleatMatter::WidthMissing => width_missing(panel),
+        PleatMatter::NoFit {
+            wanted,
+            finished,
+            below,
+            above,
+        } => no_fit(panel, wanted, finished, [below, above]),
+        PleatMatter::WidthsContradict {
+            flat,
+            finished,
+            take_up,
+        } => widths_contradict(panel, flat, finished, take_up),
         PleatMatter::TakesTooMuch { flat, taken } => takes_too_much(panel, flat, taken),
-        PleatMatter::FoldCrossesCentre { step, amount, fold_at, taken_up } => {
-            let lengths = [fold_at, taken_up, amount].map(|length| panel.text(length));
-            let [fold_at, taken_up, beyond] = lengths.each_ref();
-            let further = farther(panel, step, amount).filter(|_| starts_at_centre(panel));
-            codes::fold_crosses_centre(name, step_of(step), (fold_at, taken_up, beyond), further)
-        }
-        PleatMatter::FoldOverrunsEdge { step, amount } => {
-            let knife = knife_beside(panel, step, amount);
-            let knife = knife.as_ref().map(|[depth, beside]| (&**depth, &**beside));
-            codes::fold_overruns_edge(name, step_of(step), &panel.text(amount), knife)
-        }
+        PleatMatter::FoldCrossesCentre {
+            step,
+            amount,
+            fold_at,
+            taken_up,
+        } => fold_crosses_centre(panel, step, amount, [fold_at, taken_up]),
+        PleatMatter::FoldOverrunsEdge { step, amount } => fold_overruns_edge(panel, step, amount),
         PleatMatter::EdgeInsideFold { step, amount } => {
-            codes::edge_inside_fold(name, step_of(step), &panel.text(amount))
+            let places = places(panel, step);
+            codes::edge_inside_fold(&panel.name(), places, &panel.text(amount))
         }
-        PleatMatter::PleatsRunTogether { first, second, amount } => {
-            let steps = (panel.pleat_step(first), panel.pleat_step(second), pleats);
-            let further = farther(panel, second, amount);
-            codes::pleats_run_together(name, steps, &panel.text(amount), further)
-        }
-        PleatMatter::FoldOnFold { step, layers, intended, from, to } => {
-            let (step, from, to) = (panel.pleat_step(step), panel.mark(from), panel.mark(to));
-            codes::fold_on_fold(name, (pleats, step), (layers, intended), (&from, &to))
-        }
+        PleatMatter::PleatsRunTogether {
+            first,
+            second,
+            amount,
+        } => run_together(panel, first, second, amount),
+        PleatMatter::FoldOnFold {
+            step,
+            layers,
+            intended,
+            from,
+            to,
+        } => fold_on_fold(panel, step, (layers, intended), [from, to]),
         PleatMatter::TooManyPleats { step, limit } => {
-            codes::too_many_pleats(name, step_of(step), limit)
+            codes::too_many_pleats(&panel.name(), places(panel, step), limit)
         }
     }
 }
 
+fn width_missing(panel: PanelPlace<'_>) -> Diagnostic {
+    let places = (panel.place(), panel.span("pleats"));
+    codes::width_missing(&panel.name(), places, panel.example())
+}
+
 fn no_fit(
     panel: PanelPlace<'_>,
-    (kind, wanted): (&str, Length),
+    wanted: Length,
+    finished: bool,
     nearest: [Option<(Length, u32)>; 2],
 ) -> Diagnostic {
+    let kind = if finished {
+        "finished width"
+    } else {
+        "flat width"
+    };
     let stated = panel.width(kind);
     let mut nearest: Vec<(Length, u32)> = nearest.into_iter().flatten().collect();
     nearest.sort_by_key(|(width, _)| (*width - wanted).abs());
@@ -89,8 +97,14 @@ fn widths_contradict(
         &panel.name(),
         (stated_finished.span, &panel.text(finished)),
         (stated_flat.span, &panel.text(flat)),
-        (panel.span("pleats"), &panel.text(difference), &panel.text(take_up)),
-        to_write.as_ref().map(|value| (stated_flat.property, &**value)),
+        (
+            panel.span("pleats"),
+            &panel.text(difference),
+            &panel.text(take_up),
+        ),
+        to_write
+            .as_ref()
+            .map(|value| (stated_flat.property, &**value)),
     )
 }
 
@@ -100,9 +114,76 @@ fn takes_too_much(panel: PanelPlace<'_>, flat: Length, taken: Length) -> Diagnos
     codes::pleats_take_too_much(
         &panel.name(),
         (stated.span, panel.span("pleats")),
-        (&panel.text(flat), &panel.text(taken), &panel.text(taken - flat)),
+        (
+            &panel.text(flat),
+            &panel.text(taken),
+            &panel.text(taken - flat),
+        ),
         to_write.as_ref().map(|value| (stated.property, &**value)),
     )
+}
+
+fn fold_crosses_centre(
+    panel: PanelPlace<'_>,
+    step: usize,
+    amount: Length,
+    [fold_at, taken_up]: [Length; 2],
+) -> Diagnostic {
+    // Measured from the side edge, a fold moves outward by a smaller number.
+    let further = farther(panel, step, amount).filter(|_| starts_at_centre(panel));
+    codes::fold_crosses_centre(
+        &panel.name(),
+        places(panel, step),
+        (
+            &panel.text(fold_at),
+            &panel.text(taken_up),
+            &panel.text(amount),
+        ),
+        further,
+    )
+}
+
+fn fold_overruns_edge(panel: PanelPlace<'_>, step: usize, amount: Length) -> Diagnostic {
+    let knife = knife_beside(panel, step, amount);
+    let knife = knife.as_ref().map(|[depth, beside]| (&**depth, &**beside));
+    codes::fold_overruns_edge(
+        &panel.name(),
+        places(panel, step),
+        &panel.text(amount),
+        knife,
+    )
+}
+
+fn run_together(panel: PanelPlace<'_>, first: usize, second: usize, amount: Length) -> Diagnostic {
+    let steps = (
+        panel.pleat_step(first),
+        panel.pleat_step(second),
+        panel.span("pleats"),
+    );
+    let further = farther(panel, second, amount);
+    codes::pleats_run_together(&panel.name(), steps, &panel.text(amount), further)
+}
+
+fn fold_on_fold(
+    panel: PanelPlace<'_>,
+    step: usize,
+    layers: (u32, u32),
+    [from, to]: [Length; 2],
+) -> Diagnostic {
+    // A warning stands first where the panel is described, since it is accepted there; the rule
+    // may be the library's.
+    let places = (panel.span("pleats"), panel.pleat_step(step));
+    codes::fold_on_fold(
+        &panel.name(),
+        places,
+        layers,
+        (&panel.mark(from), &panel.mark(to)),
+    )
+}
+
+/// Where a step was written, and where the panel names its pleats.
+fn places(panel: PanelPlace<'_>, step: usize) -> (Span, Span) {
+    (panel.pleat_step(step), panel.span("pleats"))
 }
 
 /// How to write the place of a fold so much farther on, where it has a place of its own.

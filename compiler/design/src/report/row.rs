@@ -10,32 +10,48 @@ use super::row_sums::{label_widths, other_width, sums};
 pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic {
     let at = |panel: usize| window.panel(Some(panel));
     match *matter {
-        RowMatter::Uncovered { amount, to_cover, covered } => {
-            uncovered(window, amount, to_cover, covered)
-        }
-        RowMatter::Crowded { amount, to_cover, covered } => {
-            crowded(window, amount, to_cover, covered)
-        }
-        RowMatter::FillOutOfRange { panel, share, limit, taken, to_cover } => {
-            fill_out_of_range(at(panel), (share, limit), (taken, to_cover))
-        }
+        RowMatter::Uncovered {
+            amount,
+            to_cover,
+            covered,
+        } => uncovered(window, amount, to_cover, covered),
+        RowMatter::Crowded {
+            amount,
+            to_cover,
+            covered,
+        } => crowded(window, amount, to_cover, covered),
+        RowMatter::FillOutOfRange {
+            panel,
+            share,
+            limit,
+            taken,
+            to_cover,
+        } => fill_out_of_range(at(panel), (share, limit), (taken, to_cover)),
         RowMatter::FillOutsideRow { panel } => fill_outside_row(at(panel)),
         RowMatter::Empty => empty(window),
         RowMatter::NotHung { panel } => not_hung(at(panel)),
         RowMatter::NoJoin { panel } => no_join(at(panel)),
-        RowMatter::JoinNotCovered { panel, covers, wanted, finished } => {
-            join_not_covered(at(panel), covers, wanted, finished)
-        }
+        RowMatter::JoinNotCovered {
+            panel,
+            covers,
+            wanted,
+            finished,
+        } => join_not_covered(at(panel), covers, wanted, finished),
         RowMatter::JoinThinlyCovered { panel, covers } => join_thinly_covered(at(panel), covers),
-        RowMatter::OverlapTooWide { panel, finished, overlap } => {
-            overlap_too_wide(at(panel), finished, overlap)
-        }
-        RowMatter::ReturnAndProjectionDiffer { returns, projection } => {
-            return_and_projection(window, returns, projection)
-        }
-        RowMatter::LongerThanHeight { panel, drop, height } => {
-            longer_than_height(at(panel), drop, height)
-        }
+        RowMatter::OverlapTooWide {
+            panel,
+            finished,
+            overlap,
+        } => overlap_too_wide(at(panel), finished, overlap),
+        RowMatter::ReturnAndProjectionDiffer {
+            returns,
+            projection,
+        } => return_and_projection(window, returns, projection),
+        RowMatter::LongerThanHeight {
+            panel,
+            drop,
+            height,
+        } => longer_than_height(at(panel), drop, height),
     }
 }
 
@@ -48,7 +64,11 @@ fn uncovered(
     let report = codes::row_uncovered(
         &window.name(),
         (window.span("row"), window.support()),
-        (&window.text(to_cover), &window.text(covered), &window.text(amount)),
+        (
+            &window.text(to_cover),
+            &window.text(covered),
+            &window.text(amount),
+        ),
         sums(window, to_cover, covered),
         other_width(window, amount),
     );
@@ -64,7 +84,11 @@ fn crowded(
     let report = codes::row_crowded(
         &window.name(),
         (window.span("row"), window.support()),
-        (&window.text(to_cover), &window.text(covered), &window.text(amount)),
+        (
+            &window.text(to_cover),
+            &window.text(covered),
+            &window.text(amount),
+        ),
         sums(window, to_cover, covered),
         other_width(window, -amount),
     );
@@ -78,8 +102,11 @@ fn fill_out_of_range(
 ) -> Diagnostic {
     let window = panel.window;
     let too_wide = share > limit;
-    let share_text =
-        if share.is_positive() { panel.text(share) } else { String::from("nothing") };
+    let share_text = if share.is_positive() {
+        panel.text(share)
+    } else {
+        String::from("nothing")
+    };
     let bound = match (too_wide, limit.is_positive()) {
         (true, _) => format!("at most {}", panel.text(limit)),
         (false, true) => format!("at least {}", panel.text(limit)),
@@ -87,8 +114,16 @@ fn fill_out_of_range(
     };
     codes::fill_out_of_range(
         &panel.name(),
-        (panel.width("finished width").span, window.span("row"), window.support()),
-        (&panel.text(to_cover), &panel.text(taken), &panel.text(to_cover - taken)),
+        (
+            panel.width("finished width").span,
+            window.span("row"),
+            window.support(),
+        ),
+        (
+            &panel.text(to_cover),
+            &panel.text(taken),
+            &panel.text(to_cover - taken),
+        ),
         (&share_text, &bound),
         too_wide,
     )
@@ -101,7 +136,10 @@ fn join_not_covered(
     finished: Length,
 ) -> Diagnostic {
     let stated = panel.stated("finished width");
-    let overlap = panel.window.order.map_or(Length::ZERO, |order| order.overlap);
+    let overlap = panel
+        .window
+        .order
+        .map_or(Length::ZERO, |order| order.overlap);
     let enough = wanted * 2 + overlap;
     codes::join_not_covered(
         &panel.name(),
@@ -130,11 +168,17 @@ fn not_hung(panel: PanelPlace<'_>) -> Diagnostic {
 
 fn no_join(panel: PanelPlace<'_>) -> Diagnostic {
     let window = panel.window;
-    codes::no_join_to_cover(&panel.name(), (window.span("over joins"), window.span("row")))
+    codes::no_join_to_cover(
+        &panel.name(),
+        (window.span("over joins"), window.span("row")),
+    )
 }
 
 fn join_thinly_covered(panel: PanelPlace<'_>, covers: Length) -> Diagnostic {
-    let places = (panel.width("finished width").span, panel.window.span("over joins"));
+    let places = (
+        panel.width("finished width").span,
+        panel.window.span("over joins"),
+    );
     codes::join_thinly_covered(&panel.name(), places, &panel.exact(covers))
 }
 

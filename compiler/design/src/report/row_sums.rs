@@ -9,7 +9,11 @@ use super::place::{PanelPlace, WindowPlace};
 /// The sum of what there is to cover, and the sum of what the row covers.
 pub(super) fn sums(window: WindowPlace<'_>, to_cover: Length, covered: Length) -> [String; 2] {
     [
-        format!("{} = {} to cover", parts_to_cover(window), window.text(to_cover)),
+        format!(
+            "{} = {} to cover",
+            parts_to_cover(window),
+            window.text(to_cover)
+        ),
         match parts_of_row(window) {
             Some(parts) => format!("{parts} = {} of panels", window.text(covered)),
             None => format!("the panels of the row, pleated: {}", window.text(covered)),
@@ -29,10 +33,12 @@ pub(super) fn label_widths(window: WindowPlace<'_>, report: Diagnostic) -> Diagn
     } else {
         report
     };
-    hung(window).into_iter().fold(report, |report, (panel, times)| {
-        let text = format!("`{}`, {}", panel.own_name(), hangs(times));
-        report.label(panel.width("finished width").span, text)
-    })
+    hung(window)
+        .into_iter()
+        .fold(report, |report, (panel, times)| {
+            let text = format!("`{}`, {}", panel.own_name(), hangs(times));
+            report.label(panel.width("finished width").span, text)
+        })
 }
 
 /// A line that makes the row so much longer (or shorter, where negative): the first panel whose
@@ -41,13 +47,21 @@ pub(super) fn other_width(window: WindowPlace<'_>, change: Length) -> Option<Str
     hung(window).into_iter().find_map(|(panel, times)| {
         let each = change.divided(u32::try_from(times).ok()?);
         let evenly = each * i64::try_from(times).ok()? == change;
-        let width = panel.stated("finished width").changed(panel, each).filter(|_| evenly)?;
-        Some(format!("`finished width: {width}` for `{}`", panel.own_name()))
+        let width = panel
+            .stated("finished width")
+            .changed(panel, each)
+            .filter(|_| evenly)?;
+        Some(format!(
+            "`finished width: {width}` for `{}`",
+            panel.own_name()
+        ))
     })
 }
 
 fn parts_to_cover(window: WindowPlace<'_>) -> String {
-    let Some(order) = window.order else { return String::new() };
+    let Some(order) = window.order else {
+        return String::new();
+    };
     let support = format!(
         "the {} `{}` {}",
         window.support_word(),
@@ -87,7 +101,9 @@ fn overlaps(window: WindowPlace<'_>, order: &WindowOrder) -> String {
 
 /// The panels of the row, each once, in the order they first hang, and how often they hang.
 fn hung(window: WindowPlace<'_>) -> Vec<(PanelPlace<'_>, usize)> {
-    let Some(order) = window.order else { return Vec::new() };
+    let Some(order) = window.order else {
+        return Vec::new();
+    };
     let mut times = vec![0_usize; order.panels.len()];
     let mut first_hung = Vec::new();
     for panel in &order.row {
@@ -98,8 +114,12 @@ fn hung(window: WindowPlace<'_>) -> Vec<(PanelPlace<'_>, usize)> {
             *times = times.saturating_add(1);
         }
     }
-    let counted = first_hung.into_iter().map(|panel| (panel, times.get(panel).copied()));
-    counted.map(|(panel, times)| (window.panel(Some(panel)), times.unwrap_or(0))).collect()
+    let counted = first_hung
+        .into_iter()
+        .map(|panel| (panel, times.get(panel).copied()));
+    counted
+        .map(|(panel, times)| (window.panel(Some(panel)), times.unwrap_or(0)))
+        .collect()
 }
 
 fn hangs(times: usize) -> String {

@@ -16,7 +16,7 @@ No number of strips makes a panel if each adds nothing to it.
 Correct the width or the selvage of the cloth, or choose a wider one.
 ",
     failing: one_window! {
-        fabric: "width: 2 in, selvage: 1 in",
+        fabric: "width: 12 in, selvage: 1 in",
         panel: ["finished width: 40 in", "drop: 14 in"],
     },
     mend: one_window! {

@@ -58,7 +58,7 @@ pub fn fold_on_fold(
     .label(pleats, format!("{layers} layers in one place"))
     .label(step, "the fold of this pleat lies deepest")
     .sum(format!(
-        "from {from} to {to} across the finished width: {layers} layers, each of face and lining"
+        "from {from} to {to} across the finished width: {layers} layers"
     ))
     .help(format!(
         "leave more plain cloth between the pleats, or say in the rule that {} are meant: `layers: at \

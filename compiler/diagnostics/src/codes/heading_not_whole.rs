@@ -39,7 +39,7 @@ outline keystone whole {
     },
 };
 
-/// The outline of `panel` meets the heading line `amount` in from the edge, with the `step`, which is
+/// The outline of `panel` meets the heading line `amount` short of the edge, with the `step`, which is
 /// its first if it `begins` so.
 pub fn heading_not_whole(
     panel: &str,
@@ -53,7 +53,7 @@ pub fn heading_not_whole(
         "go out to the side edge before this step, or end with `to (width, 0)`"
     };
     CODE.report(format!(
-        "the outline of {panel} meets the heading line {amount} in from the edge"
+        "the outline of {panel} meets the heading line {amount} short of the edge"
     ))
     .label(step, format!("{amount} of the heading is missing"))
     .label(outline, "the outline of this panel")

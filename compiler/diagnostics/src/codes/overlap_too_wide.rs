@@ -1,14 +1,14 @@
-//! An overlap wider than a panel it lies on.
+//! An overlap as wide as a panel it lies on.
 
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// An overlap wider than a panel it lies on.
+/// An overlap as wide as a panel it lies on.
 pub const CODE: Code = Code {
     slug: "overlap-too-wide",
     severity: Severity::Error,
     page: "\
-Neighbours in the row overlap by more than one of them is wide.
+Neighbours in the row overlap by as much as one of them is wide, or more.
 
 That panel would disappear behind its neighbours, or reach past the far side of them.
 
@@ -26,14 +26,14 @@ Make the overlap smaller, or the panel wider.
     },
 };
 
-/// The `overlap` of the row is wider than `panel`, whose finished width is `finished`.
+/// The `overlap` of the row is not less than the width of `panel`, whose finished width is `finished`.
 pub fn overlap_too_wide(
     panel: &str,
     (overlap, overlap_text): (Span, &str),
     (width, finished): (Span, &str),
 ) -> Diagnostic {
     CODE.report(format!(
-        "an overlap of {overlap_text} is wider than {panel}"
+        "an overlap of {overlap_text} leaves nothing of {panel}"
     ))
     .label(overlap, format!("{overlap_text} over each neighbour"))
     .label(width, format!("{finished} finished"))

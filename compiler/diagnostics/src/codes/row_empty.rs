@@ -1,7 +1,7 @@
 //! A row with no panel in it.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, Example, Severity, Span};
 
 /// A row with no panel in it.
 pub const CODE: Code = Code {
@@ -14,10 +14,9 @@ The row says which panels hang on the rod, from left to right, each as often as 
 
 Name the panels: `row: wing, bib, wing`.
 ",
-    failing: one_window! {
-        panel: ["finished width: 40 in", "drop: 14 in"],
-        row: "none",
-    },
+    failing: Example::Told(
+        "A treatment made by a program, with no panel in its row. A text cannot say so: `row:` needs a name.",
+    ),
     mend: one_window! {
         panel: ["finished width: 40 in", "drop: 14 in"],
         row: "front",

@@ -41,7 +41,8 @@ pub fn widths_disagree(
         report.label(first, format!("a {first_name} of {first_text}"))
     };
     report
-        .sum(format!("{first_name}: {first_text}"))
-        .sum(format!("{second_name}: {second_text}"))
+        .sum(format!(
+            "{first_name} {first_text}, {second_name} {second_text}: {difference} apart"
+        ))
         .help("leave one of the two out, or correct the one that is wrong")
 }
