@@ -101,8 +101,8 @@ pub(crate) fn shape_of(
     matters: &mut Vec<Matter>,
 ) -> Option<Shape> {
     // Done before mirroring, while both halves are still one: half an odd width puts the fold a
-    // nanometre out, enough to bend a straight line.
-    let drawn = without_straight_points(drawn, |point| at(point.across, point.down));
+    // nanometre out, enough to bend a straight line. Later only the joints may turn out straight.
+    let drawn = without_straight_points(drawn, |point| at(point.across, point.down), |_| true);
     // The left side is drawn by the last step of a half outline, by the first of a whole one.
     let left_side = if ground.half {
         drawn.last()
@@ -113,14 +113,20 @@ pub(crate) fn shape_of(
         at: at(Length::ZERO, Length::ZERO),
         corner: None,
         edge: left_side.map(|point| point.step),
+        joint: false,
     }];
     vertices.extend(below_heading(&drawn, ground));
     vertices.push(Vertex {
         at: at(ground.flat, Length::ZERO),
         corner: drawn.last().map(|point| point.step),
         edge: None,
+        joint: false,
     });
-    let corners = without_straight_points(join_doubles(vertices), |vertex| vertex.at);
+    let corners = without_straight_points(
+        join_doubles(vertices),
+        |vertex| vertex.at,
+        |vertex| vertex.joint,
+    );
     let shape = finish(&corners, ground.flat);
     let crossed = crossed_steps(&shape);
     matters.extend(
@@ -137,42 +143,58 @@ struct Vertex {
     at: Point,
     corner: Option<usize>,
     edge: Option<usize>,
+    /// Whether the drawn line is joined here to its mirror image or to the heading.
+    joint: bool,
 }
 
 fn at(across: Length, down: Length) -> Point {
     Point { across, down }
 }
 
-/// The points of the outline from left to right in flat coordinates.
+/// The line below the heading, from left to right in flat coordinates.
 fn below_heading(drawn: &[DrawnPoint], ground: Ground) -> Vec<Vertex> {
-    let right_of = ground.flat - ground.drawn_width();
-    let ways_on = drawn.iter().skip(1).chain(drawn.last());
-    let right = drawn.iter().zip(ways_on).map(|(point, next)| Vertex {
-        at: at(right_of + point.across, ground.heading_depth + point.down),
-        corner: Some(point.step),
-        edge: Some(next.step),
-    });
+    let right = as_drawn(drawn, ground);
     if !ground.half {
-        return right.collect();
+        return right;
     }
-    let left = drawn.iter().rev().map(|point| Vertex {
-        at: at(
-            ground.drawn_width() - point.across,
-            ground.heading_depth + point.down,
-        ),
-        corner: Some(point.step),
-        edge: Some(point.step),
-    });
+    let mut whole = mirrored(drawn, ground);
     // A point on the fold is one corner of the whole panel, though half an odd width puts its two
     // images a nanometre apart.
     let on_fold = drawn.first().is_some_and(|point| point.across.is_zero());
-    let mut whole: Vec<Vertex> = left.collect();
-    let first_right = right.clone().next();
-    if let (true, Some(last), Some(image)) = (on_fold, whole.last_mut(), first_right) {
-        last.edge = image.edge;
+    if on_fold && let (Some(fold), Some(image)) = (whole.last_mut(), right.first()) {
+        fold.edge = image.edge;
     }
-    whole.extend(right.skip(usize::from(on_fold)));
+    whole.extend(right.into_iter().skip(usize::from(on_fold)));
     whole
+}
+
+/// The drawn points in their place, each with the edge to the next.
+fn as_drawn(drawn: &[DrawnPoint], ground: Ground) -> Vec<Vertex> {
+    let left_of = ground.flat - ground.drawn_width();
+    let nexts = drawn.iter().skip(1).map(Some).chain([None]);
+    let vertices = drawn
+        .iter()
+        .enumerate()
+        .zip(nexts)
+        .map(|((index, point), next)| Vertex {
+            at: at(left_of + point.across, ground.heading_depth + point.down),
+            corner: Some(point.step),
+            edge: Some(next.unwrap_or(point).step),
+            joint: index == 0 || next.is_none(),
+        });
+    vertices.collect()
+}
+
+/// The mirror image of the drawn points, each with the edge that leads to it as drawn.
+fn mirrored(drawn: &[DrawnPoint], ground: Ground) -> Vec<Vertex> {
+    let fold = ground.drawn_width();
+    let mut vertices = as_drawn(drawn, ground);
+    for (vertex, point) in vertices.iter_mut().zip(drawn) {
+        vertex.at.across = fold - point.across;
+        vertex.edge = vertex.corner;
+    }
+    vertices.reverse();
+    vertices
 }
 
 /// Takes corners that lie on one another as one; the edge is that of the last of them.
@@ -187,14 +209,18 @@ fn join_doubles(vertices: Vec<Vertex>) -> Vec<Vertex> {
     joined
 }
 
-/// Leaves out points where the line goes straight on.
-fn without_straight_points<T>(points: Vec<T>, at: impl Fn(&T) -> Point) -> Vec<T> {
+/// Leaves out those points that may be left out, where the line goes straight on.
+fn without_straight_points<T>(
+    points: Vec<T>,
+    at: impl Fn(&T) -> Point,
+    may_go: impl Fn(&T) -> bool,
+) -> Vec<T> {
     let mut kept: Vec<T> = Vec::with_capacity(points.len());
     for point in points {
         if let [.., before, last] = kept.as_slice() {
             let way_in = Span::between(at(before), at(last));
             let way_on = Span::between(at(last), at(&point));
-            if way_in.cross(way_on) == 0 && way_in.dot(way_on) > 0 {
+            if may_go(last) && way_in.cross(way_on) == 0 && way_in.dot(way_on) > 0 {
                 kept.pop();
             }
         }
