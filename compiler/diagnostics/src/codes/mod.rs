@@ -25,6 +25,7 @@ pub mod drop_too_short;
 pub mod edge_inside_fold;
 pub mod edge_without_length;
 pub mod equals_for_colon;
+pub mod expectation_not_met;
 pub mod fastener_wider_than_tail;
 pub mod file_already_there;
 pub mod file_is_folder;
@@ -52,6 +53,7 @@ pub mod join_not_covered;
 pub mod join_thinly_covered;
 pub mod kind_mismatch;
 pub mod kind_wanted;
+pub mod layout_not_sound;
 pub mod length_negative;
 pub mod length_not_positive;
 pub mod length_too_large;
@@ -98,6 +100,7 @@ pub mod pleats_empty;
 pub mod pleats_run_together;
 pub mod pleats_take_too_much;
 pub mod pocket_too_small;
+pub mod print_leaves_no_room;
 pub mod property_empty;
 pub mod property_missing;
 pub mod property_twice;
@@ -116,6 +119,7 @@ pub mod tail_shows;
 pub mod text_not_closed;
 pub mod too_many_corners;
 pub mod too_many_mistakes;
+pub mod too_many_pieces;
 pub mod too_many_pleats;
 pub mod too_many_widths;
 pub mod too_narrow_for_allowance;
@@ -161,6 +165,7 @@ codes! {
     edge_inside_fold
     edge_without_length
     equals_for_colon
+    expectation_not_met
     fastener_wider_than_tail
     file_already_there
     file_is_folder
@@ -188,6 +193,7 @@ codes! {
     join_thinly_covered
     kind_mismatch
     kind_wanted
+    layout_not_sound
     length_negative
     length_not_positive
     length_too_large
@@ -234,6 +240,7 @@ codes! {
     pleats_run_together
     pleats_take_too_much
     pocket_too_small
+    print_leaves_no_room
     property_empty
     property_missing
     property_twice
@@ -252,6 +259,7 @@ codes! {
     text_not_closed
     too_many_corners
     too_many_mistakes
+    too_many_pieces
     too_many_pleats
     too_many_widths
     too_narrow_for_allowance

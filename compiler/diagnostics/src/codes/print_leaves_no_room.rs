@@ -1,0 +1,45 @@
+//! A piece that fits its cloth, but not where the print holds it.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A piece that fits its cloth, but not where the print holds it.
+pub const CODE: Code = Code {
+    slug: "print-leaves-no-room",
+    severity: Severity::Error,
+    page: "\
+Each piece of a printed cloth is cut where the print falls alike: its heading line on a line of the
+repeat, and its middle too where a motif is centred on it. Held there, this piece would reach past
+the end of the cloth, although the cloth is large enough for it elsewhere.
+
+Cut anywhere else, the motif would sit off its place, or the print would not meet its neighbour's.
+
+Choose a cloth that is wider or comes in longer lengths, make the panel smaller, or move the motif.
+",
+    failing: one_window! {
+        fabric: "width: 54 in, repeat: 20 in along, bolt: 26 in",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+    mend: one_window! {
+        fabric: "width: 54 in, repeat: 20 in along, bolt: 20 yd",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+};
+
+/// The `piece` ("the face of the panel `bib` of `north`") ends at `end`, `beyond` past the `room`
+/// of its cloth, if it begins at `start`, the first place the print allows.
+pub fn print_leaves_no_room(
+    piece: &str,
+    (cloth, fabric): (Span, Option<Span>),
+    (start, size, end): (&str, &str, &str),
+    (room, beyond): (&str, &str),
+) -> Diagnostic {
+    CODE.report(format!(
+        "{piece} does not fit on its cloth where the print holds it"
+    ))
+    .label(cloth, format!("{beyond} too large for this cloth"))
+    .label_if_known(fabric, format!("{room} to cut from"))
+    .sum(format!("{start} to the print + {size} to cut = {end}"))
+    .sum(format!("{end} - {room} of cloth = {beyond} missing"))
+    .help("choose a larger cloth, make the panel smaller, or move the motif")
+}
