@@ -80,9 +80,9 @@ pub fn parse_value(
     let mut reports = Reports::default();
     let clean = scan::scan(source, &mut reports).clean;
     let mut lowering = Lowering::new(source, &mut reports);
-    let value = match clean {
-        Some(clean) => lowering.value_alone(&clean),
-        None => Some(lowering.unreadable()),
-    };
+    let mut value = clean.and_then(|clean| lowering.value_alone(&clean));
+    if value.is_none() && lowering.has_reports() {
+        value = Some(lowering.unreadable());
+    }
     (value, reports.into_list())
 }

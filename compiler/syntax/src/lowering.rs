@@ -46,6 +46,11 @@ impl<'a, 'r> Lowering<'a, 'r> {
         }
     }
 
+    /// Whether any mistake is told so far.
+    pub(crate) fn has_reports(&self) -> bool {
+        self.reports.len() > 0
+    }
+
     /// What stands for a value of which nothing could be read.
     pub(crate) fn unreadable(&mut self) -> Phrases {
         let whole = self.source.span(0, self.source.text.len());

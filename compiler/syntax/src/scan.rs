@@ -10,6 +10,7 @@ mod letters;
 use pelmet_diagnostics::{Diagnostic, codes};
 
 use crate::MAXIMUM_NESTING;
+use crate::fractions;
 use crate::reports::Reports;
 use crate::source::Source;
 use crate::tree::Comment;
@@ -41,12 +42,7 @@ pub(crate) fn scan(source: Source<'_>, reports: &mut Reports) -> Scan {
 
 /// Whether a letter ends a number, so that `"` or `'` after it is a mark for inches or feet.
 fn ends_number(letter: char) -> bool {
-    letter.is_ascii_digit() || is_fraction(letter)
-}
-
-/// Whether a letter is a fraction by itself: `½`.
-fn is_fraction(letter: char) -> bool {
-    matches!(letter, '¼'..='¾' | '⅐'..='⅞')
+    letter.is_ascii_digit() || fractions::value(letter).is_some()
 }
 
 fn too_deep(source: Source<'_>, at: usize) -> Diagnostic {

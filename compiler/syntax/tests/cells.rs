@@ -1,5 +1,10 @@
 //! Values that stand alone, such as the cells of a table.
 
+#![expect(
+    clippy::arithmetic_side_effects,
+    reason = "a test stops at the first broken promise"
+)]
+
 use pelmet_diagnostics::{FileId, Span};
 use pelmet_syntax::parse_value;
 

@@ -3,6 +3,7 @@
 //! This test stands in a program of its own, because the limit on calls is one for the whole process.
 
 #![expect(
+    clippy::arithmetic_side_effects,
     clippy::unwrap_used,
     reason = "a test stops at the first broken promise"
 )]

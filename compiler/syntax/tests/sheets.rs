@@ -1,10 +1,6 @@
 //! Whole sheets: their trees, and how the formatter lays them out.
 
-#![expect(
-    clippy::disallowed_methods,
-    clippy::unwrap_used,
-    reason = "the sheets are files, and a test stops at the first broken promise"
-)]
+#![expect(clippy::disallowed_methods, reason = "the sheets are files")]
 
 use std::fs;
 

@@ -1,7 +1,7 @@
 //! Places are right in files with accents, tabs, carriage returns and a byte-order mark.
 
 #![expect(
-    clippy::indexing_slicing,
+    clippy::string_slice,
     reason = "a test stops at the first broken promise"
 )]
 

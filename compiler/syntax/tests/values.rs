@@ -1,5 +1,10 @@
 //! Values as people write them, and what they are read as.
 
+#![expect(
+    clippy::arithmetic_side_effects,
+    reason = "a test stops at the first broken promise"
+)]
+
 use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::Unit;
 use pelmet_syntax::parse_value;

@@ -36,7 +36,7 @@ fn amount(pair: Pair<'_, Rule>) -> Option<String> {
 
 /// `1/2` for `½`, `1⁄2` and `1/2`.
 fn fraction(typed: &str) -> Option<String> {
-    match fractions::value(typed) {
+    match fractions::value_of_text(typed) {
         Some((upper, lower)) => Some(format!("{upper}/{lower}")),
         None => Some(typed.replace('⁄', "/")),
     }

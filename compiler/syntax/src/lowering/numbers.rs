@@ -1,7 +1,7 @@
 //! Numbers in all the ways people write them.
 
 use num_traits::{CheckedAdd, CheckedMul, Zero};
-use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Ratio, Unit, ratio};
 use pest::iterators::Pair;
 
@@ -26,14 +26,22 @@ impl Lowering<'_, '_> {
         let span = self.place(&pair);
         match self.read_number(pair) {
             Ok(number) => TermKind::Number(number),
-            Err(Trouble::Commas) => {
-                self.tell_not_understood(span);
-                TermKind::Broken
-            }
             Err(trouble) => {
-                self.reports.push(trouble.told(span));
+                self.tell(&trouble, span);
                 TermKind::Broken
             }
+        }
+    }
+
+    fn tell(&mut self, trouble: &Trouble, number: Span) {
+        match trouble {
+            Trouble::TooLarge => self
+                .reports
+                .push(codes::number_too_large::number_too_large(number)),
+            Trouble::OverZero => self
+                .reports
+                .push(codes::fraction_over_zero::fraction_over_zero(number)),
+            Trouble::Commas => self.tell_not_understood(number),
         }
     }
 
@@ -69,16 +77,6 @@ impl Lowering<'_, '_> {
                 }
                 _ => sum(amount, amount_part(part)?),
             })
-    }
-}
-
-impl Trouble {
-    fn told(&self, number: Span) -> Diagnostic {
-        match self {
-            Trouble::TooLarge => codes::number_too_large::number_too_large(number),
-            Trouble::OverZero => codes::fraction_over_zero::fraction_over_zero(number),
-            Trouble::Commas => codes::not_understood::not_understood(number),
-        }
     }
 }
 
@@ -133,7 +131,7 @@ fn divided(upper: Ratio, lower: &str) -> Result<Ratio, Trouble> {
 }
 
 fn glyph(pair: &Pair<'_, Rule>) -> Result<Ratio, Trouble> {
-    fractions::value(pair.as_str())
+    fractions::value_of_text(pair.as_str())
         .and_then(|(upper, lower)| ratio(upper, lower))
         .ok_or(Trouble::OverZero)
 }

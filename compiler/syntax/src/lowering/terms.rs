@@ -21,19 +21,13 @@ static PRECEDENCE: LazyLock<PrattParser<Rule>> = LazyLock::new(|| {
 impl Lowering<'_, '_> {
     pub(super) fn phrases(&mut self, pair: Pair<'_, Rule>) -> Phrases {
         let span = self.place(&pair);
-        let phrases = pair
-            .into_inner()
-            .map(|phrase| self.phrase(phrase))
-            .collect();
+        let phrases = listed(pair.into_inner().map(|phrase| self.phrase(phrase)));
         Phrases { phrases, span }
     }
 
     fn phrase(&mut self, pair: Pair<'_, Rule>) -> Phrase {
         let span = self.place(&pair);
-        let terms = pair
-            .into_inner()
-            .map(|term| self.term_or_times(term))
-            .collect();
+        let terms = listed(pair.into_inner().map(|term| self.term_or_times(term)));
         Phrase { terms, span }
     }
 
@@ -179,6 +173,13 @@ fn sum(left: Term, sign: &Pair<'_, Rule>, operator_span: Span, right: Term) -> T
         None => TermKind::Broken,
     };
     Term { kind, span }
+}
+
+/// A list with no room to grow: most have one member, and a file has very many of them.
+fn listed<T>(members: impl ExactSizeIterator<Item = T>) -> Vec<T> {
+    let mut list = Vec::with_capacity(members.len());
+    list.extend(members);
+    list
 }
 
 /// A text without the letter it begins with and the one it ends with.

@@ -278,18 +278,11 @@ impl<'a> Pairer<'a> {
     }
 
     fn tell_not_closed(&mut self, open: usize, bracket: char, missed: usize) {
-        let before = self
-            .letters
-            .clean
-            .get(..missed)
-            .unwrap_or_default()
-            .trim_end()
-            .len();
-        let missed = self.source.span(before, before);
+        let text = self.letters.clean.get(..missed).unwrap_or_default();
+        let missed = text.trim_end().len();
+        let (open, missed) = (self.sign_at(open), self.source.span(missed, missed));
         self.tell(codes::bracket_not_closed::bracket_not_closed(
-            self.sign_at(open),
-            bracket,
-            missed,
+            open, bracket, missed,
         ));
     }
 

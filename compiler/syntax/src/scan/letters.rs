@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::codes;
 
-use super::{ends_number, is_fraction};
+use super::ends_number;
 use crate::reports::Reports;
 use crate::source::Source;
 use crate::tree::Comment;
@@ -128,22 +128,21 @@ impl<'a> Reader<'a, '_> {
             Some((text, after)) if !after.starts_with(is_line_end) => {
                 self.closed_text(open, text.len());
             }
-            _ => self.open_text(line_of(self.rest())),
+            _ => self.open_text(open),
         }
     }
 
     fn closed_text(&mut self, open: char, length: usize) {
         let start = self.position();
-        self.keep('"');
-        self.blank(beyond_first_byte(open).saturating_add(length));
-        let close_at = self.position();
-        let close = self.rest().chars().next().unwrap_or('"');
-        self.blank(beyond_first_byte(close));
-        self.keep('"');
+        self.keep(open);
+        let end_of_open = self.position();
+        self.blank(length);
+        let start_of_close = self.position();
+        let close = self.rest().chars().next().unwrap_or(STRAIGHT);
+        self.keep(close);
         if open != STRAIGHT {
-            let end_of_open = start.saturating_add(open.len_utf8());
-            let close = self.source.span(close_at, self.position());
             let open = self.source.span(start, end_of_open);
+            let close = self.source.span(start_of_close, self.position());
             self.reports
                 .push(codes::curly_quotes::curly_quotes(open, close));
         }
@@ -151,14 +150,15 @@ impl<'a> Reader<'a, '_> {
 
     /// A bracket that closes nothing in the text is left to close what was opened before it, so that
     /// one forgotten quote is one mistake.
-    fn open_text(&mut self, line: &str) {
+    fn open_text(&mut self, open: char) {
+        let line = line_of(self.rest());
         let text = before_closing_bracket(line).trim_end();
         let start = self.position();
         let place = self.source.span(start, start.saturating_add(text.len()));
         self.reports
             .push(codes::text_not_closed::text_not_closed(place));
-        self.keep('"');
-        self.blank(text.len().saturating_sub(1));
+        self.keep(open);
+        self.blank(text.len().saturating_sub(open.len_utf8()));
     }
 
     /// One report tells of all odd letters in a row, and of all alike in a line.
@@ -199,10 +199,9 @@ fn closes(open: char, letter: char) -> bool {
 /// Whether the language has a use for a letter outside comments and texts.
 fn is_known(letter: char) -> bool {
     const SIGNS: &str = "_-−–:=,+*/⁄.%°×²″′\"“”„#{}()";
-    letter.is_ascii_alphanumeric()
-        || letter.is_alphabetic()
+    letter.is_alphabetic()
         || letter.is_whitespace()
-        || is_fraction(letter)
+        || ends_number(letter)
         || is_accent(letter)
         || SIGNS.contains(letter)
 }
@@ -237,8 +236,4 @@ fn before_closing_bracket(line: &str) -> &str {
 
 fn is_line_end(letter: char) -> bool {
     matches!(letter, '\n' | '\r')
-}
-
-fn beyond_first_byte(letter: char) -> usize {
-    letter.len_utf8().saturating_sub(1)
 }
