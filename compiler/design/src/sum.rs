@@ -165,22 +165,22 @@ impl<'t> Reader<'t> {
     }
 
     fn reckoned(&mut self, amount: Result<Amount, AmountTrouble>, span: Span) -> Option<Amount> {
-        match amount {
-            Ok(amount) => return Some(amount),
-            Err(AmountTrouble::NotInProportion) => {
-                self.report(codes::width_not_in_proportion(span))
+        amount
+            .map_err(|trouble| self.report_trouble(&trouble, span))
+            .ok()
+    }
+
+    fn report_trouble(&mut self, trouble: &AmountTrouble, span: Span) {
+        self.report(match trouble {
+            AmountTrouble::NotInProportion => codes::width_not_in_proportion(span),
+            AmountTrouble::Quantity(QuantityTrouble::TooLarge) => codes::number_too_large(span),
+            AmountTrouble::Quantity(QuantityTrouble::DividedByZero) => {
+                codes::fraction_over_zero(span)
             }
-            Err(AmountTrouble::Quantity(QuantityTrouble::TooLarge)) => {
-                self.report(codes::number_too_large(span));
+            AmountTrouble::Quantity(QuantityTrouble::Mismatch { left, right }) => {
+                codes::kind_wanted(span, right.in_words(), left.in_words())
             }
-            Err(AmountTrouble::Quantity(QuantityTrouble::DividedByZero)) => {
-                self.report(codes::fraction_over_zero(span));
-            }
-            Err(AmountTrouble::Quantity(QuantityTrouble::Mismatch { left, right })) => {
-                self.report(codes::kind_wanted(span, right.in_words(), left.in_words()));
-            }
-        }
-        None
+        });
     }
 
     /// Reports a plain number where a length is wanted, with the unit this house would write.

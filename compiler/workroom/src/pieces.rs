@@ -21,7 +21,8 @@ pub(crate) struct Cutting<'a> {
     pub(crate) join: Length,
     pub(crate) shape: &'a Shape,
     pub(crate) folding: &'a Folding,
-    pub(crate) heading_depth: Length,
+    /// How far below the made-up top edge the print is held.
+    pub(crate) print_down: Length,
     pub(crate) on_fold: bool,
     pub(crate) quantity: u32,
     /// Where the centre of a motif lies on the flat panel.
@@ -96,14 +97,14 @@ impl Cutting<'_> {
         ]
     }
 
-    /// The sewn left edge at the heading line, so that equal parts of the print hang level in every
-    /// panel; on the panel that carries a motif, its centre.
+    /// The sewn left edge at the height where the print is held, so that equal parts of it hang
+    /// level in every panel; on the panel that carries a motif, its centre.
     fn print_point(&self, corner: Point) -> Point {
-        let heading = Point {
+        let level = Point {
             across: Length::ZERO,
-            down: self.heading_depth,
+            down: self.print_down,
         };
-        let held = self.motif.unwrap_or(heading);
+        let held = self.motif.unwrap_or(level);
         let from_corner = |length| before_shrinking(length, self.cloth.shrinkage).unwrap_or(length);
         Point {
             across: from_corner(held.across - corner.across),

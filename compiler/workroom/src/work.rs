@@ -7,7 +7,8 @@ use crate::row_fill::{fills, shares};
 use crate::width::lay_widths;
 use crate::work_panel::PanelTask;
 use crate::{
-    Fabric, Finding, Job, Matter, PanelMade, Pleating, Subject, WindowMade, WindowOrder, Work,
+    Fabric, Finding, Job, Matter, Motif, PanelMade, PanelOrder, Pleating, Subject, WindowMade,
+    WindowOrder, Work,
 };
 
 /// Works out a job: every panel with its sizes, folds, pieces and marks, and everything there is to
@@ -101,18 +102,31 @@ impl Bench<'_> {
         pleating: Option<Pleating>,
         quantity: u32,
     ) -> Option<PanelMade> {
+        let order = self.order.panels.get(panel)?;
         let motif = self.order.motif.filter(|motif| motif.panel == panel);
         let task = PanelTask {
-            order: self.order.panels.get(panel)?,
+            order,
             fabrics: self.fabrics,
             support: &self.order.support,
             quantity,
             motif: motif.map(|motif| motif.below_heading),
+            print_level: self.print_level(order),
         };
         let mut matters = Vec::new();
         let made = task.make(pleating, &mut matters);
         self.report(panel, matters);
         made
+    }
+
+    /// How far below the heading line the print of a panel's face is held. Faces cut from the cloth
+    /// that carries the motif are held at its height, so that neighbours match across the row.
+    fn print_level(&self, panel: &PanelOrder) -> Length {
+        let carries = |motif: &Motif| {
+            let carrier = self.order.panels.get(motif.panel);
+            carrier.is_some_and(|carrier| carrier.face == panel.face)
+        };
+        let motif = self.order.motif.filter(carries);
+        motif.map_or(Length::ZERO, |motif| motif.below_heading)
     }
 
     fn report(&mut self, panel: usize, matters: impl IntoIterator<Item = Matter>) {

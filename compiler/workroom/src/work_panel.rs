@@ -22,6 +22,8 @@ pub(crate) struct PanelTask<'a> {
     pub(crate) quantity: u32,
     /// How far below the heading line the centre of a motif is to lie.
     pub(crate) motif: Option<Length>,
+    /// How far below the heading line the print of the face is held.
+    pub(crate) print_level: Length,
 }
 
 impl PanelTask<'_> {
@@ -183,13 +185,19 @@ impl PanelTask<'_> {
         let making = &self.order.making;
         let lining = self.order.lining.zip(making.lining.as_ref());
         let layers = [
-            Some((Layer::Face, self.order.face, &making.face, cloth.motif)),
-            lining.map(|(fabric, making)| (Layer::Lining, fabric, making, None)),
+            Some((Layer::Face, self.order.face, &making.face)),
+            lining.map(|(fabric, making)| (Layer::Lining, fabric, making)),
         ];
         let cut = layers
             .into_iter()
             .flatten()
-            .map(|(layer, fabric, layer_making, motif)| {
+            .map(|(layer, fabric, layer_making)| {
+                let is_face = layer == Layer::Face;
+                let level = if is_face {
+                    self.print_level
+                } else {
+                    Length::ZERO
+                };
                 let cutting = Cutting {
                     layer,
                     fabric,
@@ -198,10 +206,10 @@ impl PanelTask<'_> {
                     join: making.join,
                     shape: cloth.shape,
                     folding: cloth.folding,
-                    heading_depth: cloth.heading.depth,
+                    print_down: cloth.heading.depth + level,
                     on_fold,
                     quantity: self.quantity,
-                    motif,
+                    motif: cloth.motif.filter(|_| is_face),
                 };
                 cutting.cut(matters)
             });

@@ -61,7 +61,7 @@ impl<'t> Reader<'t> {
         for phrase in others {
             self.part_in_words(Cursor::new(phrase, &value.scope), &mut parts)?;
         }
-        self.heading_of(*hang, parts, value.span)
+        self.heading_of(*hang, &parts, value.span)
     }
 
     fn named_head(&mut self, value: &Value<'t>, first: &'t Phrase) -> Option<PlacedHeading> {
@@ -125,7 +125,7 @@ impl<'t> Reader<'t> {
         } else {
             place
         };
-        self.heading_of(hang, parts, place)
+        self.heading_of(hang, &parts, place)
     }
 
     /// `tail 4 in`, `fastener hook-and-loop 3/4 in wide`.
@@ -189,49 +189,24 @@ impl<'t> Reader<'t> {
         })
     }
 
-    fn heading_of(&mut self, hang: Hang, parts: Parts<'t>, place: Span) -> Option<PlacedHeading> {
-        let allowed: &[&str] = match hang {
-            Hang::OverRod => &["tail", "fastener"],
-            Hang::RodPocket => &["pocket", "ease", "above", "turn"],
-            Hang::OnBoard => &["lap", "fastener"],
-            Hang::Plain => &[],
-        };
-        let mut spans: BTreeMap<String, Span> = parts
-            .lengths
-            .iter()
-            .map(|(key, (_, span))| ((*key).to_owned(), *span))
-            .collect();
-        spans.extend(
-            parts
-                .fastener
-                .as_ref()
-                .map(|(_, span)| ("fastener".to_owned(), *span)),
-        );
+    fn heading_of(&mut self, hang: Hang, parts: &Parts<'t>, place: Span) -> Option<PlacedHeading> {
+        let spans = parts.spans();
+        let allowed = hang.properties();
         if let Some((key, span)) = spans
             .iter()
             .find(|(key, _)| !allowed.contains(&key.as_str()))
         {
-            let hang = HANGS
-                .iter()
-                .find(|(_, other)| *other == hang)
-                .map_or("", |(words, _)| words.last().unwrap_or(&""));
-            self.report(codes::property_unknown(
-                *span,
-                &format!("heading hung {hang}"),
-                key,
-                allowed,
-            ));
+            let heading = format!("heading hung {}", hang.words());
+            self.report(codes::property_unknown(*span, &heading, key, allowed));
             return None;
         }
-        let length = |key: &str| parts.lengths.get(key).map(|(length, _)| *length);
         let fastener = parts
             .fastener
             .as_ref()
             .map(|(fastener, _)| fastener.clone());
         let heading = match hang {
-            Hang::OverRod => match length("tail") {
-                Some(tail) => Heading::OverRod { tail, fastener },
-                None => {
+            Hang::OverRod => {
+                let Some(tail) = parts.length("tail") else {
                     self.report(codes::property_missing(
                         place,
                         "this heading",
@@ -239,20 +214,56 @@ impl<'t> Reader<'t> {
                         "tail 4 in",
                     ));
                     return None;
-                }
-            },
+                };
+                Heading::OverRod { tail, fastener }
+            }
             Hang::RodPocket => Heading::RodPocket {
-                pocket: length("pocket"),
-                ease: length("ease").unwrap_or(Length::ZERO),
-                above: length("above").unwrap_or(Length::ZERO),
-                turn: length("turn").unwrap_or(Length::ZERO),
+                pocket: parts.length("pocket"),
+                ease: parts.length("ease").unwrap_or(Length::ZERO),
+                above: parts.length("above").unwrap_or(Length::ZERO),
+                turn: parts.length("turn").unwrap_or(Length::ZERO),
             },
             Hang::OnBoard => Heading::OnBoard {
-                lap: length("lap"),
+                lap: parts.length("lap"),
                 fastener,
             },
             Hang::Plain => Heading::Plain,
         };
         Some((heading, spans))
+    }
+}
+
+impl Hang {
+    /// The properties that mean something for a heading hung this way.
+    fn properties(self) -> &'static [&'static str] {
+        match self {
+            Self::OverRod => &["tail", "fastener"],
+            Self::RodPocket => &["pocket", "ease", "above", "turn"],
+            Self::OnBoard => &["lap", "fastener"],
+            Self::Plain => &[],
+        }
+    }
+
+    fn words(self) -> String {
+        let found = HANGS.iter().find(|(_, hang)| *hang == self);
+        found.map_or_else(String::new, |(words, _)| words.join(" "))
+    }
+}
+
+impl Parts<'_> {
+    fn length(&self, key: &str) -> Option<Length> {
+        self.lengths.get(key).map(|(length, _)| *length)
+    }
+
+    fn spans(&self) -> BTreeMap<String, Span> {
+        let lengths = self
+            .lengths
+            .iter()
+            .map(|(key, (_, span))| ((*key).to_owned(), *span));
+        let fastener = self
+            .fastener
+            .as_ref()
+            .map(|(_, span)| ("fastener".to_owned(), *span));
+        lengths.chain(fastener).collect()
     }
 }

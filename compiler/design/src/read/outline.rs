@@ -2,8 +2,9 @@
 
 use std::collections::BTreeMap;
 
+use num_traits::{CheckedSub, Zero};
 use pelmet_diagnostics::{Span, codes};
-use pelmet_measure::{Length, Quantity};
+use pelmet_measure::{Length, Quantity, Ratio};
 use pelmet_syntax::tree::{Phrase, Term, TermKind};
 use pelmet_workroom::{Outline, OutlineStep, Proportion};
 
@@ -208,8 +209,9 @@ impl<'t> Reader<'t> {
 }
 
 fn turned(proportion: Proportion) -> Proportion {
+    let part = Ratio::zero().checked_sub(&proportion.part);
     Proportion {
-        part: -proportion.part,
+        part: part.unwrap_or(proportion.part),
         plus: -proportion.plus,
     }
 }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use num_traits::Signed;
+use num_traits::{CheckedAdd, Signed};
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Ratio, Unit, number_text};
 use pelmet_syntax::tree::{Number, Phrase, Term, TermKind};
@@ -163,14 +163,12 @@ impl<'t> Reader<'t> {
         }
         if percent && cursor.words(&["added"]) {
             self.nothing_more(&cursor, "fullness", FULLNESS)?;
-            return Some(ratio + Ratio::new_raw(1, 1));
+            return self.one_more(ratio, span);
         }
         if percent {
             let typed = self.sources.snippet(span).to_owned();
-            let (whole, added) = (
-                number_text(ratio),
-                number_text(ratio + Ratio::new_raw(1, 1)),
-            );
+            let whole = number_text(ratio);
+            let added = number_text(self.one_more(ratio, span)?);
             self.report(codes::fullness_percent_unclear(
                 span, &typed, &whole, &added,
             ));
@@ -179,6 +177,15 @@ impl<'t> Reader<'t> {
         cursor.words(&["times"]);
         self.nothing_more(&cursor, "fullness", FULLNESS)?;
         self.positive_ratio(ratio, span)
+    }
+
+    /// What is added to the width, and the width itself.
+    fn one_more(&mut self, added: Ratio, span: Span) -> Option<Ratio> {
+        let whole = added.checked_add(&Ratio::new_raw(1, 1));
+        if whole.is_none() {
+            self.report(codes::number_too_large(span));
+        }
+        whole
     }
 
     fn positive_ratio(&mut self, ratio: Ratio, span: Span) -> Option<Ratio> {

@@ -1,0 +1,231 @@
+//! The block of an item: properties, panels, measures and steps.
+
+use std::collections::BTreeMap;
+
+use pelmet_diagnostics::{Span, codes};
+use pelmet_syntax::tree::{Block, Entry, Phrase, Separator, Term};
+
+use super::{Acceptance, Gathering, OUTLINE_STEPS, PLEAT_STEPS, first_word};
+use crate::item::{Item, Step};
+use crate::kind::Kind;
+use crate::scope::Written;
+
+/// The parts of a block while they are sorted.
+#[derive(Default)]
+pub(super) struct Parts<'t> {
+    pub properties: BTreeMap<&'t str, Written<'t>>,
+    pub key_spans: BTreeMap<&'t str, Span>,
+    pub panels: Vec<Item<'t>>,
+    pub measures: BTreeMap<&'t str, Written<'t>>,
+    pub steps: Vec<Step<'t>>,
+    pub damaged: bool,
+}
+
+impl<'t> Gathering<'t, '_> {
+    pub(super) fn parts(&mut self, kind: Kind, entry: &'t Entry, from_library: bool) -> Parts<'t> {
+        let mut parts = Parts::default();
+        match &entry.block {
+            Some(block) => self.block(kind, block, from_library, &mut parts),
+            None if entry.is_broken() => parts.damaged = true,
+            None => {
+                let line = format!("{} {{ }}", kind.word());
+                self.diagnostics
+                    .push(codes::block_missing(entry.span, kind.noun(), &line));
+                parts.damaged = true;
+            }
+        }
+        parts
+    }
+
+    fn block(&mut self, kind: Kind, block: &'t Block, from_library: bool, parts: &mut Parts<'t>) {
+        for entry in &block.entries {
+            let word = first_word(entry).unwrap_or("");
+            if word == "accept" {
+                self.world.acceptances.push(Acceptance {
+                    entry,
+                    within: block.span,
+                });
+            } else if word == "measure" && kind == Kind::Treatment {
+                self.inner_measure(entry, parts);
+            } else if word == "panel" && kind == Kind::Treatment && entry.block.is_some() {
+                self.inner_panel(entry, from_library, parts);
+            } else if is_step(kind, word, entry) {
+                parts.steps.extend(self.steps(entry));
+            } else {
+                self.property(kind, entry, parts);
+            }
+        }
+    }
+
+    fn inner_measure(&mut self, entry: &'t Entry, parts: &mut Parts<'t>) {
+        match self.measure(entry) {
+            Some((name, _, value)) => {
+                parts.measures.insert(name, value);
+            }
+            None => parts.damaged = true,
+        }
+    }
+
+    fn inner_panel(&mut self, entry: &'t Entry, from_library: bool, parts: &mut Parts<'t>) {
+        let Some(panel) = self.item(Kind::Panel, entry, from_library) else {
+            parts.damaged = true;
+            return;
+        };
+        match parts.panels.iter().find(|other| other.name == panel.name) {
+            Some(earlier) => {
+                self.diagnostics.push(codes::name_twice(
+                    panel.name_span,
+                    earlier.name_span,
+                    panel.name,
+                ));
+            }
+            None => parts.panels.push(panel),
+        }
+    }
+
+    fn property(&mut self, kind: Kind, entry: &'t Entry, parts: &mut Parts<'t>) {
+        if entry.head.is_broken() {
+            parts.damaged = true;
+            return;
+        }
+        let Some(key) = key(entry) else {
+            self.unknown_step(kind, entry);
+            parts.damaged = true;
+            return;
+        };
+        let key_span = entry.head.span;
+        // A window takes the parameters of its treatment too, which are single words; whether it has
+        // this one is asked when both are known.
+        let may_be_parameter = kind == Kind::Window && !key.contains(' ');
+        if kind.property(&key).is_none() && !may_be_parameter {
+            self.unknown_property(kind, &key, key_span);
+            parts.damaged = true;
+            return;
+        }
+        let key = interned(kind, &key, entry);
+        if let Some(earlier) = parts.key_spans.get(key) {
+            self.diagnostics
+                .push(codes::property_twice(key_span, *earlier, key));
+            return;
+        }
+        parts.key_spans.insert(key, key_span);
+        match &entry.value {
+            Some(value) => {
+                parts.properties.insert(key, Written::phrases(value));
+            }
+            None => {
+                let example = kind
+                    .property(key)
+                    .map_or_else(|| format!("{key}: "), |known| known.example.to_owned());
+                self.diagnostics
+                    .push(codes::property_empty(key_span, key, &example));
+                parts.damaged = true;
+            }
+        }
+    }
+
+    fn unknown_step(&mut self, kind: Kind, entry: &'t Entry) {
+        let word = entry
+            .head
+            .phrases
+            .first()
+            .and_then(|phrase| phrase.terms.first());
+        match word.and_then(|term| Some((term.word()?, term.span))) {
+            Some((word, span)) if matches!(kind, Kind::Outline | Kind::Pleats) => {
+                self.unknown_property(kind, word, span);
+            }
+            _ => self.diagnostics.push(codes::not_understood(entry.span)),
+        }
+    }
+
+    fn unknown_property(&mut self, kind: Kind, key: &str, span: Span) {
+        let mut known: Vec<&str> = kind
+            .properties()
+            .iter()
+            .map(|property| property.key)
+            .collect();
+        match kind {
+            Kind::Pleats => known.extend(PLEAT_STEPS),
+            Kind::Outline => known.extend(OUTLINE_STEPS),
+            _ => {}
+        }
+        self.diagnostics
+            .push(codes::property_unknown(span, kind.noun(), key, &known));
+    }
+
+    /// The steps of one entry: `margin 2 in`, or `repeat: box 2 in, space 3 in`.
+    fn steps(&mut self, entry: &'t Entry) -> Vec<Step<'t>> {
+        let head = entry.head.phrases.first();
+        let repeats = first_word(entry) == Some("repeat");
+        match (&entry.value, &entry.block, head) {
+            (Some(value), None, Some(head)) if repeats => {
+                vec![Step::Repeat {
+                    head,
+                    steps: split_steps(&value.phrases),
+                    span: entry.span,
+                }]
+            }
+            (None, Some(block), Some(head)) if repeats => {
+                let steps = block
+                    .entries
+                    .iter()
+                    .flat_map(|inner| self.steps(inner))
+                    .collect();
+                vec![Step::Repeat {
+                    head,
+                    steps,
+                    span: entry.span,
+                }]
+            }
+            (None, None, _) if !repeats => split_steps(&entry.head.phrases),
+            _ => {
+                self.not_understood(entry);
+                Vec::new()
+            }
+        }
+    }
+}
+
+fn is_step(kind: Kind, word: &str, entry: &Entry) -> bool {
+    let repeats = word == "repeat";
+    match kind {
+        Kind::Pleats => PLEAT_STEPS.contains(&word) && (repeats || entry.separator.is_none()),
+        Kind::Outline => OUTLINE_STEPS.contains(&word) && entry.separator.is_none(),
+        _ => false,
+    }
+}
+
+/// Phrases that begin with the word of a step open one; the others belong to the step before.
+fn split_steps(phrases: &[Phrase]) -> Vec<Step<'_>> {
+    let mut steps: Vec<Step<'_>> = Vec::new();
+    for phrase in phrases {
+        let word = phrase.terms.first().and_then(Term::word).unwrap_or("");
+        let opens = PLEAT_STEPS.contains(&word) || OUTLINE_STEPS.contains(&word);
+        match steps.last_mut() {
+            Some(Step::Plain { phrases, span }) if !opens => {
+                phrases.push(phrase);
+                *span = span.to(phrase.span);
+            }
+            _ => steps.push(Step::Plain {
+                phrases: vec![phrase],
+                span: phrase.span,
+            }),
+        }
+    }
+    steps
+}
+
+/// The key of a property: the words of its head, when a separator follows.
+fn key(entry: &Entry) -> Option<String> {
+    matches!(entry.separator, Some(Separator::Colon | Separator::Equals))
+        .then(|| entry.key())
+        .flatten()
+}
+
+/// Keys live as long as the tables or the tree, so that no property owns a copy of its key.
+fn interned<'t>(kind: Kind, key: &str, entry: &'t Entry) -> &'t str {
+    match kind.property(key) {
+        Some(property) => property.key,
+        None => first_word(entry).unwrap_or(""),
+    }
+}
