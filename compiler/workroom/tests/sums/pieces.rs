@@ -236,6 +236,26 @@ fn a_motif_is_held_at_its_centre() {
 }
 
 #[test]
+fn neighbours_of_one_cloth_hold_their_print_level_with_the_motif() {
+    let mut neighbour = panel();
+    neighbour.name = String::from("neighbour");
+    let mut order = window(inches(80), vec![panel(), neighbour], &[0, 1]);
+    order.motif = motif(inches(8));
+    let (made, _) = made(&order, &[cloth()]);
+    let downs: Vec<Length> = made
+        .panels
+        .iter()
+        .map(|panel| panel.as_ref().unwrap().pieces[0].print_point.down)
+        .collect();
+    assert_eq!(downs[0], downs[1]);
+    // Without the motif both are held at the heading line, 8 in higher.
+    order.motif = None;
+    let (plain, _) = crate::sample::made(&order, &[cloth()]);
+    let plain = plain.panels[1].as_ref().unwrap().pieces[0].print_point.down;
+    assert_eq!(downs[1], plain + inches(8));
+}
+
+#[test]
 fn a_motif_that_cannot_be_seen_is_reported() {
     let mut order = window(inches(40), vec![panel()], &[0]);
     order.motif = motif(inches(15));
