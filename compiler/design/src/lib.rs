@@ -11,6 +11,7 @@
 
 mod accept;
 mod amount;
+mod copying;
 mod cursor;
 mod design;
 mod gather;
@@ -22,6 +23,7 @@ mod load;
 mod project;
 mod read;
 mod reader;
+mod reference;
 mod report;
 mod resolve;
 mod scope;

@@ -13,7 +13,8 @@ use crate::item::Item;
 use crate::kind::Kind;
 use crate::load::Loaded;
 use crate::read::{Settings, read_expectations, read_settings};
-use crate::reader::{Reader, Referred};
+use crate::reader::Reader;
+use crate::reference::Referred;
 
 /// A design and every mistake that names, kinds and templates show.
 #[derive(Clone, Debug)]

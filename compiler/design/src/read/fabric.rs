@@ -5,10 +5,11 @@ use pelmet_measure::{Dimension, Length, Ratio};
 use pelmet_syntax::tree::{Phrase, Term};
 use pelmet_workroom::{Fabric, Match, Price, Repeat, Way};
 
+use crate::copying::Properties;
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
-use crate::reader::{Followed, Properties, Reader};
+use crate::reader::{Followed, Reader};
 use crate::scope::{Scope, Value};
 
 const REPEAT: &str = "lengths along and across, or `none`";

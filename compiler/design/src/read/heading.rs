@@ -11,7 +11,8 @@ use crate::cursor::Cursor;
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
-use crate::reader::{Followed, Reader, name_span};
+use crate::reader::{Followed, Reader};
+use crate::reference::name_span;
 use crate::scope::{Scope, Value};
 
 /// A heading with the place of each of its numbers.

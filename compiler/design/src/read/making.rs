@@ -6,9 +6,10 @@ use pelmet_diagnostics::Span;
 use pelmet_measure::Length;
 use pelmet_workroom::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
 
+use crate::copying::Properties;
 use crate::item::Item;
 use crate::lengths::Sign;
-use crate::reader::{Properties, Reader};
+use crate::reader::Reader;
 use crate::scope::{Scope, Value};
 
 const ALLOWANCE: &str = "`3/8 in`, `hem 2 in, turn 1/2 in` or `double hem 2 in`";

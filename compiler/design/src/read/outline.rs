@@ -12,7 +12,8 @@ use crate::amount::Amount;
 use crate::cursor::Cursor;
 use crate::gather::OUTLINE_STEPS;
 use crate::item::{Item, Step};
-use crate::reader::{Reader, Referred};
+use crate::reader::Reader;
+use crate::reference::Referred;
 use crate::scope::{Binding, Scope};
 
 /// An outline with the place of each of its steps.

@@ -8,6 +8,7 @@ use pelmet_measure::{Length, Ratio, Unit, number_text};
 use pelmet_syntax::tree::{Number, Phrase, Term, TermKind};
 use pelmet_workroom::{Cut, FinishedOrder, Outline, PanelOrder, WidthOrder};
 
+use crate::copying::{Properties, overlaid};
 use crate::design::PanelWay;
 use crate::item::Item;
 use crate::kind::Kind;
@@ -16,7 +17,7 @@ use crate::read::heading::PlacedHeading;
 use crate::read::making::PlacedMaking;
 use crate::read::outline::PlacedOutline;
 use crate::read::pleats::PlacedRule;
-use crate::reader::{Followed, Properties, Reader, overlaid};
+use crate::reader::{Followed, Reader};
 use crate::scope::{Scope, Value};
 
 const FULLNESS: &str = "such as `2 1/2 times`";

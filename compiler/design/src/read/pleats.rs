@@ -10,7 +10,8 @@ use pelmet_workroom::{
 use crate::cursor::Cursor;
 use crate::item::{Item, Step};
 use crate::lengths::Sign;
-use crate::reader::{Reader, Referred};
+use crate::reader::Reader;
+use crate::reference::Referred;
 use crate::scope::{Scope, Value};
 
 /// A pleat rule with the place of each of its steps, by number.
@@ -38,7 +39,7 @@ impl<'t> Reader<'t> {
         let manner = self.manner(written);
         let mut spans = Vec::new();
         let steps = self.pleat_steps(&written.steps, scope, &mut spans);
-        let properties = crate::reader::overlaid(&chain);
+        let properties = crate::copying::overlaid(&chain);
         let layers = properties.get("layers").map(|value| self.layers(value));
         let folding_error = self.length_if(&properties, "folding error", Sign::NotNegative);
         let (start, mirrored) = manner?;

@@ -4,10 +4,11 @@ use pelmet_diagnostics::{codes, with_article};
 use pelmet_measure::Length;
 use pelmet_workroom::{Board, Rod, Support};
 
+use crate::copying::Properties;
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
-use crate::reader::{Properties, Reader};
+use crate::reader::Reader;
 use crate::scope::{Scope, Value};
 
 impl<'t> Reader<'t> {

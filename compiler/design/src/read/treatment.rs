@@ -7,12 +7,13 @@ use pelmet_measure::{Length, Quantity};
 use pelmet_workroom::{PanelOrder, Support};
 
 use crate::amount::Amount;
+use crate::copying::{Properties, overlaid};
 use crate::design::PanelWay;
 use crate::gather::known_inside;
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
-use crate::reader::{Properties, Reader, overlaid};
+use crate::reader::Reader;
 use crate::scope::{Binding, Scope, Value};
 
 /// A treatment read for one window. A panel that could not be read is missing, and the row with it.

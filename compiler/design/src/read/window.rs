@@ -7,13 +7,15 @@ use pelmet_measure::Length;
 use pelmet_syntax::tree::{Argument, Term, TermKind};
 use pelmet_workroom::{Motif, Support, WindowOrder};
 
+use crate::copying::{Properties, overlaid};
 use crate::design::WindowWay;
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
 use crate::read::panel::places;
 use crate::read::treatment::known_in_treatment;
-use crate::reader::{Properties, Reader, name_span, overlaid};
+use crate::reader::Reader;
+use crate::reference::name_span;
 use crate::scope::{Binding, Scope, Value, Written};
 
 /// How a window hangs: its rod or board and the height of its top.

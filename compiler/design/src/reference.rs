@@ -1,0 +1,233 @@
+//! References to items: by name, with arguments, through parameters that stand for names.
+
+use std::collections::BTreeMap;
+
+use pelmet_diagnostics::{Span, codes, did_you_mean, with_article};
+use pelmet_syntax::tree::{Argument, Term, TermKind};
+
+use crate::cursor::Cursor;
+use crate::item::Item;
+use crate::kind::Kind;
+use crate::reader::Reader;
+use crate::scope::{Binding, Scope, Value, Written};
+
+/// An item somebody refers to, its parameters bound.
+#[derive(Clone, Debug)]
+pub(crate) struct Referred<'t> {
+    /// The item.
+    pub item: &'t Item<'t>,
+    /// Its parameters.
+    pub scope: Scope<'t>,
+}
+
+impl<'t> Reader<'t> {
+    /// The item of this kind that a value names, its arguments bound to its parameters.
+    pub fn item(&mut self, value: &Value<'t>, kind: Kind, property: &str) -> Option<Referred<'t>> {
+        let wanted = with_article(kind.noun());
+        let mut cursor = self.one_phrase(value, property, &wanted)?;
+        let referred = self.item_at(&mut cursor, kind, property)?;
+        self.nothing_more(&cursor, property, &wanted)?;
+        Some(referred)
+    }
+
+    /// The item that the next term names.
+    pub fn item_at(
+        &mut self,
+        cursor: &mut Cursor<'t>,
+        kind: Kind,
+        property: &str,
+    ) -> Option<Referred<'t>> {
+        let wanted = with_article(kind.noun());
+        let Some(term) = cursor.next() else {
+            self.word_not_expected(cursor.end(), property, &wanted);
+            return None;
+        };
+        self.item_named(term, kind, &cursor.scope.clone(), property)
+    }
+
+    /// The item that a term names, its names looked up in `scope`.
+    pub fn item_named(
+        &mut self,
+        term: &'t Term,
+        kind: Kind,
+        scope: &Scope<'t>,
+        property: &str,
+    ) -> Option<Referred<'t>> {
+        let wanted = with_article(kind.noun());
+        let (name, arguments): (&str, &[Argument]) = match &term.kind {
+            TermKind::Name(name) => (name, &[]),
+            TermKind::Call(call) => (&call.name.text, &call.arguments),
+            TermKind::Broken => return None,
+            _ => {
+                self.word_not_expected(term.span, property, &wanted);
+                return None;
+            }
+        };
+        let name_span = name_span(term);
+        if let (TermKind::Name(_), Some((binding, binder))) = (&term.kind, scope.find(name)) {
+            return match binding {
+                Binding::Given(value) => self.item_given(&value, kind, property),
+                Binding::Here(written) => self.item_given(&written.within(&binder), kind, property),
+                Binding::Unknown => None,
+                Binding::Known(_) | Binding::Absent(_) => {
+                    self.report(codes::name_wrong_kind(
+                        name_span,
+                        name,
+                        "measure",
+                        kind.noun(),
+                        None,
+                    ));
+                    None
+                }
+            };
+        }
+        let world = self.world;
+        let Some(item) = world.item(kind, name) else {
+            self.no_such_item(name, name_span, kind);
+            return None;
+        };
+        self.used.insert((item.kind, item.name));
+        let scope = self.bind(item, arguments, term.span, scope)?;
+        Some(Referred { item, scope })
+    }
+
+    /// The item that the value of a parameter names.
+    fn item_given(
+        &mut self,
+        value: &Value<'t>,
+        kind: Kind,
+        property: &str,
+    ) -> Option<Referred<'t>> {
+        self.one_deeper(value.span, |reader| reader.item(value, kind, property))
+    }
+
+    /// Reports a name that no item of this kind has.
+    pub fn no_such_item(&mut self, name: &str, span: Span, kind: Kind) {
+        let world = self.world;
+        if let Some(other) = world.kinds_named(name).next() {
+            let described = world.item(other, name).map(|item| item.name_span);
+            let report = codes::name_wrong_kind(span, name, other.noun(), kind.noun(), described);
+            self.report(report);
+            return;
+        }
+        let suggestion = did_you_mean(name, world.names(kind));
+        let report = codes::name_unknown(span, kind.word(), name, suggestion);
+        self.report(match library_file_with(name, kind) {
+            Some(file) => report.help(format!(
+                "the standard library has `{name}`: write `use standard {file}` at the top of the file"
+            )),
+            None => report,
+        });
+    }
+
+    /// The scope of an item's own text: its parameters bound to the arguments, read in `caller`.
+    pub fn bind(
+        &mut self,
+        item: &'t Item<'t>,
+        arguments: &'t [Argument],
+        call: Span,
+        caller: &Scope<'t>,
+    ) -> Option<Scope<'t>> {
+        let mut bindings: BTreeMap<&'t str, Binding<'t>> = BTreeMap::new();
+        let mut given: BTreeMap<&'t str, Span> = BTreeMap::new();
+        let mut sound = true;
+        for (position, argument) in arguments.iter().enumerate() {
+            let Some(parameter) = self.parameter_for(item, position, argument) else {
+                sound = false;
+                continue;
+            };
+            if let Some(first) = given.insert(parameter, argument.span) {
+                self.report(codes::argument_twice(argument.span, first, parameter));
+                sound = false;
+            }
+            if let Some(phrase) = &argument.value {
+                bindings.insert(
+                    parameter,
+                    Binding::Given(Written::phrase(phrase).within(caller)),
+                );
+            }
+        }
+        for parameter in &item.parameters {
+            if bindings.contains_key(parameter.name) {
+                continue;
+            }
+            match parameter.default {
+                Some(default) => {
+                    bindings.insert(parameter.name, Binding::Here(default));
+                }
+                // With a wrong argument about, a missing one is the same mistake.
+                None if !sound => {}
+                None => {
+                    let report = codes::argument_missing(
+                        call,
+                        item.name,
+                        parameter.name,
+                        Some(parameter.span),
+                    );
+                    self.report(report);
+                    sound = false;
+                }
+            }
+        }
+        sound.then(|| Scope::default().with(bindings))
+    }
+
+    /// The parameter that an argument is for.
+    pub fn parameter_for(
+        &mut self,
+        item: &'t Item<'t>,
+        position: usize,
+        argument: &'t Argument,
+    ) -> Option<&'t str> {
+        let (found, typed, span) = match &argument.name {
+            Some(name) => {
+                let found = item
+                    .parameters
+                    .iter()
+                    .find(|parameter| parameter.name == name.text);
+                (found, name.text.as_str(), name.span)
+            }
+            None => (
+                item.parameters.get(position),
+                self.sources.snippet(argument.span),
+                argument.span,
+            ),
+        };
+        if found.is_none() {
+            let known: Vec<&str> = item.parameter_names().collect();
+            self.report(codes::argument_unknown(span, typed, item.name, &known));
+        }
+        found.map(|parameter| parameter.name)
+    }
+
+    /// The scope of a template that is only looked over: its parameters stand for nothing yet.
+    pub fn scope_of_template(&self, item: &'t Item<'t>, always: &[&'static str]) -> Scope<'t> {
+        let parameters = item.parameter_names().map(|name| (name, Binding::Unknown));
+        let always = always.iter().map(|name| (*name, Binding::Unknown));
+        Scope::default().with(parameters.chain(always).collect())
+    }
+}
+
+/// Where the name of a term stands, its arguments left out.
+pub(crate) fn name_span(term: &Term) -> Span {
+    match &term.kind {
+        TermKind::Call(call) => call.name.span,
+        _ => term.span,
+    }
+}
+
+/// The file of the standard library that makes an item of this name.
+fn library_file_with(name: &str, kind: Kind) -> Option<&'static str> {
+    let makes = |line: &str| {
+        let after = line
+            .strip_prefix(kind.word())
+            .and_then(|rest| rest.strip_prefix(' '));
+        let after = after.and_then(|rest| rest.strip_prefix(name));
+        after.is_some_and(|rest| rest.starts_with([' ', '(']))
+    };
+    let files = pelmet_stdlib::FILES.iter();
+    files
+        .filter(|file| file.text.lines().any(makes))
+        .map(|file| file.name)
+        .next()
+}
