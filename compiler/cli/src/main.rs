@@ -1,2 +1,29 @@
-//! The binary.
-fn main() {}
+//! The binary: arguments, files and exit status.
+//!
+//! Only this crate touches files, terminal and environment; everything it calls is a function of
+//! texts. Each subcommand is a module of [`command`].
+
+#![expect(
+    clippy::result_large_err,
+    reason = "a command is refused once, at its end"
+)]
+
+mod arguments;
+mod command;
+mod console;
+mod folder;
+mod job;
+mod outcome;
+mod reports;
+mod write;
+
+use std::process::ExitCode;
+
+use clap::Parser;
+
+fn main() -> ExitCode {
+    let arguments = arguments::Arguments::parse();
+    let mut console = console::Console::new(arguments.display);
+    arguments.command.run(&mut console);
+    console.finish().into()
+}

@@ -1,0 +1,114 @@
+use insta::assert_snapshot;
+
+use crate::SOUND;
+use crate::scratch::Scratch;
+
+#[test]
+fn a_packet_stands_beside_the_design_and_is_printed() {
+    let scratch = Scratch::with(&[("job/kitchen.pelmet", SOUND)]);
+    let done = scratch.run("build job/kitchen.pelmet");
+    assert_eq!(done.status, 0, "{done}");
+    assert_eq!(done.errors, "");
+    assert_eq!(scratch.list("job"), ["kitchen.packet", "kitchen.pelmet"]);
+    assert_eq!(
+        scratch.list("job/kitchen.packet"),
+        ["packet.json", "sheets.txt"]
+    );
+    assert_eq!(scratch.read("job/kitchen.packet/sheets.txt"), done.output);
+    assert_snapshot!(done);
+}
+
+#[test]
+fn the_sheets_of_the_packet_are_as_wide_as_ever() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    let narrow = scratch.run("build kitchen.pelmet --width 60");
+    let of_narrow = scratch.read("kitchen.packet/sheets.txt");
+    scratch.run("build kitchen.pelmet --width 200");
+    assert_eq!(scratch.read("kitchen.packet/sheets.txt"), of_narrow);
+    assert_ne!(narrow.output, of_narrow);
+}
+
+#[test]
+fn two_builds_give_the_same_bytes() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    let packet = || {
+        assert_eq!(scratch.run("build kitchen.pelmet --quiet").status, 0);
+        (
+            scratch.read("kitchen.packet/packet.json"),
+            scratch.read("kitchen.packet/sheets.txt"),
+        )
+    };
+    assert_eq!(packet(), packet());
+}
+
+#[test]
+fn a_quiet_build_prints_no_sheets() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    let done = scratch.run("build kitchen.pelmet --quiet --out packets/kitchen");
+    assert_eq!(
+        (done.status, done.output.as_str(), done.errors.as_str()),
+        (0, "", "")
+    );
+    assert_eq!(scratch.list("packets"), ["kitchen"]);
+    assert_eq!(
+        scratch.list("packets/kitchen"),
+        ["packet.json", "sheets.txt"]
+    );
+}
+
+#[test]
+fn several_designs_give_several_packets() {
+    let scratch = Scratch::with(&[("a.pelmet", SOUND), ("b.pelmet", SOUND)]);
+    assert_eq!(scratch.run("build --quiet a.pelmet b.pelmet").status, 0);
+    assert_eq!(
+        scratch.list(""),
+        ["a.packet", "a.pelmet", "b.packet", "b.pelmet"]
+    );
+    assert_snapshot!(scratch.run("build a.pelmet b.pelmet --out packet"));
+}
+
+#[test]
+fn a_failed_build_leaves_the_last_good_packet() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    scratch.run("build kitchen.pelmet");
+    let good = scratch.read("kitchen.packet/packet.json");
+    scratch.write("kitchen.pelmet", SOUND.replace("tail 4 in", "tail 4"));
+    let done = scratch.run("build kitchen.pelmet");
+    assert_eq!((done.status, done.output.as_str()), (1, ""));
+    assert!(done.errors.contains("[unit-missing]"), "{done}");
+    assert_eq!(scratch.read("kitchen.packet/packet.json"), good);
+    assert_eq!(
+        scratch.list(""),
+        ["kitchen.packet", "kitchen.pelmet"],
+        "nothing is left lying about"
+    );
+}
+
+#[test]
+fn a_folder_that_holds_anything_else_is_not_replaced() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND), ("client/photograph.txt", "dear")]);
+    let done = scratch.run("build kitchen.pelmet --out client");
+    assert_eq!(done.status, 2, "{done}");
+    assert_eq!(scratch.list("client"), ["photograph.txt"]);
+    assert_snapshot!(done);
+    for (out, found) in [
+        ("kitchen.pelmet", "a file of this name"),
+        (".", "`client` in it"),
+    ] {
+        let done = scratch.run(&format!("build kitchen.pelmet --out {out}"));
+        assert_eq!(done.status, 2, "{done}");
+        assert!(done.errors.contains(found), "{done}");
+    }
+    assert_eq!(scratch.read("kitchen.pelmet"), SOUND);
+}
+
+/// The folder that cannot be written is a path through a file: whoever runs the tests, even the
+/// machine's owner, cannot write there.
+#[test]
+fn a_folder_that_cannot_be_written_is_reported() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    let done = scratch.run("build kitchen.pelmet --out kitchen.pelmet/packet");
+    assert_eq!((done.status, done.output.as_str()), (2, ""));
+    assert!(done.errors.contains("[file-not-writable]"), "{done}");
+    assert_eq!(scratch.list(""), ["kitchen.pelmet"]);
+}
