@@ -1,1 +1,16 @@
-//! Everything the project promises, held to it: literate cases, references, the command line.
+//! Everything the project promises, held to it.
+//!
+//! The promises stand in `tests/`, one file each; what they share is here. `cases/` holds literate
+//! cases, `fuzz/` what is run on random texts, `benches/` what is measured and not tested.
+
+mod generated;
+mod markdown;
+mod memory;
+mod repository;
+mod shuffled;
+
+pub use generated::{WINDOW_LINES, generated_job};
+pub use markdown::{Block, blocks};
+pub use memory::Memory;
+pub use repository::{designs_below, files_below, is_update, path, project_at, read, write};
+pub use shuffled::shuffled;

@@ -1,0 +1,87 @@
+//! Every code's example shows that code and no other, and its mend is sound.
+
+use pelmet_diagnostics::{Diagnostic, codes, render};
+use pelmet_packet::Built;
+use pelmet_tests::Memory;
+
+fn slugs(built: &Built) -> Vec<&'static str> {
+    built
+        .diagnostics
+        .iter()
+        .map(|report| report.code.slug)
+        .collect()
+}
+
+/// Lists what is wrong with each of the codes, by a check that returns what is.
+#[track_caller]
+fn assert_of_every_code(wrong: impl Fn(&'static pelmet_diagnostics::Code) -> Option<String>) {
+    let found: Vec<String> = codes::ALL
+        .iter()
+        .filter_map(|code| Some(format!("{}: {}", code.slug, wrong(code)?)))
+        .collect();
+    assert!(
+        found.is_empty(),
+        "{} codes:\n{}",
+        found.len(),
+        found.join("\n")
+    );
+}
+
+#[test]
+fn every_failing_example_shows_its_code_once_and_no_other() {
+    assert_of_every_code(|code| {
+        let built = Memory::of_example(code.failing)?.build();
+        let shown = render::plain(&built.diagnostics, &built.sources);
+        (slugs(&built) != [code.slug]).then(|| format!("{:?}\n{shown}", slugs(&built)))
+    });
+}
+
+#[test]
+fn every_mend_is_sound() {
+    assert_of_every_code(|code| {
+        let built = Memory::of_example(code.mend)?.build();
+        let shown = render::plain(&built.diagnostics, &built.sources);
+        (!built.diagnostics.is_empty()).then_some(shown)
+    });
+}
+
+#[test]
+fn every_report_of_an_example_points_into_its_text() {
+    assert_of_every_code(|code| {
+        let built = Memory::of_example(code.failing)?.build();
+        let in_text = |report: &Diagnostic| {
+            report.labels.iter().all(|label| {
+                let text = built.sources.text(label.span.file);
+                text.get(label.span.range()).is_some() && !label.text.is_empty()
+            })
+        };
+        let lost = !built.diagnostics.iter().all(in_text);
+        lost.then(|| render::plain(&built.diagnostics, &built.sources))
+    });
+}
+
+/// A fix is a promise: made, it leaves at least this mistake behind.
+#[test]
+fn every_fix_of_an_example_mends_it() {
+    assert_of_every_code(|code| {
+        let project = Memory::of_example(code.failing)?;
+        let built = project.build();
+        let fix = built
+            .diagnostics
+            .iter()
+            .find_map(|report| report.fix.clone())?;
+        let file = fix.edits.first()?.span.file;
+        let text = pelmet_diagnostics::apply_fixes(built.sources.text(file), &fix.edits);
+        let Some(text) = text else {
+            return Some("its edits cannot be made".to_owned());
+        };
+        let mut mended = project;
+        mended
+            .files
+            .insert(built.sources.name(file).to_owned(), text.clone().into())
+            .unwrap();
+        let left = slugs(&mended.build());
+        left.contains(&code.slug)
+            .then(|| format!("still there after its fix:\n{text}"))
+    });
+}

@@ -1,0 +1,115 @@
+//! What is written down about the language holds: every block of the reference, every file of the
+//! standard library, every example and its packet.
+
+use pelmet_diagnostics::{FileId, render};
+use pelmet_packet::Built;
+use pelmet_sheets::TextOptions;
+use pelmet_tests::{Memory, blocks, designs_below, files_below, project_at, read};
+
+/// A warning that the design itself accepts is no fault of it.
+#[track_caller]
+fn assert_sound(what: &str, built: &Built) {
+    let shown = render::plain(&built.diagnostics, &built.sources);
+    let accepted = built
+        .diagnostics
+        .iter()
+        .all(|report| report.accepted.is_some());
+    assert!(accepted && built.packet.is_some(), "{what}:\n{shown}");
+}
+
+/// Compiles every block of a text that is marked `pelmet`; one marked `error=CODE` must give that
+/// code, the others nothing.
+#[track_caller]
+fn assert_blocks_hold(path: &str) -> usize {
+    let text = read(path);
+    let blocks = blocks(&text);
+    let designs: Vec<_> = blocks.iter().filter(|block| block.is("pelmet")).collect();
+    for block in &designs {
+        let what = format!("{path}:{}", block.line);
+        let built = Memory::of_parts(&block.text).build();
+        match block.value("error") {
+            None => assert_sound(&what, &built),
+            Some(code) => {
+                let slugs: Vec<&str> = built
+                    .diagnostics
+                    .iter()
+                    .map(|report| report.code.slug)
+                    .collect();
+                assert_eq!(slugs, [code], "{what}");
+            }
+        }
+    }
+    designs.len()
+}
+
+#[test]
+fn every_block_of_the_reference_is_as_it_says() {
+    assert!(assert_blocks_hold("grammar/README.md") >= 10);
+}
+
+#[test]
+fn every_block_of_the_readme_is_as_it_says() {
+    assert_blocks_hold("README.md");
+}
+
+#[test]
+fn every_file_of_the_library_stands_alone() {
+    for file in pelmet_stdlib::FILES {
+        let project = Memory::of(format!("use standard {}\n", file.name));
+        assert_sound(file.name, &project.build());
+        let own = Memory::of(file.text);
+        assert_sound(file.name, &own.build());
+    }
+}
+
+#[test]
+fn every_file_of_the_library_is_used_by_an_example() {
+    let used: Vec<String> = designs_below("examples")
+        .iter()
+        .flat_map(|main| {
+            let built = project_at(main).build();
+            built
+                .sources
+                .files()
+                .map(|file| built.sources.name(file).to_owned())
+                .collect::<Vec<_>>()
+        })
+        .collect();
+    for file in pelmet_stdlib::FILES {
+        let name = format!("standard/{}.pelmet", file.name);
+        assert!(used.contains(&name), "no example uses {name}");
+    }
+}
+
+#[test]
+fn every_example_is_sound_and_its_packet_is_up_to_date() {
+    let designs = designs_below("examples");
+    assert!(designs.len() >= 3, "{designs:?}");
+    for main in designs {
+        let built = project_at(&main).build();
+        assert_sound(&main, &built);
+        let packet = built.packet.unwrap();
+        let folder = main.replace(".pelmet", ".packet");
+        let renew = format!("run `cargo run -- build --quiet {main}`");
+        let sheets = pelmet_sheets::text(&packet, TextOptions::default());
+        assert_eq!(read(&format!("{folder}/sheets.txt")), sheets, "{renew}");
+        assert_eq!(
+            read(&format!("{folder}/packet.json")),
+            packet.to_json(),
+            "{renew}"
+        );
+    }
+}
+
+#[test]
+fn every_file_is_in_its_usual_form() {
+    let folders = ["examples", "stdlib", "compiler/cli/templates"];
+    for path in folders
+        .iter()
+        .flat_map(|folder| files_below(folder, ".pelmet"))
+    {
+        let text = read(&path);
+        let formatted = pelmet_syntax::format(FileId(0), &text).unwrap();
+        assert_eq!(text, formatted, "run `cargo run -- format {path}`");
+    }
+}
