@@ -1,8 +1,8 @@
 //! A resolved design: the job as ordered, and the way back from each part of it to its text.
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
-use pelmet_diagnostics::Span;
+use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::{Length, Style};
 use pelmet_workroom::Job;
 
@@ -45,6 +45,8 @@ pub struct Ways {
     pub fabrics: Vec<Span>,
     /// The windows.
     pub windows: Vec<WindowWay>,
+    /// The files of the standard library, in which no maker mends anything.
+    pub library: BTreeSet<FileId>,
 }
 
 /// Where a window was written.

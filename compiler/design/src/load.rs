@@ -25,6 +25,17 @@ pub struct Loaded {
     pub(crate) lists: BTreeMap<Span, List>,
 }
 
+impl Loaded {
+    /// The files that come from the standard library.
+    pub(crate) fn library_files(&self) -> impl Iterator<Item = FileId> + '_ {
+        let library = self
+            .trees
+            .iter()
+            .filter(|tree| tree.origin == Origin::Library);
+        library.map(|tree| tree.file.file)
+    }
+}
+
 /// One file's tree.
 #[derive(Debug)]
 pub(crate) struct Tree {

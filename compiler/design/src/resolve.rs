@@ -66,7 +66,10 @@ fn read_job<'t>(
     loaded: &Loaded,
 ) -> Design {
     let mut job = Job::default();
-    let mut ways = Ways::default();
+    let mut ways = Ways {
+        library: loaded.library_files().collect(),
+        ..Ways::default()
+    };
     for item in in_order(world, Kind::Fabric) {
         if let Some(fabric) = reader.fabric(item) {
             reader.fabrics.insert(item.name, job.fabrics.len());

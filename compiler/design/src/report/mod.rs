@@ -28,11 +28,16 @@ impl Design {
         };
         let window = WindowPlace::new(self, window);
         let panel = window.panel(panel);
-        match &finding.matter {
+        let mut report = match &finding.matter {
             Matter::Pleats(matter) => pleats::report(panel, matter),
             Matter::Outline(matter) => outline::report(panel, matter),
             Matter::Row(matter) => row::report(window, matter),
             Matter::Piece(matter) => piece::report(panel, matter),
-        }
+        };
+        // What the maker wrote goes before what the library says: there it can be mended.
+        report
+            .labels
+            .sort_by_key(|label| self.ways.library.contains(&label.span.file));
+        report
     }
 }
