@@ -7,6 +7,7 @@ use pelmet_syntax::tree::Term;
 
 use crate::item::Item;
 use crate::reader::Reader;
+use crate::reference::name_span;
 use crate::scope::{Scope, Value};
 
 /// How many items may copy one another in a chain.
@@ -45,19 +46,31 @@ impl<'t> Reader<'t> {
                     (referred.item, referred.scope)
                 }
             };
-            if chain.len() >= MAXIMUM_COPIES
-                || chain.iter().any(|(other, _)| std::ptr::eq(*other, item))
-            {
-                let steps: Vec<(Span, String)> = chain
-                    .iter()
-                    .map(|(item, _)| (item.name_span, item.name.to_owned()))
-                    .collect();
-                self.report(codes::like_in_a_circle(&steps));
+            let copies = |(other, _): &(&Item, _)| std::ptr::eq(*other, item);
+            if let Some(start) = chain.iter().position(copies) {
+                self.report_copies_in_a_circle(chain.iter().skip(start).map(|(item, _)| *item));
+                return None;
+            }
+            if chain.len() >= MAXIMUM_COPIES {
+                self.report(codes::names_too_deep(item.name_span, MAXIMUM_COPIES));
                 return None;
             }
             chain.push((item, scope.clone()));
         }
         Some(chain)
+    }
+
+    /// Reports items that copy one another in a circle, wherever it was entered.
+    fn report_copies_in_a_circle<'a>(&mut self, circle: impl Iterator<Item = &'a Item<'t>>)
+    where
+        't: 'a,
+    {
+        let likes = circle.filter_map(|item| item.like);
+        let mut steps: Vec<(Span, String)> = likes
+            .map(|like| (name_span(like), self.sources.snippet(name_span(like)).to_owned()))
+            .collect();
+        steps.sort();
+        self.report(codes::like_in_a_circle(&steps));
     }
 
     /// Reports a needed property that is missing. A damaged item may well have it.

@@ -1,14 +1,15 @@
 //! Reading lengths, ranges, sizes, counts and plain words.
 
 use num_traits::Signed;
-use pelmet_diagnostics::{Span, codes};
-use pelmet_measure::{Dimension, Length, Quantity, Ratio, number_text};
+use pelmet_diagnostics::{Span, codes, did_you_mean};
+use pelmet_measure::{Dimension, Length, Quantity, Ratio, Unit, number_text};
 use pelmet_syntax::tree::{Number, Term, TermKind};
 use pelmet_workroom::Ranged;
 
 use crate::cursor::Cursor;
 use crate::reader::Reader;
 use crate::scope::{Scope, Value};
+use crate::sum::is_plain_number;
 
 /// What a length may be.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -50,7 +51,25 @@ impl<'t> Reader<'t> {
         sign: Sign,
     ) -> Option<Length> {
         let term = self.next_term(cursor, property, "a length")?;
+        self.no_misspelt_unit(term, cursor)?;
         self.length_of(term, &cursor.scope.clone(), property, sign)
+    }
+
+    /// Reports the word after a plain number if it was meant as its unit.
+    fn no_misspelt_unit(&mut self, term: &Term, cursor: &Cursor<'t>) -> Option<()> {
+        let after = cursor
+            .peek()
+            .and_then(|after| Some((after.word()?, after.span)));
+        let Some((word, span)) = after.filter(|_| is_plain_number(term)) else {
+            return Some(());
+        };
+        // Words as short as `on` and `to` are near to many units and mean none.
+        let near = did_you_mean(word, Unit::WORDS.iter().copied()).filter(|_| word.len() > 2);
+        if near.is_none() {
+            return Some(());
+        }
+        self.report(codes::unit_unknown(span, word, near));
+        None
     }
 
     fn length_of(
@@ -116,6 +135,7 @@ impl<'t> Reader<'t> {
     ) -> Option<Ranged<Length>> {
         let scope = cursor.scope.clone();
         let first = self.next_term(cursor, property, "a length")?;
+        self.no_misspelt_unit(first, cursor)?;
         if !cursor.words(&["to"]) {
             return self
                 .length_of(first, &scope, property, Sign::Positive)

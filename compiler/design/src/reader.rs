@@ -89,6 +89,7 @@ impl<'t> Reader<'t> {
             return None;
         };
         match value.phrases {
+            [only] if only.is_broken() => None,
             [only] => Some(Cursor::new(only, &value.scope)),
             [_, second, ..] => {
                 self.word_not_expected(second.span, property, can_be);

@@ -182,12 +182,17 @@ fn report_unused<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, loaded: &Loa
     }
 }
 
-/// A template used by many windows tells its mistake once.
+/// A template used by many windows tells its mistake once; and of a chain of names that is too long,
+/// all that hangs on it is too deep.
 fn each_once(diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
     let mut seen: BTreeSet<(&str, Option<Span>, String)> = BTreeSet::new();
+    let place = |report: &Diagnostic| match report.code {
+        code if *code == codes::names_too_deep::CODE => None,
+        _ => report.primary(),
+    };
     diagnostics
         .into_iter()
-        .filter(|report| seen.insert((report.code.slug, report.primary(), report.title.clone())))
+        .filter(|report| seen.insert((report.code.slug, place(report), report.title.clone())))
         .collect()
 }
 

@@ -195,7 +195,7 @@ impl<'t> Reader<'t> {
 
     /// The place of the plain number that a term is or stands for, where it is nothing more.
     pub fn literal(&mut self, term: &'t Term, scope: &Scope<'t>) -> Option<Span> {
-        if is_number(term) {
+        if is_plain_number(term) {
             return Some(term.span);
         }
         let name = term.word()?;
@@ -264,10 +264,11 @@ impl<'t> Reader<'t> {
     }
 }
 
-fn is_number(term: &Term) -> bool {
+/// Whether a term is a number without a unit.
+pub(crate) fn is_plain_number(term: &Term) -> bool {
     match &term.kind {
         TermKind::Number(number) => number.unit.is_none(),
-        TermKind::Negative(inner) => is_number(inner),
+        TermKind::Negative(inner) => is_plain_number(inner),
         _ => false,
     }
 }

@@ -27,10 +27,14 @@ impl<'t> Gathering<'t, '_> {
         match &entry.block {
             Some(block) => self.block(kind, block, from_library, &mut parts),
             None if entry.is_broken() => parts.damaged = true,
+            // What is like another thing needs nothing of its own.
+            None if is_like(entry) => {}
             None => {
-                let line = format!("{} {{ }}", kind.word());
+                let needed = kind.properties().iter().find(|property| property.needed);
+                let line = needed.map_or("…", |property| property.example);
+                let item = format!("the {}", kind.noun());
                 self.diagnostics
-                    .push(codes::block_missing(entry.span, kind.noun(), &line));
+                    .push(codes::block_missing(entry.span, &item, line));
                 parts.damaged = true;
             }
         }
@@ -47,7 +51,10 @@ impl<'t> Gathering<'t, '_> {
                 });
             } else if word == "measure" && kind == Kind::Treatment {
                 self.inner_measure(entry, parts);
-            } else if word == "panel" && kind == Kind::Treatment && entry.block.is_some() {
+            } else if word == "panel"
+                && kind == Kind::Treatment
+                && (entry.block.is_some() || is_like(entry))
+            {
                 self.inner_panel(entry, from_library, parts);
             } else if is_step(kind, word, entry) {
                 parts.steps.extend(self.steps(entry));
@@ -184,6 +191,12 @@ impl<'t> Gathering<'t, '_> {
             }
         }
     }
+}
+
+/// `fabric rust like oat`, with or without a block.
+fn is_like(entry: &Entry) -> bool {
+    let mut terms = entry.head.phrases.iter().flat_map(|phrase| &phrase.terms);
+    terms.any(|term| term.word() == Some("like"))
 }
 
 fn is_step(kind: Kind, word: &str, entry: &Entry) -> bool {

@@ -168,8 +168,9 @@ impl<'t> Reader<'t> {
         }
         if percent {
             let typed = self.sources.snippet(span).to_owned();
-            let whole = number_text(ratio);
-            let added = number_text(self.one_more(ratio, span)?);
+            let times = |ratio| format!("{} times", number_text(ratio));
+            let whole = times(ratio);
+            let added = times(self.one_more(ratio, span)?);
             self.report(codes::fullness_percent_unclear(
                 span, &typed, &whole, &added,
             ));
