@@ -65,9 +65,9 @@ impl<'t> Reader<'t> {
     where
         't: 'a,
     {
-        let likes = circle.filter_map(|item| item.like);
+        let likes = circle.filter_map(|item| item.like).map(name_span);
         let mut steps: Vec<(Span, String)> = likes
-            .map(|like| (name_span(like), self.sources.snippet(name_span(like)).to_owned()))
+            .map(|like| (like, self.sources.snippet(like).to_owned()))
             .collect();
         steps.sort();
         self.report(codes::like_in_a_circle(&steps));

@@ -7,16 +7,15 @@ pub const CODE: Code = Code {
     slug: "kind-mismatch",
     severity: Severity::Error,
     page: "\
-The two sides of a sign are of kinds that do not go together: a length and a plain number cannot be
-added, and two prices cannot be multiplied.
+The two sides of a sign are of kinds that do not go together: a length and a weight cannot be added,
+and a plain number cannot be divided by a length.
 
-Three more than 54 inches may be three inches, three centimetres or three widths, and each gives
-another piece.
+No guess at what was meant would be cut right.
 
-Give the unit that is missing, or use the sign that was meant: a length can be multiplied and divided
-by a plain number.
+Correct the unit, or use the sign that was meant: a length can be added to a length, and multiplied
+and divided by a plain number.
 ",
-    failing: Example::Text("fabric kelp-stripe { width: 54 in + 3 }\n"),
+    failing: Example::Text("fabric kelp-stripe { width: 54 in + 210 g/m2 }\n"),
     mend: Example::Text("fabric kelp-stripe { width: 54 in + 3 in }\n"),
 };
 
