@@ -4,7 +4,9 @@ use std::collections::BTreeSet;
 
 use pelmet_bolt::{Cloth, Fault, Layout, LayoutTrouble};
 use pelmet_measure::{Length, Style};
-use pelmet_workroom::{Fabric, Job, JoinedWidths, Layer, Match, Piece, Way, WindowOrder, Work};
+use pelmet_workroom::{
+    Fabric, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Way, WindowOrder, Work,
+};
 
 /// A cloth of the job and all that is cut from it.
 #[derive(Clone, PartialEq, Debug)]
@@ -88,6 +90,17 @@ impl ClothToLay {
     }
 }
 
+/// The windows in the order of the packet: by name, numbers in names by their value, so that the
+/// order in which they were written never shows.
+pub(crate) fn window_order(job: &Job) -> Vec<usize> {
+    let mut order: Vec<usize> = (0..job.windows.len()).collect();
+    order.sort_by_cached_key(|index| {
+        let name = job.windows.get(*index).map_or("", |window| &window.name);
+        (by_value(name), name)
+    });
+    order
+}
+
 /// The panels of a window in the order they are met: along the row, then over its joins, then
 /// whatever does not hang.
 pub(crate) fn hanging_order(window: &WindowOrder) -> Vec<usize> {
@@ -108,12 +121,14 @@ struct Cut<'a> {
 /// Every piece of the job with the index of its cloth.
 fn all_cuts<'a>(job: &Job, work: &'a Work) -> Vec<(usize, Cut<'a>)> {
     let mut cuts = Vec::new();
-    for (window, (order, made)) in job.windows.iter().zip(&work.windows).enumerate() {
-        for panel in hanging_order(order) {
-            let panel_made = made.panels.get(panel).and_then(Option::as_ref);
-            let pieces = panel_made
-                .map(|made| made.pieces.as_slice())
-                .unwrap_or_default();
+    for window in window_order(job) {
+        let order = job
+            .windows
+            .get(window)
+            .map(hanging_order)
+            .unwrap_or_default();
+        for panel in order {
+            let pieces = made(work, window, panel).map_or(&[][..], |made| &made.pieces);
             cuts.extend(pieces.iter().map(|piece| {
                 (
                     piece.fabric,
@@ -127,6 +142,26 @@ fn all_cuts<'a>(job: &Job, work: &'a Work) -> Vec<(usize, Cut<'a>)> {
         }
     }
     cuts
+}
+
+fn made(work: &Work, window: usize, panel: usize) -> Option<&PanelMade> {
+    work.windows.get(window)?.panels.get(panel)?.as_ref()
+}
+
+/// A name with its numbers written out to one length, so that `bay-2` stands before `bay-10`.
+fn by_value(name: &str) -> String {
+    let parts = name.split_inclusive(|end: char| !end.is_ascii_digit());
+    parts
+        .map(|part| {
+            let word = part.trim_start_matches(|digit: char| digit.is_ascii_digit());
+            let number = part.strip_suffix(word).unwrap_or_default();
+            if number.is_empty() {
+                part.to_owned()
+            } else {
+                format!("{number:0>20}{word}")
+            }
+        })
+        .collect()
 }
 
 /// A piece as it lies on the cloth: one size, or one for each width of strip it is joined from.
@@ -218,5 +253,20 @@ fn cloth(fabric: &Fabric, style: &Style) -> Cloth {
         one_way: fabric.way == Way::OneWay,
         bolt_length: fabric.bolt_length,
         buying_step: style.buying_step(),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::by_value;
+
+    #[test]
+    fn names_are_ordered_by_the_value_of_their_numbers() {
+        let ordered = [
+            "bay", "bay-2", "bay-10", "bay-10-a", "bay-10-b", "bench", "été-1", "été-11",
+        ];
+        for pair in ordered.windows(2) {
+            assert!(by_value(pair[0]) < by_value(pair[1]), "{pair:?}");
+        }
     }
 }

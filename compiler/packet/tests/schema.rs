@@ -2,7 +2,6 @@
 
 #![expect(
     clippy::expect_used,
-    clippy::arithmetic_side_effects,
     reason = "a test stops at the first broken promise"
 )]
 

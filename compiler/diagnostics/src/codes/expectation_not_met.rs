@@ -15,11 +15,11 @@ The report says by how much the size is out, and what made it so. Change that, o
 expectation where what came out is what is wanted now.
 ",
     failing: one_window! {
-        items: "expect front finished width = 38 in within 1/4 in",
+        items: "expect front finished width = 38 in within 1/4 in\n",
         panel: ["finished width: 40 in", "drop: 14 in"],
     },
     mend: one_window! {
-        items: "expect front finished width = 40 in within 1/4 in",
+        items: "expect front finished width = 40 in within 1/4 in\n",
         panel: ["finished width: 40 in", "drop: 14 in"],
     },
 };

@@ -50,12 +50,7 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
         currency: parts.currency,
     };
     let panels = hung_panels(parts.job, parts.work)?;
-    let windows = parts
-        .job
-        .windows
-        .iter()
-        .zip(&parts.work.windows)
-        .enumerate();
+    let windows = crate::lay::window_order(parts.job).into_iter();
     Some(Packet {
         format: String::from(FORMAT),
         title: parts.title.to_owned(),
@@ -64,9 +59,11 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
         cloth_cost: cloth::cost_of_all(parts.job, parts.laid, &printer),
         notions: notion::notions(&panels, &printer),
         windows: windows
-            .map(|(index, (order, made))| {
+            .filter_map(|index| {
+                let order = parts.job.windows.get(index)?;
+                let made = parts.work.windows.get(index)?;
                 let panels = panels.iter().filter(|panel| panel.window == index);
-                window::window(order, made, panels, parts.job, &printer)
+                Some(window::window(order, made, panels, parts.job, &printer))
             })
             .collect(),
         warnings: remark::warnings(parts.diagnostics),
@@ -88,7 +85,9 @@ struct HungPanel<'a> {
 /// Every panel of the job, window by window, in the order it is met along the row.
 fn hung_panels<'a>(job: &'a Job, work: &'a Work) -> Option<Vec<HungPanel<'a>>> {
     let mut panels = Vec::new();
-    for (window, (order, made)) in job.windows.iter().zip(&work.windows).enumerate() {
+    for window in crate::lay::window_order(job) {
+        let order = job.windows.get(window)?;
+        let made = work.windows.get(window)?;
         for index in crate::lay::hanging_order(order) {
             panels.push(HungPanel {
                 window,
@@ -99,8 +98,7 @@ fn hung_panels<'a>(job: &'a Job, work: &'a Work) -> Option<Vec<HungPanel<'a>>> {
             });
         }
     }
-    let complete = job.windows.len() == work.windows.len();
-    complete.then_some(panels)
+    Some(panels)
 }
 
 fn units(printer: &Printer<'_>) -> Units {

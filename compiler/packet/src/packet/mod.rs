@@ -47,7 +47,7 @@ pub struct Packet {
     pub cloth_cost: Option<Amount>,
     /// Tapes and fasteners to buy, all panels together.
     pub notions: Vec<Notion>,
-    /// The windows, in the order written.
+    /// The windows by name, numbers in names by their value.
     pub windows: Vec<Window>,
     /// What will probably disappoint, accepted or not.
     pub warnings: Vec<Warning>,
@@ -57,6 +57,15 @@ pub struct Packet {
     pub expectations: Vec<Expectation>,
     /// What can hurt someone or spoil the work, each for the sheet it belongs to.
     pub cautions: Vec<Caution>,
+}
+
+impl Packet {
+    /// The whole packet as JSON, laid out for people to compare; it ends in a newline.
+    pub fn to_json(&self) -> String {
+        // Nothing in a packet can fail to be written: its keys are fixed and its numbers finite.
+        let json = serde_json::to_string_pretty(self).unwrap_or_default();
+        format!("{json}\n")
+    }
 }
 
 /// How lengths and money are written.

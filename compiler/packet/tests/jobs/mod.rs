@@ -1,5 +1,10 @@
 //! Jobs made by hand, and their packets.
 
+#![expect(
+    clippy::expect_used,
+    reason = "a test stops at the first broken promise"
+)]
+
 use pelmet_measure::{Length, Ratio, Style};
 use pelmet_packet::{LaidCloth, Packet, Parts, assemble, cloths_to_lay};
 use pelmet_workroom::{

@@ -1,0 +1,369 @@
+//! Holding the answer against what the design expects of it.
+
+use pelmet_design::{
+    Design, Expectation as Line, Expected, ExpectedSubject, FabricSize, PanelSize, PanelWay,
+    WindowSize,
+};
+use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_measure::{Length, Style};
+use pelmet_workroom::{Layer, PanelMade, PanelOrder, Piece, Work};
+
+use super::broken::Broken;
+use super::expected::{bound_in_words, out_of_bound};
+use crate::lay::{LaidCloth, window_order};
+use crate::packet::Expectation;
+
+/// The answer of a design, to be held against its expectations.
+pub(crate) struct Judge<'a> {
+    pub(crate) design: &'a Design,
+    pub(crate) work: &'a Work,
+    pub(crate) laid: &'a [LaidCloth],
+    pub(crate) broken: &'a Broken,
+}
+
+/// A size that came out, and why.
+struct CameOut {
+    /// The size in a sentence.
+    what: String,
+    value: Expected,
+    /// The value as printed.
+    text: String,
+    /// What made it so.
+    cause: Option<(Span, &'static str)>,
+    sum: Vec<String>,
+}
+
+impl Judge<'_> {
+    /// How every expectation came out, by its wording; those that are not met are reported.
+    pub(crate) fn judge(&self, found: &mut Vec<Diagnostic>) -> Vec<Expectation> {
+        let mut judged = Vec::new();
+        for line in &self.design.expectations {
+            let sizes = self.sizes(&line.subject);
+            found.extend(self.not_met(line, &sizes));
+            judged.extend(came_out(line, &sizes));
+        }
+        judged.sort_by(|one, other| one.wording.cmp(&other.wording));
+        judged
+    }
+
+    /// The report of an expectation that at least one size does not meet: the first is told in
+    /// full, the others in a line each.
+    fn not_met(&self, line: &Line, sizes: &[CameOut]) -> Option<Diagnostic> {
+        let printed = |length| self.printed(&line.subject, length);
+        let mut unmet = sizes.iter().filter_map(|size| {
+            let out = out_of_bound(size.value, line.bound)?;
+            Some((size, out.in_words(printed)))
+        });
+        let (first, out) = unmet.next()?;
+        let expected = bound_in_words(line.bound, |value| match value {
+            Expected::Length(length) => printed(length),
+            Expected::Count(count) => count.to_string(),
+        });
+        let others = unmet.map(|(size, out)| format!("{} is {}, {out}", size.what, size.text));
+        let sum = first.sum.iter().cloned().chain(others).collect();
+        Some(codes::expectation_not_met(
+            (line.span, &expected),
+            (&first.what, &first.text, &out),
+            first.cause,
+            sum,
+        ))
+    }
+
+    /// A length in the unit its size is told in.
+    fn printed(&self, subject: &ExpectedSubject, length: Length) -> String {
+        match subject {
+            ExpectedSubject::Fabric { .. } => of_cloth(length, &self.design.style),
+            _ => self.design.style.plain(length),
+        }
+    }
+
+    /// The sizes an expectation looks at; none where a mistake told elsewhere keeps them from
+    /// being judged.
+    fn sizes(&self, subject: &ExpectedSubject) -> Vec<CameOut> {
+        match subject {
+            ExpectedSubject::Panel {
+                window,
+                panel,
+                size,
+            } => self.of_panels(*window, panel, *size),
+            ExpectedSubject::Fabric { fabric, size } => {
+                self.of_fabric(*fabric, *size).into_iter().collect()
+            }
+            ExpectedSubject::Window { window, size } => {
+                self.of_window(*window, *size).into_iter().collect()
+            }
+        }
+    }
+
+    fn of_panels(&self, only: Option<usize>, name: &str, size: PanelSize) -> Vec<CameOut> {
+        let mut sizes = Vec::new();
+        let windows = window_order(&self.design.job).into_iter();
+        for window in windows.filter(|window| only.is_none_or(|only| only == *window)) {
+            let panels = self
+                .design
+                .job
+                .windows
+                .get(window)
+                .map(|order| order.panels.iter());
+            for (panel, order) in panels.into_iter().flatten().enumerate() {
+                let size = (order.name == name).then(|| self.of_panel(window, panel, size));
+                sizes.extend(size.flatten());
+            }
+        }
+        sizes
+    }
+
+    fn of_panel(&self, window: usize, panel: usize, size: PanelSize) -> Option<CameOut> {
+        if !self.broken.spares_panel(window, panel) {
+            return None;
+        }
+        let order = self.design.job.windows.get(window)?;
+        let made = self.work.windows.get(window)?.panels.get(panel)?.as_ref()?;
+        let way = self.design.ways.windows.get(window)?.panels.get(panel)?;
+        let asked = PanelAsked {
+            order: order.panels.get(panel)?,
+            made,
+            way,
+            style: self.design.style,
+        };
+        asked.came_out(size, &order.name)
+    }
+
+    fn of_fabric(&self, fabric: usize, size: FabricSize) -> Option<CameOut> {
+        let name = &self.design.job.fabrics.get(fabric)?.name;
+        if !self.broken.spares_cloth() {
+            return None;
+        }
+        let style = self.design.style;
+        let laid = self.laid.iter().find(|laid| laid.to_lay.fabric == fabric);
+        let (exact, bought) = laid.map_or_else(Default::default, |laid| {
+            (laid.layout.exact, laid.layout.bought)
+        });
+        let (word, length, text) = match size {
+            FabricSize::Bought => ("length bought of", bought, style.bolt(bought)),
+            FabricSize::Exact => ("exact length of", exact, style.cut(exact)),
+        };
+        let pieces = laid.map_or(0, |laid| laid.layout.placed.len());
+        let sum = format!(
+            "{pieces} to cut take {}, bought as {}",
+            style.cut(exact),
+            style.bolt(bought)
+        );
+        Some(CameOut {
+            what: format!("the {word} `{name}`"),
+            value: Expected::Length(length),
+            text,
+            cause: self
+                .design
+                .ways
+                .fabrics
+                .get(fabric)
+                .map(|span| (*span, "of this cloth")),
+            sum: vec![sum],
+        })
+    }
+
+    fn of_window(&self, window: usize, size: WindowSize) -> Option<CameOut> {
+        let WindowSize::Covered = size;
+        if !self.broken.spares_window(window) {
+            return None;
+        }
+        let order = self.design.job.windows.get(window)?;
+        let made = self.work.windows.get(window)?;
+        let way = self.design.ways.windows.get(window)?;
+        let style = self.design.style;
+        let widths = order.row.iter().filter_map(|panel| {
+            let made = made.panels.get(*panel)?.as_ref()?;
+            Some(style.plain(made.finished))
+        });
+        let widths = widths.collect::<Vec<String>>();
+        let overlaps = if order.overlap.is_zero() || made.joins.is_empty() {
+            String::new()
+        } else {
+            format!(
+                " - {} x {} overlap",
+                made.joins.len(),
+                style.plain(order.overlap)
+            )
+        };
+        let sum = format!(
+            "{}{overlaps} = {}",
+            widths.join(" + "),
+            style.plain(made.covered)
+        );
+        let sum = if widths.len() > 1 {
+            vec![sum]
+        } else {
+            Vec::new()
+        };
+        Some(CameOut {
+            what: format!("the length covered at `{}`", order.name),
+            value: Expected::Length(made.covered),
+            text: style.plain(made.covered),
+            cause: Some((way.property("row"), "covered by this row")),
+            sum,
+        })
+    }
+}
+
+/// A panel whose size is asked for.
+struct PanelAsked<'a> {
+    order: &'a PanelOrder,
+    made: &'a PanelMade,
+    way: &'a PanelWay,
+    style: Style,
+}
+
+impl PanelAsked<'_> {
+    fn came_out(&self, size: PanelSize, window: &str) -> Option<CameOut> {
+        let PanelMade {
+            finished,
+            flat,
+            made_length,
+            ..
+        } = *self.made;
+        let (what, value, sum) = match size {
+            PanelSize::FinishedWidth => ("finished width", finished, self.finished_sum()),
+            PanelSize::FlatWidth => ("flat width", flat, self.flat_sum()),
+            PanelSize::MadeLength => ("made length", made_length, self.made_sum()),
+            PanelSize::Drop => ("drop", self.order.drop, Vec::new()),
+            PanelSize::CutWidth => {
+                let cut = self.face()?.cut_width;
+                ("cut width", cut, self.cut_sum("flat", flat, cut))
+            }
+            PanelSize::CutLength => {
+                let cut = self.face()?.cut_length;
+                ("cut length", cut, self.cut_sum("made up", made_length, cut))
+            }
+            PanelSize::Pleats => {
+                return self.counted("number of pleats", self.made.pleating.pleats.len(), window);
+            }
+            PanelSize::Layers => {
+                let thickest = usize::try_from(self.made.folding.thickest).ok()?;
+                return self.counted("number of layers", thickest, window);
+            }
+        };
+        Some(CameOut {
+            what: self.in_words(what, window),
+            value: Expected::Length(value),
+            text: self.style.plain(value),
+            cause: Some((self.cause(size), "this makes it so")),
+            sum,
+        })
+    }
+
+    fn counted(&self, what: &str, count: usize, window: &str) -> Option<CameOut> {
+        Some(CameOut {
+            what: self.in_words(what, window),
+            value: Expected::Count(u32::try_from(count).ok()?),
+            text: count.to_string(),
+            cause: Some((self.way.property("pleats"), "this makes it so")),
+            sum: Vec::new(),
+        })
+    }
+
+    fn in_words(&self, what: &str, window: &str) -> String {
+        format!(
+            "the {what} of the panel `{}` of `{window}`",
+            self.order.name
+        )
+    }
+
+    fn face(&self) -> Option<&Piece> {
+        self.made
+            .pieces
+            .iter()
+            .find(|piece| piece.layer == Layer::Face)
+    }
+
+    /// Where the number was written that the size follows from.
+    fn cause(&self, size: PanelSize) -> Span {
+        let keys = match size {
+            PanelSize::MadeLength | PanelSize::Drop | PanelSize::CutLength => LENGTHS,
+            PanelSize::FinishedWidth => WIDTHS_FINISHED_FIRST,
+            _ => WIDTHS,
+        };
+        let stated = keys
+            .iter()
+            .copied()
+            .find(|key| self.way.properties.contains_key(*key));
+        self.way.property(stated.unwrap_or("pleats"))
+    }
+
+    fn finished_sum(&self) -> Vec<String> {
+        let PanelMade { finished, flat, .. } = *self.made;
+        self.of_pleats(format!(
+            "{} flat - {} taken up = {}",
+            self.style.plain(flat),
+            self.style.plain(flat - finished),
+            self.style.plain(finished),
+        ))
+    }
+
+    fn flat_sum(&self) -> Vec<String> {
+        let PanelMade { finished, flat, .. } = *self.made;
+        self.of_pleats(format!(
+            "{} finished + {} taken up = {}",
+            self.style.plain(finished),
+            self.style.plain(flat - finished),
+            self.style.plain(flat),
+        ))
+    }
+
+    /// A sum that says something only where the panel is wider flat than finished.
+    fn of_pleats(&self, sum: String) -> Vec<String> {
+        if self.made.flat == self.made.finished {
+            Vec::new()
+        } else {
+            vec![sum]
+        }
+    }
+
+    fn made_sum(&self) -> Vec<String> {
+        let PanelMade {
+            made_length,
+            heading_depth,
+            ..
+        } = *self.made;
+        vec![format!(
+            "{} of heading + {} of drop = {}",
+            self.style.plain(heading_depth),
+            self.style.plain(self.order.drop),
+            self.style.plain(made_length),
+        )]
+    }
+
+    fn cut_sum(&self, what: &str, sewn: Length, cut: Length) -> Vec<String> {
+        vec![format!(
+            "{} {what} + {} for allowances and shrinkage = {}",
+            self.style.plain(sewn),
+            self.style.plain(cut - sewn),
+            self.style.plain(cut),
+        )]
+    }
+}
+
+const LENGTHS: &[&str] = &["drop"];
+const WIDTHS_FINISHED_FIRST: &[&str] = &["finished width", "flat width", "cut width", "fullness"];
+const WIDTHS: &[&str] = &["flat width", "cut width", "finished width", "fullness"];
+
+/// How an expectation came out: each size once, though several panels share it. One that could not
+/// be judged says nothing.
+fn came_out(line: &Line, sizes: &[CameOut]) -> Option<Expectation> {
+    let mut texts: Vec<&str> = sizes.iter().map(|size| size.text.as_str()).collect();
+    texts.sort_unstable();
+    texts.dedup();
+    (!texts.is_empty()).then(|| Expectation {
+        wording: line.wording.clone(),
+        came_out: texts.join(", "),
+    })
+}
+
+/// A length of cloth in the unit it is bought in, where that says it exactly.
+fn of_cloth(length: Length, style: &Style) -> String {
+    if length.round_up_to(style.buying_step()) == length {
+        style.bolt(length)
+    } else {
+        style.plain(length)
+    }
+}

@@ -1,0 +1,147 @@
+//! Laying every cloth out, and what there is to say against it.
+
+use pelmet_bolt::{Fault, LayoutTrouble};
+use pelmet_design::Design;
+use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_measure::Length;
+use pelmet_workroom::{Layer, Work};
+
+use super::broken::Broken;
+use crate::lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
+
+/// Lays every cloth that something is cut from. Every layout is checked by the independent checker
+/// before anything is made of it.
+pub(crate) fn lay_all(design: &Design, work: &Work, found: &mut Vec<Diagnostic>) -> Vec<LaidCloth> {
+    cloths_to_lay(&design.job, work, &design.style)
+        .into_iter()
+        .filter_map(|to_lay| {
+            let cloth = Cloth {
+                design,
+                to_lay: &to_lay,
+            };
+            match to_lay.lay() {
+                Err(trouble) => {
+                    found.extend(cloth.in_trouble(&trouble, Broken::any(found)));
+                    None
+                }
+                Ok(layout) => {
+                    found.extend(cloth.faulty(&to_lay.faults(&layout)));
+                    Some(LaidCloth { to_lay, layout })
+                }
+            }
+        })
+        .collect()
+}
+
+/// The sums are without a mistake and there is no packet all the same.
+pub(crate) fn no_packet(design: &Design) -> Diagnostic {
+    let left_out = String::from("a panel was left out of the sums, and nothing was said of it");
+    codes::layout_not_sound(&design.title, None, vec![left_out])
+}
+
+/// A cloth being laid, with the way back to its text.
+struct Cloth<'a> {
+    design: &'a Design,
+    to_lay: &'a ClothToLay,
+}
+
+impl Cloth<'_> {
+    /// Tells why the pieces cannot be laid. Trouble that only follows from a mistake told already
+    /// (a piece longer than the bolt) is not told again.
+    fn in_trouble(&self, trouble: &LayoutTrouble, told: bool) -> Option<Diagnostic> {
+        match *trouble {
+            LayoutTrouble::TooMany { count, limit } => Some(codes::too_many_pieces(
+                self.name(),
+                self.place(),
+                count,
+                limit,
+            )),
+            LayoutTrouble::HeldBeyondWidth {
+                piece,
+                across,
+                width,
+                usable,
+            } => self.no_room(piece, across, width, usable),
+            LayoutTrouble::HeldBeyondBolt {
+                piece,
+                along,
+                length,
+                bolt,
+            } => self.no_room(piece, along, length, bolt),
+            _ if told => None,
+            ref trouble => Some(self.not_sound(vec![trouble.to_string()])),
+        }
+    }
+
+    fn faulty(&self, faults: &[Fault]) -> Option<Diagnostic> {
+        let faults: Vec<String> = faults
+            .iter()
+            .take(FAULTS_TOLD)
+            .map(Fault::to_string)
+            .collect();
+        (!faults.is_empty()).then(|| self.not_sound(faults))
+    }
+
+    fn not_sound(&self, faults: Vec<String>) -> Diagnostic {
+        codes::layout_not_sound(self.name(), self.place(), faults)
+    }
+
+    fn no_room(
+        &self,
+        piece: usize,
+        start: Length,
+        size: Length,
+        room: Length,
+    ) -> Option<Diagnostic> {
+        let cut = self.to_lay.cuts.get(piece)?;
+        let (style, end) = (self.design.style, start + size);
+        Some(codes::print_leaves_no_room(
+            &self.in_words(cut)?,
+            (self.named_in(cut)?, self.place()),
+            (&style.plain(start), &style.plain(size), &style.plain(end)),
+            (&style.plain(room), &style.plain(end - room)),
+        ))
+    }
+
+    /// A piece in a sentence.
+    fn in_words(&self, cut: &CutPiece) -> Option<String> {
+        let window = self.design.job.windows.get(cut.window)?;
+        let panel = window.panels.get(cut.panel)?;
+        let layer = layer_word(cut.layer);
+        Some(format!(
+            "the {layer} of the panel `{}` of `{}`",
+            panel.name, window.name
+        ))
+    }
+
+    /// Where the panel names this cloth.
+    fn named_in(&self, cut: &CutPiece) -> Option<Span> {
+        let window = self.design.ways.windows.get(cut.window)?;
+        Some(
+            window
+                .panels
+                .get(cut.panel)?
+                .property(layer_word(cut.layer)),
+        )
+    }
+
+    fn name(&self) -> &str {
+        let fabric = self.design.job.fabrics.get(self.to_lay.fabric);
+        fabric.map_or("", |fabric| &fabric.name)
+    }
+
+    fn place(&self) -> Option<Span> {
+        self.design.ways.fabrics.get(self.to_lay.fabric).copied()
+    }
+}
+
+/// How many faults of one layout are told; a layout that is wrong is wrong in many places.
+const FAULTS_TOLD: usize = 5;
+
+/// The word for a layer, which is also the property that names its cloth.
+fn layer_word(layer: Layer) -> &'static str {
+    match layer {
+        Layer::Face => "face",
+        Layer::Lining => "lining",
+    }
+}
