@@ -2,11 +2,13 @@
 
 use pelmet_measure::Length;
 
-use super::counts::{Counts, Reach, settled};
+use super::counts::{Counts, settled, written_for};
 use super::halves::Halves;
-use super::piece::{Measure, Piece, Value, pieces};
+use super::piece::{Piece, Value};
+use super::reach::{is_within_limits, panel_pleats};
 use super::solve::{Wanted, solve};
-use super::{MAXIMUM_PIECES, MAXIMUM_PLEATS, ROUNDING};
+use super::strip::in_working_order;
+use super::{MAXIMUM_PIECES, ROUNDING};
 use crate::PleatStep;
 
 /// The pieces that meet what is wanted with the smallest largest departure from an ideal; of equals
@@ -17,58 +19,58 @@ pub(super) fn nearest_to_ideals(
     halves: Halves,
     wanted: &Wanted,
 ) -> Option<Vec<Piece>> {
-    let mut best: Option<(Length, Vec<Piece>)> = None;
-    for (_, steps) in promising(steps, choices, halves, wanted) {
-        let Some(pieces) = solve(pieces(&steps), wanted) else {
-            continue;
-        };
-        let departure = largest_departure(&pieces);
-        if best.as_ref().is_none_or(|(least, _)| departure < *least) {
-            best = Some((departure, pieces));
+    let candidates = choices
+        .iter()
+        .filter_map(|counts| Candidate::of(steps, counts, halves, wanted));
+    let mut candidates: Vec<Candidate> = candidates.collect();
+    let departures = candidates.iter().map(|candidate| candidate.departure);
+    let as_near_as_the_nearest = departures.min()? + ROUNDING;
+    candidates.sort_by_key(|candidate| {
+        let departure = candidate.departure.max(as_near_as_the_nearest);
+        (departure, candidate.pleats)
+    });
+    candidates
+        .iter()
+        .find_map(|candidate| candidate.pieces(steps, wanted))
+}
+
+/// What is left over when pieces that stand for many share a sum in whole nanometres: some for
+/// each piece of the largest strip. The strip itself is then settled piece by piece.
+const LEFT_OVER: Length = Length::from_nanometres(8 * MAXIMUM_PIECES as i64);
+
+/// A choice of counts by which what is wanted can be met.
+struct Candidate<'counts> {
+    counts: &'counts Counts,
+    written: Vec<Piece>,
+    pleats: i64,
+    departure: Length,
+}
+
+impl<'counts> Candidate<'counts> {
+    fn of(
+        steps: &[PleatStep],
+        counts: &'counts Counts,
+        halves: Halves,
+        wanted: &Wanted,
+    ) -> Option<Self> {
+        let written = written_for(steps, counts);
+        if !is_within_limits(&written, halves) {
+            return None;
         }
-        if departure.is_zero() {
-            break;
-        }
+        let pleats = panel_pleats(&written, halves);
+        let written = solve(written, wanted, ROUNDING + LEFT_OVER)?;
+        let departures = written.iter().flat_map(Piece::values).map(Value::departure);
+        let departure = departures.max().unwrap_or_default();
+        Some(Self {
+            counts,
+            written,
+            pleats,
+            departure,
+        })
     }
-    best.map(|(_, pieces)| pieces)
-}
 
-/// Whether a rule that comes to this much is small enough to be laid out.
-pub(super) fn is_within_limits(reach: &Reach, halves: Halves) -> bool {
-    reach.pleats.saturating_mul(halves.copies().into()) <= MAXIMUM_PLEATS.into()
-        && reach.pieces <= MAXIMUM_PIECES.into()
-}
-
-/// The steps for each choice whose ranges reach what is wanted, fewest pleats first. Reach is
-/// summed over the written steps, which is quick; only what it lets through is laid out in full.
-fn promising(
-    steps: &[PleatStep],
-    choices: &[Counts],
-    halves: Halves,
-    wanted: &Wanted,
-) -> Vec<(i64, Vec<PleatStep>)> {
-    let mut promising = Vec::new();
-    for counts in choices {
-        let steps = settled(steps, counts);
-        let reach = Reach::of(&steps, Measure::TakeUp);
-        if is_within_limits(&reach, halves) && reaches(&steps, &reach, wanted) {
-            promising.push((reach.pleats, steps));
-        }
+    fn pieces(&self, steps: &[PleatStep], wanted: &Wanted) -> Option<Vec<Piece>> {
+        let pieces = in_working_order(&settled(steps, self.counts), &self.written);
+        solve(pieces, wanted, ROUNDING)
     }
-    promising.sort_by_key(|(pleats, _)| *pleats);
-    promising
-}
-
-fn reaches(steps: &[PleatStep], take_up: &Reach, wanted: &Wanted) -> bool {
-    wanted
-        .take_up
-        .is_none_or(|wanted| take_up.holds(wanted, ROUNDING))
-        && wanted
-            .width
-            .is_none_or(|(measure, wanted)| Reach::of(steps, measure).holds(wanted, ROUNDING))
-}
-
-fn largest_departure(pieces: &[Piece]) -> Length {
-    let values = pieces.iter().flat_map(Piece::values);
-    values.map(Value::departure).max().unwrap_or_default()
 }

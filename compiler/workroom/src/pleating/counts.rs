@@ -1,62 +1,19 @@
 //! How often the repeats of a rule may be made.
 
-use pelmet_measure::Length;
-
-use super::piece::{Measure, each_written};
+use super::piece::Piece;
+use super::reach::Reach;
+use super::solve::Wanted;
+use super::strip::written;
 use super::{COUNTS_TRIED, MAXIMUM_PLEATS};
 use crate::{PleatStep, Ranged, StepKind};
 
 /// One count for each repeat, in the order written.
 pub(super) type Counts = Vec<u32>;
 
-/// What a rule comes to for given counts, before its lengths are settled.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub(super) struct Reach {
-    /// Pleats of the part described.
-    pub(super) pleats: i64,
-    /// Pleats and pieces of plain cloth.
-    pub(super) pieces: i64,
-    /// The smallest sum its ranges allow.
-    pub(super) least: Length,
-    /// The largest sum its ranges allow; `None` where plain cloth takes whatever is left.
-    pub(super) most: Option<Length>,
-}
-
-impl Reach {
-    pub(super) fn of(steps: &[PleatStep], measure: Measure) -> Self {
-        let mut reach = Self {
-            pleats: 0,
-            pieces: 0,
-            least: Length::ZERO,
-            most: Some(Length::ZERO),
-        };
-        each_written(steps, 1, &mut |piece, times| {
-            reach.pieces = reach.pieces.saturating_add(times);
-            if piece.is_pleat() {
-                reach.pleats = reach.pleats.saturating_add(times);
-            }
-            if piece.is_rest() && measure != Measure::TakeUp {
-                reach.most = None;
-            }
-            for value in piece.values() {
-                let weight = value.weight(measure).saturating_mul(times);
-                let (one, other) = (value.range.least * weight, value.range.most * weight);
-                reach.least += one.min(other);
-                reach.most = reach.most.map(|most| most + one.max(other));
-            }
-        });
-        reach
-    }
-
-    /// Whether a sum lies in reach, give or take `by`.
-    pub(super) fn holds(&self, sum: Length, by: Length) -> bool {
-        self.least <= sum + by && self.most.is_none_or(|most| sum <= most + by)
-    }
-}
-
-/// Every choice of counts, those with fewer turns in all before those with more, up to the number
-/// that is tried. The first is the least the rule allows.
-pub(super) fn choices(steps: &[PleatStep]) -> Vec<Counts> {
+/// Every choice of counts worth trying, those with fewer turns in all before those with more, up
+/// to the number that is tried. The first is the least the rule allows. What is already beyond what
+/// is wanted is not raised further.
+pub(super) fn choices(steps: &[PleatStep], wanted: &Wanted) -> Vec<Counts> {
     let mut ranges = Vec::new();
     add_ranges(steps, &mut ranges);
     let limit = COUNTS_TRIED.checked_div(ranges.len()).unwrap_or(1).max(1);
@@ -67,8 +24,9 @@ pub(super) fn choices(steps: &[PleatStep]) -> Vec<Counts> {
     let mut from = 0;
     while let Some((counts, raised)) = choices.get(from).filter(|_| choices.len() < limit).cloned()
     {
-        for index in raised..ranges.len() {
-            choices.extend(raise(&counts, index, &ranges).map(|counts| (counts, index)));
+        if !Reach::is_beyond(&written_for(steps, &counts), wanted) {
+            let raise = |index| Some((raise(&counts, index, &ranges)?, index));
+            choices.extend((raised..ranges.len()).filter_map(raise));
         }
         from = from.saturating_add(1);
     }
@@ -81,6 +39,11 @@ pub(super) fn settled(steps: &[PleatStep], counts: &[u32]) -> Vec<PleatStep> {
     let mut steps = steps.to_vec();
     settle(&mut steps, &mut counts.iter());
     steps
+}
+
+/// The pieces that stand for the steps with their counts settled.
+pub(super) fn written_for(steps: &[PleatStep], counts: &[u32]) -> Vec<Piece> {
+    written(&settled(steps, counts))
 }
 
 fn raise(counts: &[u32], index: usize, ranges: &[Ranged<u32>]) -> Option<Counts> {

@@ -33,11 +33,6 @@ impl Halves {
         matches!(self, Self::LeftMirrored | Self::RightMirrored)
     }
 
-    /// Whether the part described starts at the centre line.
-    pub(super) fn from_centre(self) -> bool {
-        matches!(self, Self::RightMirrored | Self::RightOnly)
-    }
-
     /// Whether a pleat lies in the right half; never for a rule that knows no halves.
     pub(super) fn is_right(self, mirrored: bool) -> bool {
         match self {

@@ -15,13 +15,9 @@ impl Laid {
     /// A knife pleat from position 0.
     pub(super) fn knife(depth: Length, toward: Toward) -> Self {
         let (start, end) = (Length::ZERO, depth * 2);
-        let creases = match toward {
-            Toward::Left => vec![valley(depth), mountain(end)],
-            Toward::Right => vec![mountain(start), valley(depth)],
-        };
-        let (crease, brought_to) = match toward {
-            Toward::Left => (end, start),
-            Toward::Right => (start, end),
+        let (creases, crease, brought_to) = match toward {
+            Toward::Left => (vec![valley(depth), mountain(end)], end, start),
+            Toward::Right => (vec![mountain(start), valley(depth)], start, end),
         };
         let folds = vec![Fold {
             crease,
@@ -29,23 +25,18 @@ impl Laid {
             finished: start,
             toward,
         }];
-        Self::new(
-            Kind {
-                name: "knife",
-                depth,
-                face: None,
-                width: end,
-                take_up: end,
+        Self {
+            pleat: Pleat {
+                folds,
+                ..bare("knife", depth, depth * 2)
             },
-            folds,
             creases,
-        )
+        }
     }
 
     /// A box pleat from position 0.
     pub(super) fn boxed(depth: Length, face: Length) -> Self {
-        let (left, right) = (depth * 2, depth * 2 + face);
-        let (take_up, width) = (depth * 4, depth * 4 + face);
+        let (left, right, end) = (depth * 2, depth * 2 + face, depth * 4 + face);
         let creases = vec![
             valley(depth),
             mountain(left),
@@ -62,60 +53,51 @@ impl Laid {
             },
             Fold {
                 crease: right,
-                brought_to: width,
+                brought_to: end,
                 finished: face,
                 toward: Toward::Right,
             },
         ];
-        Self::new(
-            Kind {
-                name: "box",
-                depth,
-                face: Some(face),
-                width,
-                take_up,
-            },
+        let pleat = Pleat {
+            face: Some(face),
+            to: end,
             folds,
-            creases,
-        )
+            ..bare("box", depth, depth * 4)
+        };
+        Self { pleat, creases }
     }
 
     /// An inverted pleat from position 0.
     pub(super) fn inverted(depth: Length, face: Length) -> Self {
-        let (take_up, width) = (depth * 4, depth * 2 + face);
-        let start = Length::ZERO;
+        let (start, left, end) = (Length::ZERO, depth * 2, depth * 2 + face);
         let creases = vec![
             mountain(start),
             valley(depth),
             valley(depth + face),
-            mountain(width),
+            mountain(end),
         ];
         let gap = face - depth * 2;
         let folds = vec![
             Fold {
                 crease: start,
-                brought_to: depth * 2,
+                brought_to: left,
                 finished: start,
                 toward: Toward::Right,
             },
             Fold {
-                crease: width,
+                crease: end,
                 brought_to: face,
                 finished: gap,
                 toward: Toward::Left,
             },
         ];
-        Self::new(
-            Kind {
-                name: "inverted",
-                depth,
-                face: Some(face),
-                width,
-                take_up,
-            },
+        let pleat = Pleat {
+            face: Some(face),
+            to: end,
             folds,
-            creases,
-        )
+            ..bare("inverted", depth, depth * 4)
+        };
+        Self { pleat, creases }
     }
 
     /// The pleat further right by so much on the flat and on the finished strip.
@@ -153,29 +135,21 @@ impl Laid {
         }
         self
     }
-
-    fn new(kind: Kind, folds: Vec<Fold>, creases: Vec<Crease>) -> Self {
-        let pleat = Pleat {
-            step: 0,
-            mirrored: false,
-            kind: kind.name,
-            depth: kind.depth,
-            face: kind.face,
-            take_up: kind.take_up,
-            from: Length::ZERO,
-            to: kind.width,
-            folds,
-        };
-        Self { pleat, creases }
-    }
 }
 
-struct Kind {
-    name: &'static str,
-    depth: Length,
-    face: Option<Length>,
-    width: Length,
-    take_up: Length,
+/// A pleat from position 0 that uses as much flat cloth as it takes up.
+fn bare(kind: &'static str, depth: Length, take_up: Length) -> Pleat {
+    Pleat {
+        step: 0,
+        mirrored: false,
+        kind,
+        depth,
+        face: None,
+        take_up,
+        from: Length::ZERO,
+        to: take_up,
+        folds: Vec::new(),
+    }
 }
 
 fn mountain(at: Length) -> Crease {

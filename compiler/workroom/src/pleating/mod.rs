@@ -7,8 +7,10 @@ mod halves;
 mod laid;
 mod piece;
 mod place;
+mod reach;
 mod refuse;
 mod solve;
+mod strip;
 mod walk;
 
 pub use check::check;
@@ -58,14 +60,14 @@ pub fn lay_out(
     finished: Option<Length>,
     flat: Option<Length>,
 ) -> Result<Pleating, PleatMatter> {
-    let steps = piece::steps_to_lay(rule);
-    if finished.is_none() && flat.is_none() && !piece::settles_itself(&steps) {
+    let steps = strip::steps_to_lay(rule);
+    if finished.is_none() && flat.is_none() && !strip::settles_itself(&steps) {
         return Err(PleatMatter::WidthMissing);
     }
     let halves = Halves::of(rule);
-    let choices = counts::choices(&steps);
+    let wanted = halves.wanted(finished, flat, strip::has_placed_pleat(&rule.steps));
+    let choices = counts::choices(&steps, &wanted);
     refuse::too_many_pleats(&steps, &choices, halves)?;
-    let wanted = halves.wanted(finished, flat, piece::has_placed_pleat(&rule.steps));
     let Some(pieces) = choose::nearest_to_ideals(&steps, &choices, halves, &wanted) else {
         return Err(refuse::nothing_meets(
             rule, &steps, &choices, finished, flat,

@@ -1,14 +1,17 @@
-//! The pieces a strip is laid from, one after the other, each with the numbers its rule leaves open.
+//! The pieces a strip is laid from, each with the lengths its rule leaves open.
 
 use pelmet_measure::Length;
 
-use crate::{FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, StepKind};
+use crate::{FoldPlace, PleatKind, PleatOrder, PleatStep, Ranged, StepKind};
 
 /// One piece of the strip.
 #[derive(Clone, Debug)]
 pub(super) struct Piece {
     /// The step that ordered it.
     pub(super) step: usize,
+    /// How many pieces this one stands for: while the counts are being chosen, one stands for all
+    /// that a step orders.
+    pub(super) times: i64,
     pub(super) kind: PieceKind,
 }
 
@@ -43,6 +46,8 @@ pub(super) struct Value {
     flat: i64,
     /// How often it counts in the finished width.
     finished: i64,
+    /// How many such values it stands for.
+    times: i64,
 }
 
 /// What a value is the length of.
@@ -64,18 +69,33 @@ pub(super) enum Measure {
 }
 
 impl Piece {
-    /// The piece of a written step at its ideals; `None` for a repeat.
-    fn of(step: &PleatStep) -> Option<Self> {
+    /// A written step made so many times, at its ideals; `None` for a repeat.
+    pub(super) fn of(step: &PleatStep, times: i64) -> Option<Self> {
         let kind = match &step.kind {
-            StepKind::Plain(range) => PieceKind::Plain(Value::new(*range, Role::Plain, (1, 1))),
+            StepKind::Plain(range) => {
+                PieceKind::Plain(Value::new(*range, Role::Plain, (1, 1), times))
+            }
             StepKind::Rest => PieceKind::Rest(Length::ZERO),
-            StepKind::Pleat(order) => PieceKind::Pleat(PleatPiece::of(order)),
+            StepKind::Pleat(order) => PieceKind::Pleat(PleatPiece::of(order, times)),
             StepKind::Repeat { .. } => return None,
         };
         Some(Self {
             step: step.number,
+            times,
             kind,
         })
+    }
+
+    /// One of the pieces this one stands for.
+    pub(super) fn one(&self) -> Self {
+        let mut one = Self {
+            times: 1,
+            ..self.clone()
+        };
+        for value in one.values_mut() {
+            value.times = 1;
+        }
+        one
     }
 
     pub(super) fn values(&self) -> impl Iterator<Item = &Value> {
@@ -113,7 +133,7 @@ impl PleatPiece {
     /// A pleat's numbers count in the sums as often as its cloth lies there: a knife of depth d
     /// uses 2d, a box 4d and its face, an inverted pleat 2d and its hidden face, of which the
     /// finished width keeps the face less 2d. A face not given is twice the depth.
-    fn of(order: &PleatOrder) -> Self {
+    fn of(order: &PleatOrder, times: i64) -> Self {
         let (weights, face) = match &order.kind {
             PleatKind::Knife { .. } => ((2, 0), None),
             PleatKind::Box { face: None } => ((6, 2), None),
@@ -124,8 +144,8 @@ impl PleatPiece {
         Self {
             kind: order.kind.clone(),
             place: order.place,
-            depth: Value::new(order.depth, Role::Depth, weights),
-            face: face.map(|range| Value::new(range, Role::Face, (1, 1))),
+            depth: Value::new(order.depth, Role::Depth, weights, times),
+            face: face.map(|range| Value::new(range, Role::Face, (1, 1), times)),
         }
     }
 
@@ -136,24 +156,26 @@ impl PleatPiece {
 }
 
 impl Value {
-    fn new(range: Ranged<Length>, role: Role, (flat, finished): (i64, i64)) -> Self {
+    fn new(range: Ranged<Length>, role: Role, (flat, finished): (i64, i64), times: i64) -> Self {
         Self {
             range,
             now: range.ideal,
             role,
             flat,
             finished,
+            times,
         }
     }
 
     /// How often the value counts in a sum.
     pub(super) fn weight(&self, measure: Measure) -> i64 {
-        match measure {
+        let once = match measure {
             Measure::Flat => self.flat,
             Measure::Finished => self.finished,
             Measure::TakeUp => self.flat.saturating_sub(self.finished),
             Measure::FlatAndFinished => self.flat.saturating_add(self.finished),
-        }
+        };
+        once.saturating_mul(self.times)
     }
 
     /// How far it lies from its ideal.
@@ -162,92 +184,8 @@ impl Value {
     }
 }
 
-/// The steps of a rule as they are laid: where a pleat is placed, plain cloth takes what is left
-/// behind the last placed one.
-pub(super) fn steps_to_lay(rule: &PleatRule) -> Vec<PleatStep> {
-    let mut steps = rule.steps.clone();
-    let last_placed = steps
-        .iter()
-        .rposition(|step| has_placed_pleat(std::slice::from_ref(step)));
-    let after = steps.iter().skip(last_placed.unwrap_or(0));
-    if last_placed.is_some() && !after.into_iter().any(|step| step.kind == StepKind::Rest) {
-        let number = steps.last().map_or(0, |step| step.number);
-        steps.push(PleatStep {
-            number,
-            kind: StepKind::Rest,
-        });
-    }
-    steps
-}
-
-/// Whether any pleat of these steps says where its fold lies.
-pub(super) fn has_placed_pleat(steps: &[PleatStep]) -> bool {
-    steps.iter().any(|step| match &step.kind {
-        StepKind::Pleat(order) => order.place.is_some(),
-        StepKind::Repeat { steps, .. } => has_placed_pleat(steps),
-        StepKind::Plain(_) | StepKind::Rest => false,
-    })
-}
-
-/// Whether these steps come to a width without being told one.
-pub(super) fn settles_itself(steps: &[PleatStep]) -> bool {
-    steps.iter().all(|step| match &step.kind {
-        StepKind::Repeat { count, steps } => count.is_fixed() && settles_itself(steps),
-        StepKind::Plain(_) | StepKind::Pleat(_) => true,
-        StepKind::Rest => false,
-    })
-}
-
-/// Calls `visit` once for every written step that is a piece, with how many such pieces there are.
-/// Repeats must have their counts settled.
-pub(super) fn each_written(steps: &[PleatStep], times: i64, visit: &mut dyn FnMut(&Piece, i64)) {
-    for step in steps {
-        if let StepKind::Repeat { count, steps } = &step.kind {
-            let turns = i64::from(count.ideal);
-            let (turn, between) = turn_and_between(steps);
-            each_written(turn, times.saturating_mul(turns), visit);
-            let gaps = turns.saturating_sub(1).max(0);
-            each_written(between, times.saturating_mul(gaps), visit);
-        } else if let Some(piece) = Piece::of(step) {
-            visit(&piece, times);
-        }
-    }
-}
-
-/// All the pieces in working order, at their ideals. Repeats must have their counts settled.
-pub(super) fn pieces(steps: &[PleatStep]) -> Vec<Piece> {
-    let mut all = Vec::new();
-    add_pieces(steps, &mut all);
-    all
-}
-
 /// A sum over the pieces as they are now, plain cloth that takes what is left not counted.
 pub(super) fn sum(pieces: &[Piece], measure: Measure) -> Length {
     let values = pieces.iter().flat_map(Piece::values);
     values.map(|value| value.now * value.weight(measure)).sum()
-}
-
-fn add_pieces(steps: &[PleatStep], all: &mut Vec<Piece>) {
-    for step in steps {
-        if let StepKind::Repeat { count, steps } = &step.kind {
-            let (turn, between) = turn_and_between(steps);
-            for done in 0..count.ideal {
-                if done > 0 {
-                    add_pieces(between, all);
-                }
-                add_pieces(turn, all);
-            }
-        } else {
-            all.extend(Piece::of(step));
-        }
-    }
-}
-
-/// Splits repeated steps into those of every turn and the plain cloth that lies between two turns.
-fn turn_and_between(steps: &[PleatStep]) -> (&[PleatStep], &[PleatStep]) {
-    let plain = |step: &&PleatStep| matches!(step.kind, StepKind::Plain(_) | StepKind::Rest);
-    let between = steps.iter().rev().take_while(plain).count();
-    steps
-        .split_at_checked(steps.len().saturating_sub(between))
-        .unwrap_or((steps, &[]))
 }

@@ -4,10 +4,11 @@ use std::cmp::Reverse;
 
 use pelmet_measure::Length;
 
-use super::choose::is_within_limits;
-use super::counts::{Counts, Reach, settled};
+use super::counts::{Counts, settled, written_for};
 use super::halves::Halves;
 use super::piece::Measure;
+use super::reach::{Reach, is_within_limits, panel_pleats};
+use super::strip::written;
 use super::{MAXIMUM_PLEATS, lay_out};
 use crate::{PleatMatter, PleatRule, PleatStep};
 
@@ -18,19 +19,19 @@ pub(super) fn too_many_pleats(
     halves: Halves,
 ) -> Result<(), PleatMatter> {
     let least = settled(steps, choices.first().map_or(&[], Vec::as_slice));
-    let mut so_far = Reach::of(&[], Measure::TakeUp);
-    for step in &least {
-        let reach = Reach::of(std::slice::from_ref(step), Measure::TakeUp);
-        so_far.pleats = so_far.pleats.saturating_add(reach.pleats);
-        so_far.pieces = so_far.pieces.saturating_add(reach.pieces);
-        if !is_within_limits(&so_far, halves) {
-            return Err(PleatMatter::TooManyPleats {
-                step: step.number,
-                limit: MAXIMUM_PLEATS,
-            });
-        }
+    if is_within_limits(&written(&least), halves) {
+        return Ok(());
     }
-    Ok(())
+    let mut so_far = Vec::new();
+    let over = least.iter().find(|step| {
+        so_far.extend(written(std::slice::from_ref(step)));
+        !is_within_limits(&so_far, halves)
+    });
+    let step = over.map_or(0, |step| step.number);
+    Err(PleatMatter::TooManyPleats {
+        step,
+        limit: MAXIMUM_PLEATS,
+    })
 }
 
 /// What to say of widths that nothing the rule allows will meet.
@@ -71,19 +72,26 @@ struct Search<'rule> {
 }
 
 impl Search<'_> {
-    fn reaches(&self, measure: Measure) -> impl Iterator<Item = Reach> {
-        let reaches = self
+    /// What each choice reaches, with the pleats it makes on the panel.
+    fn reaches(&self, measure: Measure) -> impl Iterator<Item = (Reach, u32)> {
+        let written = self
             .choices
             .iter()
-            .map(move |counts| Reach::of(&settled(self.steps, counts), measure));
-        reaches.filter(|reach| is_within_limits(reach, self.halves))
+            .map(|counts| written_for(self.steps, counts));
+        let sewable = written.filter(|written| is_within_limits(written, self.halves));
+        sewable.map(move |written| {
+            let pleats = panel_pleats(&written, self.halves);
+            (
+                Reach::of(&written, measure),
+                u32::try_from(pleats).unwrap_or(u32::MAX),
+            )
+        })
     }
 
     /// The nearest widths below and above that work, each with the fewest pleats that give it.
     fn no_fit(&self, wanted: Length, finished: bool, measure: Measure) -> PleatMatter {
         let (mut below, mut above) = (None, None);
-        for reach in self.reaches(measure) {
-            let pleats = self.panel_pleats(&reach);
+        for (reach, pleats) in self.reaches(measure) {
             let most = reach
                 .most
                 .map(|most| self.halves.panel_width(measure, most));
@@ -108,7 +116,7 @@ impl Search<'_> {
     /// can be made and it is the plain cloth that does not fit.
     fn nearest_take_up(&self, finished: Length, flat: Length) -> Option<Length> {
         let wanted = flat - finished;
-        let take_ups = self.reaches(Measure::TakeUp).map(|reach| {
+        let take_ups = self.reaches(Measure::TakeUp).map(|(reach, _)| {
             let least = self.halves.panel_take_up(reach.least);
             let most = self.halves.panel_take_up(reach.most.unwrap_or(reach.least));
             wanted.clamp(least, most.max(least))
@@ -116,10 +124,5 @@ impl Search<'_> {
         take_ups
             .min_by_key(|take_up| (*take_up - wanted).abs())
             .filter(|take_up| *take_up != wanted)
-    }
-
-    fn panel_pleats(&self, reach: &Reach) -> u32 {
-        let pleats = reach.pleats.saturating_mul(self.halves.copies().into());
-        u32::try_from(pleats).unwrap_or(u32::MAX)
     }
 }

@@ -14,37 +14,36 @@ pub(super) struct Wanted {
     pub(super) width: Option<(Measure, Length)>,
 }
 
-/// Moves the values of the pieces from their ideals until the wanted sums are met; `None` where
-/// their ranges do not allow it.
-pub(super) fn solve(mut pieces: Vec<Piece>, wanted: &Wanted) -> Option<Vec<Piece>> {
+/// Moves the values of the pieces from where they are until the wanted sums are met, but for what
+/// is rounded off; `None` where their ranges do not allow it.
+pub(super) fn solve(
+    mut pieces: Vec<Piece>,
+    wanted: &Wanted,
+    rounded_off: Length,
+) -> Option<Vec<Piece>> {
+    let target = |measure, sum| Target {
+        measure,
+        sum,
+        rounded_off,
+    };
     if let Some(take_up) = wanted.take_up {
-        let target = Target {
-            measure: Measure::TakeUp,
-            sum: take_up,
-        };
+        let target = target(Measure::TakeUp, take_up);
         target.approach(&mut pieces, |value| {
             in_range(value, value.role == Role::Depth)
         });
-        if target.missing(&pieces).abs() > ROUNDING {
+        if !target.is_near(&pieces) {
             return None;
         }
     }
     if let Some((measure, width)) = wanted.width {
-        let depths_are_free = wanted.take_up.is_none();
         let takes_rest = pieces.iter().any(Piece::is_rest);
         let least = if takes_rest {
-            sum(&pieces, measure).min(width)
+            sum(&pieces, measure)
         } else {
             width
         };
-        meet_width(
-            &mut pieces,
-            Target {
-                measure,
-                sum: least,
-            },
-            depths_are_free,
-        )?;
+        let depths_are_free = wanted.take_up.is_none();
+        target(measure, width.min(least)).meet(&mut pieces, depths_are_free)?;
     }
     Some(pieces)
 }
@@ -54,9 +53,30 @@ pub(super) fn solve(mut pieces: Vec<Piece>, wanted: &Wanted) -> Option<Vec<Piece
 struct Target {
     measure: Measure,
     sum: Length,
+    rounded_off: Length,
 }
 
 impl Target {
+    /// Moves plain cloth, then if that is not enough faces, and depths where they are free.
+    fn meet(self, pieces: &mut [Piece], depths_are_free: bool) -> Option<()> {
+        self.approach(pieces, |value| in_range(value, value.role == Role::Plain));
+        self.approach(pieces, |value| match value.role {
+            Role::Plain => None,
+            Role::Face => in_range(value, true),
+            Role::Depth => in_range(value, depths_are_free),
+        });
+        if !self.is_near(pieces) {
+            return None;
+        }
+        self.approach(pieces, rounding_room);
+        // With nothing plain to take up the rounding, a sliver of plain cloth ends the strip.
+        (!self.missing(pieces).is_negative()).then_some(())
+    }
+
+    fn is_near(self, pieces: &[Piece]) -> bool {
+        self.missing(pieces).abs() <= self.rounded_off
+    }
+
     fn missing(self, pieces: &[Piece]) -> Length {
         self.sum - sum(pieces, self.measure)
     }
@@ -65,15 +85,10 @@ impl Target {
     /// room those limits leave, as far as they let it.
     fn approach(self, pieces: &mut [Piece], limits: impl Fn(&Value) -> Option<(Length, Length)>) {
         let missing = self.missing(pieces);
+        let grow = missing.is_positive();
         let room_of = |value: &Value| {
-            limits(value).map_or(Length::ZERO, |limits| {
-                room(
-                    value,
-                    limits,
-                    value.weight(self.measure),
-                    missing.is_positive(),
-                )
-            })
+            let limits = limits(value).unwrap_or((value.now, value.now));
+            room(value, limits, value.weight(self.measure), grow)
         };
         let total: Length = pieces.iter().flat_map(Piece::values).map(room_of).sum();
         let need = missing.clamp(-total, total);
@@ -117,22 +132,6 @@ impl Share {
         self.given += move_by * i64::from(each);
         move_by * weight.signum()
     }
-}
-
-fn meet_width(pieces: &mut [Piece], target: Target, depths_are_free: bool) -> Option<()> {
-    target.approach(pieces, |value| in_range(value, value.role == Role::Plain));
-    target.approach(pieces, |value| {
-        in_range(
-            value,
-            value.role == Role::Face || (value.role == Role::Depth && depths_are_free),
-        )
-    });
-    if target.missing(pieces).abs() > ROUNDING {
-        return None;
-    }
-    target.approach(pieces, rounding_room);
-    // Nothing plain to take up the rounding: a sliver of plain cloth ends the strip.
-    (!target.missing(pieces).is_negative()).then_some(())
 }
 
 fn in_range(value: &Value, movable: bool) -> Option<(Length, Length)> {

@@ -19,53 +19,66 @@ pub(super) fn find(
     named: &BTreeSet<usize>,
 ) -> Vec<PleatMatter> {
     let intended = rule.layers.unwrap_or(PLAIN_PLEAT_LAYERS);
-    let is_new = |pleat: &Pleat| !named.contains(&pleat.step);
-    let too_thick = |run: &&LayerRun| {
-        run.layers > intended
-            && (named.is_empty()
-                || folds_over(pleating, folding, run).all(|(_, pleat)| is_new(pleat)))
+    let reported = named_folds(pleating, folding, named);
+    let is_reported = |run: &LayerRun| {
+        reported
+            .iter()
+            .any(|(left, right)| *left <= run.from && run.to <= *right)
     };
+    let too_thick = |run: &&LayerRun| run.layers > intended && !is_reported(run);
     let thick: Vec<&LayerRun> = folding.layers.iter().filter(too_thick).collect();
     let stacks = thick.chunk_by(|one, next| one.to == next.from);
     let cases = stacks.filter_map(|stack| {
         let (from, to) = (stack.first()?.from, stack.last()?.to);
         let wide = stack.iter().filter(|run| run.to - run.from > ROUNDING);
         let thickest = wide.min_by_key(|run| Reverse(run.layers))?;
-        let (_, pleat) =
-            folds_over(pleating, folding, thickest).min_by_key(|(stretch, _)| stretch.height)?;
-        Some((pleat.step, thickest.layers, (from, to)))
+        let pleat = deepest_fold(pleating, folding, thickest)?;
+        Some((pleat.step, (thickest.layers, !pleat.mirrored), (from, to)))
     });
     worst_of_each(cases)
-        .map(|case| fold_on_fold(case, intended))
+        .map(|(step, (layers, _), (from, to))| PleatMatter::FoldOnFold {
+            step,
+            layers,
+            intended,
+            from,
+            to,
+        })
         .collect()
 }
 
 /// The layers of a plain pleat: the cloth in front, the fold, and the cloth behind.
 const PLAIN_PLEAT_LAYERS: u32 = 3;
 
-fn fold_on_fold(
-    (step, layers, (from, to)): (usize, u32, (Length, Length)),
-    intended: u32,
-) -> PleatMatter {
-    PleatMatter::FoldOnFold {
-        step,
-        layers,
-        intended,
-        from,
-        to,
-    }
+/// The spans of the folds of steps already reported.
+fn named_folds(
+    pleating: &Pleating,
+    folding: &Folding,
+    named: &BTreeSet<usize>,
+) -> Vec<(Length, Length)> {
+    let is_named = |stretch: &&Stretch| {
+        let pleat = pleat_of_crease(pleating, stretch.flat_from);
+        pleat.is_some_and(|pleat| named.contains(&pleat.step))
+    };
+    turned_over(folding)
+        .filter(is_named)
+        .map(Stretch::span)
+        .collect()
 }
 
-/// The turned-over stretches that lie over a whole run, with their pleats.
-fn folds_over<'made>(
+/// The pleat of the lowest turned-over stretch at the left end of a run.
+fn deepest_fold<'made>(
     pleating: &'made Pleating,
-    folding: &'made Folding,
+    folding: &Folding,
     run: &LayerRun,
-) -> impl Iterator<Item = (&'made Stretch, &'made Pleat)> {
-    let (from, to) = (run.from, run.to);
-    let over = folding.stretches.iter().filter(move |stretch| {
+) -> Option<&'made Pleat> {
+    let over = turned_over(folding).filter(|stretch| {
         let (left, right) = stretch.span();
-        !stretch.face_up && left <= from && to <= right
+        left <= run.from && run.from < right
     });
-    over.filter_map(|stretch| Some((stretch, pleat_of_crease(pleating, stretch.flat_from)?)))
+    let deepest = over.min_by_key(|stretch| stretch.height)?;
+    pleat_of_crease(pleating, deepest.flat_from)
+}
+
+fn turned_over(folding: &Folding) -> impl Iterator<Item = &Stretch> {
+    folding.stretches.iter().filter(|stretch| !stretch.face_up)
 }

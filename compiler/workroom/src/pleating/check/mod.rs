@@ -8,6 +8,8 @@ mod run_together;
 
 use std::collections::{BTreeMap, BTreeSet};
 
+use pelmet_measure::Length;
+
 use super::halves::Halves;
 use crate::{Folding, Pleat, PleatMatter, PleatRule, Pleating};
 
@@ -47,8 +49,12 @@ fn worst_of_each<Key: Ord, Amount: Ord, Case>(
 }
 
 /// The pleat to which the crease at a flat position belongs.
-fn pleat_of_crease(pleating: &Pleating, at: pelmet_measure::Length) -> Option<&Pleat> {
-    let crease = pleating.creases.iter().find(|crease| crease.at == at)?;
+fn pleat_of_crease(pleating: &Pleating, at: Length) -> Option<&Pleat> {
+    let before = pleating.creases.partition_point(|crease| crease.at < at);
+    let crease = pleating
+        .creases
+        .get(before)
+        .filter(|crease| crease.at == at)?;
     pleating.pleats.get(crease.pleat)
 }
 

@@ -1,0 +1,438 @@
+//! What a rule becomes on the strip: places, folds, counts, and how what is open is settled.
+
+use pelmet_measure::Length;
+use pelmet_workroom::{
+    FoldPlace, PleatKind, Pleating, ROUNDING, Ranged, Start, StepKind, Toward, TowardOrder, fold,
+    lay_out, tolerance,
+};
+
+use crate::rules::*;
+
+const INCH: Length = Length::INCH;
+
+/// Each visible fold as crease, line it is brought to and place once pleated, in eighths.
+fn folds(pleating: &Pleating) -> Vec<(i64, i64, i64, Toward)> {
+    let eighths = |length: Length| length.nanometres() / inches(1).nanometres();
+    let all = pleating.pleats.iter().flat_map(|pleat| &pleat.folds);
+    all.map(|fold| {
+        (
+            eighths(fold.crease),
+            eighths(fold.brought_to),
+            eighths(fold.finished),
+            fold.toward,
+        )
+    })
+    .collect()
+}
+
+#[test]
+fn each_kind_brings_its_folds_where_they_belong() {
+    use Toward::{Left, Right};
+    let two = inches(16);
+    let cases = [
+        (
+            "knife to the left",
+            knife(two, TowardOrder::Left),
+            vec![(40, 8, 8, Left)],
+        ),
+        (
+            "knife to the right",
+            knife(two, TowardOrder::Right),
+            vec![(8, 40, 8, Right)],
+        ),
+        (
+            "box",
+            boxed(two, None),
+            vec![(40, 8, 8, Left), (72, 104, 40, Right)],
+        ),
+        (
+            "box, face 3",
+            boxed(two, Some(inches(24))),
+            vec![(40, 8, 8, Left), (64, 96, 32, Right)],
+        ),
+        (
+            "inverted",
+            inverted(two, None),
+            vec![(8, 40, 8, Right), (72, 40, 8, Left)],
+        ),
+        (
+            "inverted, face 5",
+            inverted(two, Some(inches(40))),
+            vec![(8, 40, 8, Right), (80, 48, 16, Left)],
+        ),
+    ];
+    for (name, pleat, expected) in cases {
+        let rule = from_left(vec![plain(INCH), pleat, plain(Length::inches(5))]);
+        let laid = lay_out(&rule, None, None).unwrap();
+        assert_eq!(folds(&laid), expected, "{name}");
+        let folded = fold(laid.flat, &laid.creases);
+        assert_eq!(folded.finished, laid.finished, "{name}");
+        assert!(
+            laid.creases.iter().all(|crease| crease.pleat == 0),
+            "{name}"
+        );
+    }
+}
+
+#[test]
+fn a_rule_from_the_centre_is_worked_outward_and_mirrored() {
+    let rule = from_centre(vec![
+        plain(Length::inches(2)),
+        knife(INCH, TowardOrder::Centre),
+        plain(Length::inches(6)),
+    ]);
+    let laid = lay_out(&rule, None, None).unwrap();
+    assert_eq!(
+        (laid.flat, laid.finished),
+        (Length::inches(20), Length::inches(16))
+    );
+    let expected = [(48, 64, 48, Toward::Right), (112, 96, 80, Toward::Left)];
+    assert_eq!(folds(&laid), expected);
+    assert_eq!(
+        laid.pleats
+            .iter()
+            .map(|pleat| pleat.mirrored)
+            .collect::<Vec<_>>(),
+        [true, false]
+    );
+}
+
+#[test]
+fn a_rule_from_the_left_edge_is_mirrored_to_the_right() {
+    let steps = vec![
+        plain(Length::inches(3)),
+        knife(INCH, TowardOrder::Centre),
+        StepKind::Rest,
+    ];
+    let laid = lay_out(
+        &rule(Start::Left, true, steps),
+        Some(Length::inches(16)),
+        None,
+    )
+    .unwrap();
+    assert_eq!(laid.flat, Length::inches(20));
+    assert_eq!(
+        folds(&laid),
+        [(24, 40, 24, Toward::Right), (136, 120, 104, Toward::Left)]
+    );
+    assert_eq!(
+        laid.pleats
+            .iter()
+            .map(|pleat| pleat.mirrored)
+            .collect::<Vec<_>>(),
+        [false, true]
+    );
+}
+
+#[test]
+fn a_rule_from_the_centre_that_is_not_mirrored_leaves_the_left_half_plain() {
+    let steps = vec![plain(INCH), knife(INCH, TowardOrder::Edge), StepKind::Rest];
+    let rule = rule(Start::Centre, false, steps);
+    for (finished, flat) in [(None, Some(20)), (Some(18), None), (Some(18), Some(20))] {
+        let laid = lay_out(
+            &rule,
+            finished.map(Length::inches),
+            flat.map(Length::inches),
+        )
+        .unwrap();
+        assert_eq!(
+            (laid.flat, laid.finished),
+            (Length::inches(20), Length::inches(18))
+        );
+        assert_eq!(folds(&laid), [(88, 104, 88, Toward::Right)]);
+    }
+}
+
+#[test]
+fn one_sided_spaces_meet_the_finished_width() {
+    let space = open(INCH, Length::inches(9), Length::inches(2));
+    let rule = rule(
+        Start::Centre,
+        false,
+        vec![space, knife(INCH, TowardOrder::Edge)],
+    );
+    // The right half is s + 2 flat and s finished, the left half s + 2: together 2s + 2.
+    let laid = lay_out(&rule, Some(Length::inches(12)), None).unwrap();
+    assert_eq!(
+        (laid.flat, laid.finished),
+        (Length::inches(14), Length::inches(12))
+    );
+    assert_eq!(laid.pleats[0].from, Length::inches(7 + 5));
+}
+
+#[test]
+fn toward_the_centre_and_the_edge_depend_on_the_half() {
+    use TowardOrder::{Centre, Edge, Left, Right};
+    let directions = |start, mirrored, toward| {
+        let steps = vec![
+            plain(INCH),
+            knife(INCH, toward),
+            plain(INCH),
+            knife(INCH, toward),
+            plain(INCH),
+        ];
+        let laid = lay_out(&rule(start, mirrored, steps), None, None).unwrap();
+        let way = |toward| if toward == Toward::Left { '<' } else { '>' };
+        laid.pleats
+            .iter()
+            .map(|pleat| way(pleat.folds[0].toward))
+            .collect::<String>()
+    };
+    let cases = [
+        (Start::Left, false, Centre, "><"),
+        (Start::Left, false, Edge, "<>"),
+        (Start::Left, false, Left, "<<"),
+        (Start::Left, false, Right, ">>"),
+        (Start::Left, true, Centre, ">><<"),
+        (Start::Left, true, Edge, "<<>>"),
+        (Start::Left, true, Left, "<<>>"),
+        (Start::Centre, true, Centre, ">><<"),
+        (Start::Centre, true, Edge, "<<>>"),
+        (Start::Centre, true, Right, "<<>>"),
+        (Start::Centre, false, Centre, "<<"),
+        (Start::Centre, false, Edge, ">>"),
+    ];
+    for (start, mirrored, toward, expected) in cases {
+        assert_eq!(
+            directions(start, mirrored, toward),
+            expected,
+            "{start:?} {mirrored} {toward:?}"
+        );
+    }
+}
+
+#[test]
+fn plain_cloth_that_ends_a_repeat_lies_only_between_its_turns() {
+    let inner = vec![
+        plain(INCH),
+        repeat(
+            Ranged::fixed(2),
+            vec![knife(INCH, TowardOrder::Left), plain(INCH)],
+        ),
+        plain(Length::inches(3)),
+    ];
+    let laid = lay_out(
+        &from_left(vec![repeat(Ranged::fixed(3), inner)]),
+        None,
+        None,
+    )
+    .unwrap();
+    // Three turns of 1 + knife + 1 + knife, with 3 between.
+    assert_eq!(
+        (laid.finished, laid.pleats.len()),
+        (Length::inches(3 * 2 + 2 * 3), 6)
+    );
+    assert_eq!(laid.flat, Length::inches(12 + 6 * 2));
+}
+
+#[test]
+fn a_placed_fold_lies_where_the_rule_says() {
+    let two_on = FoldPlace::On(Length::inches(5));
+    let rule = from_centre(vec![
+        placed(
+            knife(Length::inches(2), TowardOrder::Centre),
+            FoldPlace::At(Length::inches(5)),
+        ),
+        placed(knife(INCH, TowardOrder::Centre), two_on),
+        placed(boxed(inches(4), None), two_on),
+        placed(inverted(inches(4), None), two_on),
+    ]);
+    let laid = lay_out(&rule, None, Some(Length::inches(60))).unwrap();
+    let from_centre: Vec<_> = laid.pleats[4..]
+        .iter()
+        .flat_map(|pleat| &pleat.folds)
+        .map(|fold| (fold.crease - Length::inches(30)).nanometres() / INCH.nanometres())
+        .collect();
+    // A box has its face of 1 in between its folds, an inverted pleat 2 in; each `on` is measured
+    // from the last fold before it.
+    assert_eq!(from_centre, [5, 10, 15, 16, 21, 23]);
+}
+
+#[test]
+fn what_is_left_goes_to_plain_cloth_behind_the_last_placed_pleat() {
+    let rule = from_left(vec![
+        StepKind::Rest,
+        placed(
+            knife(INCH, TowardOrder::Left),
+            FoldPlace::At(Length::inches(8)),
+        ),
+        StepKind::Rest,
+        knife(INCH, TowardOrder::Left),
+        plain(Length::inches(4)),
+    ]);
+    let laid = lay_out(&rule, None, Some(Length::inches(30))).unwrap();
+    assert_eq!(laid.pleats[0].to, Length::inches(8));
+    assert_eq!(laid.pleats[1].to, Length::inches(26));
+}
+
+#[test]
+fn what_is_left_is_shared_by_all_that_take_it() {
+    let steps = vec![
+        StepKind::Rest,
+        knife(INCH, TowardOrder::Left),
+        StepKind::Rest,
+    ];
+    let laid = lay_out(&from_left(steps), Some(Length::inches(9)), None).unwrap();
+    assert_eq!(laid.pleats[0].from, inches(36));
+    assert_eq!(laid.flat, Length::inches(11));
+}
+
+#[test]
+fn plain_cloth_moves_in_proportion_to_the_room_its_range_leaves() {
+    let rule = from_left(vec![
+        open(Length::inches(2), Length::inches(4), Length::inches(2)),
+        knife(INCH, TowardOrder::Left),
+        open(Length::inches(3), Length::inches(9), Length::inches(3)),
+        knife(INCH, TowardOrder::Left),
+        plain(Length::inches(2)),
+    ]);
+    // 7 in at the ideals; 2 of the 8 in of room are needed, a quarter of each.
+    let laid = lay_out(&rule, Some(Length::inches(9)), None).unwrap();
+    assert_eq!(laid.pleats[0].from, inches(20));
+    assert_eq!(laid.pleats[1].from - laid.pleats[0].to, inches(36));
+}
+
+#[test]
+fn depths_move_only_when_plain_cloth_cannot() {
+    let knives = |depth| {
+        pleat(
+            PleatKind::Knife {
+                toward: TowardOrder::Left,
+            },
+            depth,
+        )
+    };
+    let rule = from_left(vec![
+        open(Length::inches(2), Length::inches(3), Length::inches(2)),
+        knives(Ranged::between(INCH, Length::inches(3), INCH)),
+        plain(Length::inches(4)),
+    ]);
+    let depth_at = |flat| {
+        let laid = lay_out(&rule, None, Some(Length::inches(flat))).unwrap();
+        (laid.pleats[0].from, laid.pleats[0].depth)
+    };
+    assert_eq!(depth_at(8), (Length::inches(2), INCH));
+    assert_eq!(depth_at(9), (Length::inches(3), INCH));
+    assert_eq!(depth_at(12), (Length::inches(3), inches(20)));
+}
+
+#[test]
+fn with_both_widths_depths_make_the_take_up_and_plain_cloth_the_width() {
+    let depth = Ranged::between(inches(8), inches(16), inches(10));
+    let rule = from_left(vec![
+        plain(Length::inches(2)),
+        repeat(
+            Ranged::fixed(4),
+            vec![
+                pleat(PleatKind::Box { face: None }, depth),
+                open(Length::inches(1), Length::inches(9), Length::inches(3)),
+            ],
+        ),
+        plain(Length::inches(2)),
+    ]);
+    // Take-up 24 in, 6 a box: depth 1 1/2 in, face 3 in; so 4 x 3 + 4 leaves 12 in for 3 spaces.
+    let laid = lay_out(&rule, Some(Length::inches(28)), Some(Length::inches(52))).unwrap();
+    assert_eq!(laid.finished, Length::inches(28));
+    for pleat in &laid.pleats {
+        assert_eq!(
+            (pleat.depth, pleat.face),
+            (inches(12), Some(Length::inches(3)))
+        );
+    }
+    assert_eq!(laid.pleats[1].from - laid.pleats[0].to, Length::inches(4));
+}
+
+#[test]
+fn of_two_counts_as_near_to_the_ideal_the_smaller_is_taken() {
+    let space = open(Length::inches(3), Length::inches(7), Length::inches(5));
+    let rule = from_left(vec![any_number(vec![
+        space,
+        knife(INCH, TowardOrder::Left),
+    ])]);
+    // Two spaces of 6 in or three of 4 in are both 1 in from the ideal.
+    let laid = lay_out(&rule, Some(Length::inches(12)), None).unwrap();
+    assert_eq!(laid.pleats.len(), 2);
+}
+
+#[test]
+fn several_open_counts_are_settled_together() {
+    let knives = || {
+        any_number(vec![
+            knife(INCH, TowardOrder::Left),
+            plain(Length::inches(3)),
+        ])
+    };
+    let boxes = || any_number(vec![plain(Length::inches(7)), boxed(INCH, None)]);
+    let laid = lay_out(
+        &from_left(vec![knives(), boxes()]),
+        Some(Length::inches(33)),
+        None,
+    );
+    // Spaces of 3 between knives, 9 a box with its space: 33 = 5 x 3 + 2 x 9 = 2 x 3 + 3 x 9.
+    let laid = laid.unwrap();
+    assert_eq!(
+        laid.pleats
+            .iter()
+            .filter(|pleat| pleat.kind == "box")
+            .count(),
+        3
+    );
+    assert_eq!(
+        laid.pleats
+            .iter()
+            .filter(|pleat| pleat.kind == "knife")
+            .count(),
+        3
+    );
+}
+
+#[test]
+fn thirds_of_an_inch_are_no_contradiction() {
+    let third = Length::inch_fraction(10, 3);
+    let steps = vec![plain(third), knife(INCH, TowardOrder::Left)];
+    let rule = from_left(vec![repeat(Ranged::fixed(3), steps)]);
+    let laid = lay_out(&rule, Some(Length::inches(10)), None).unwrap();
+    assert_eq!(
+        (laid.finished, laid.flat),
+        (Length::inches(10), Length::inches(16))
+    );
+    let first = laid.pleats[0].from;
+    assert!((first - third).abs() <= ROUNDING);
+}
+
+#[test]
+fn a_width_of_an_odd_number_of_nanometres_is_met() {
+    let space = open(INCH, Length::inches(9), Length::inches(2));
+    let rule = from_centre(vec![space, knife(INCH, TowardOrder::Centre), plain(INCH)]);
+    let odd = Length::inch_fraction(8 * 64 + 1, 64);
+    let by_finished = lay_out(&rule, Some(odd), None).unwrap();
+    assert_eq!(
+        (by_finished.finished, by_finished.flat),
+        (odd, odd + Length::inches(4))
+    );
+    let by_flat = lay_out(&rule, None, Some(odd)).unwrap();
+    assert_eq!(
+        (by_flat.finished, by_flat.flat),
+        (odd - Length::inches(4), odd)
+    );
+}
+
+#[test]
+fn two_thousand_pleats_are_laid() {
+    let steps = vec![knife(INCH, TowardOrder::Left), plain(INCH)];
+    let rule = from_left(vec![repeat(Ranged::fixed(2_000), steps)]);
+    assert_eq!(lay_out(&rule, None, None).unwrap().pleats.len(), 2_000);
+}
+
+/// The formula of the sums: 2en at worst, 2e*sqrt(n) likely.
+#[test]
+fn the_tolerance_grows_with_the_pleats() {
+    let rule = from_left(Vec::new());
+    assert_eq!(tolerance(&rule, 9), None);
+    let careful = pelmet_workroom::PleatRule {
+        folding_error: Some(inches(1)),
+        ..rule
+    };
+    assert_eq!(tolerance(&careful, 9), Some((inches(18), inches(6))));
+    assert_eq!(tolerance(&careful, 0), Some((Length::ZERO, Length::ZERO)));
+}

@@ -1,0 +1,111 @@
+//! Rules nobody would sew, which must still be answered.
+
+use proptest::prelude::*;
+
+use pelmet_measure::Length;
+use pelmet_workroom::{
+    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
+    check, fold, is_hidden, lay_out, tolerance,
+};
+
+proptest! {
+    // Each case may be a strip of thousands of pieces.
+    #![proptest_config(ProptestConfig::with_cases(64))]
+
+    #[test]
+    fn any_rule_is_answered(
+        rule in wild_rule(),
+        finished in prop::option::of(wild_length()),
+        flat in prop::option::of(wild_length()),
+    ) {
+        let _ = tolerance(&rule, 2_000);
+        if let Ok(laid) = lay_out(&rule, finished, flat) {
+            let folding = fold(laid.flat, &laid.creases);
+            let _ = check(&rule, &laid, &folding);
+            let _ = is_hidden(&folding, laid.flat.divided(3));
+        }
+    }
+}
+
+fn wild_length() -> impl Strategy<Value = Length> {
+    prop_oneof![
+        (-400_i64..4000).prop_map(|eighths| Length::inch_fraction(eighths, 8)),
+        (-9_i64..9).prop_map(Length::from_nanometres),
+        any::<i64>().prop_map(Length::from_nanometres),
+        Just(Length::LARGEST),
+    ]
+}
+
+fn wild_range() -> impl Strategy<Value = Ranged<Length>> {
+    (wild_length(), wild_length(), wild_length()).prop_map(|(least, ideal, most)| Ranged {
+        least,
+        ideal,
+        most,
+    })
+}
+
+fn wild_pleat() -> impl Strategy<Value = StepKind> {
+    let kind = prop_oneof![
+        Just(PleatKind::Knife {
+            toward: TowardOrder::Centre
+        }),
+        Just(PleatKind::Knife {
+            toward: TowardOrder::Right
+        }),
+        prop::option::of(wild_range()).prop_map(|face| PleatKind::Box { face }),
+        prop::option::of(wild_range()).prop_map(|face| PleatKind::Inverted { face }),
+    ];
+    let place = prop::option::of(prop_oneof![
+        wild_length().prop_map(FoldPlace::At),
+        wild_length().prop_map(FoldPlace::On),
+    ]);
+    (kind, wild_range(), place)
+        .prop_map(|(kind, depth, place)| StepKind::Pleat(PleatOrder { kind, depth, place }))
+}
+
+fn wild_steps() -> impl Strategy<Value = Vec<PleatStep>> {
+    let leaf = prop_oneof![
+        wild_range().prop_map(StepKind::Plain),
+        Just(StepKind::Rest),
+        wild_pleat()
+    ];
+    let count = prop_oneof![0_u32..4, Just(60), any::<u32>()];
+    let step = leaf.prop_recursive(3, 12, 3, move |inner| {
+        let steps = prop::collection::vec(inner, 0..3).prop_map(numbered);
+        (count.clone(), count.clone(), steps).prop_map(|(least, most, steps)| StepKind::Repeat {
+            count: Ranged {
+                least,
+                ideal: least,
+                most,
+            },
+            steps,
+        })
+    });
+    prop::collection::vec(step, 0..4).prop_map(numbered)
+}
+
+fn numbered(kinds: Vec<StepKind>) -> Vec<PleatStep> {
+    kinds
+        .into_iter()
+        .enumerate()
+        .map(|(number, kind)| PleatStep { number, kind })
+        .collect()
+}
+
+fn wild_rule() -> impl Strategy<Value = PleatRule> {
+    let start = prop_oneof![Just(Start::Left), Just(Start::Centre)];
+    (
+        start,
+        any::<bool>(),
+        wild_steps(),
+        prop::option::of(wild_length()),
+    )
+        .prop_map(|(start, mirrored, steps, folding_error)| PleatRule {
+            name: String::new(),
+            start,
+            mirrored,
+            steps,
+            layers: None,
+            folding_error,
+        })
+}
