@@ -71,6 +71,12 @@ impl Console {
         self.reports.absorb(sources, diagnostics, shown);
     }
 
+    /// A design is not what this command wants of it.
+    pub fn fail(&mut self, diagnostic: Diagnostic) {
+        self.worsen(Outcome::Errors);
+        self.reports.push(diagnostic);
+    }
+
     /// The command cannot be carried out, or not for this file.
     pub fn refuse(&mut self, diagnostic: Diagnostic) {
         self.outcome.worsen(Outcome::NotCarriedOut);

@@ -3,7 +3,7 @@
 use std::path::{Path, PathBuf};
 
 use clap::Args;
-use pelmet_diagnostics::Diagnostic;
+use pelmet_diagnostics::{Diagnostic, codes};
 use pelmet_packet::Packet;
 use pelmet_sheets::TextOptions;
 
@@ -55,14 +55,15 @@ impl Build {
         let Some(packet) = built(job, console) else {
             return;
         };
-        let folder = self
-            .out
-            .clone()
-            .unwrap_or_else(|| file.with_extension("packet"));
-        if let Err(report) = write(&packet, &folder) {
-            console.refuse(report);
-        } else if !self.quiet {
-            console.say(&pelmet_sheets::text(&packet, console.text_options()));
+        if packet.windows.is_empty() {
+            console.fail(codes::nothing_to_make(&file.to_string_lossy()));
+            return;
+        }
+        let beside = file.with_extension("packet");
+        match write(&packet, self.out.as_deref().unwrap_or(&beside)) {
+            Ok(()) if self.quiet => {}
+            Ok(()) => console.say(&pelmet_sheets::text(&packet, console.text_options())),
+            Err(report) => console.refuse(report),
         }
     }
 }

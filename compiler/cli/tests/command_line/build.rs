@@ -85,6 +85,16 @@ fn a_failed_build_leaves_the_last_good_packet() {
 }
 
 #[test]
+fn a_house_style_alone_makes_nothing() {
+    let scratch = Scratch::with(&[("house.pelmet", "fabric felt { width: 72 in }\n")]);
+    assert_eq!(scratch.run("check house.pelmet").status, 0);
+    let done = scratch.run("build house.pelmet");
+    assert_eq!((done.status, done.output.as_str()), (1, ""));
+    assert!(done.errors.contains("[nothing-to-make]"), "{done}");
+    assert_eq!(scratch.list(""), ["house.pelmet"]);
+}
+
+#[test]
 fn a_folder_that_holds_anything_else_is_not_replaced() {
     let scratch = Scratch::with(&[("kitchen.pelmet", SOUND), ("client/photograph.txt", "dear")]);
     let done = scratch.run("build kitchen.pelmet --out client");

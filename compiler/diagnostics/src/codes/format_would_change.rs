@@ -7,8 +7,8 @@ pub const CODE: Code = Code {
     slug: "format-would-change",
     severity: Severity::Error,
     page: "\
-After laying a file out, `pelmet format` reads its own work again. Here it would have said something else
-than before, or lost a comment, so the file was left as it is.
+After laying a file out, `pelmet format` reads its own work again. Here it would have said something
+else than before, or lost a comment, so the file was left as it is.
 
 This is a fault of the formatter and not of the file, which says what it always said.
 

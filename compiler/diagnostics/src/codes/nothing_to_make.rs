@@ -1,6 +1,6 @@
 //! A design to be built that has no window in it.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::{Code, Diagnostic, Example, Severity};
 
 /// A design to be built that has no window in it.
 pub const CODE: Code = Code {
@@ -13,34 +13,12 @@ but no window.
 Build the file that has the windows, or add a window. `pelmet check` is the command for a house
 style alone.
 ",
-    failing: Example::Text(
-        "\
-fabric calico { width: 45 in }
-",
-    ),
-    mend: Example::Text(
-        "\
-fabric calico { width: 45 in }
-rod pole { length: 40 in, diameter: 1 in }
-make seamed { seam: 1/2 in, lining: none }
-treatment valance {
-    panel front {
-        finished width: fill
-        drop: 12 in
-        head: over rod, tail 3 in
-        make: seamed
-        face: calico
-    }
-    row: front
-}
-window porch: valance { rod: pole }
-",
-    ),
+    failing: Example::Told("Building a file that describes two cloths and a rod, and no window."),
+    mend: Example::Told("Building the file of the job, which uses that one and has the windows."),
 };
 
-/// The main file, which begins at `span`, makes no window.
-pub fn nothing_to_make(span: Option<Span>, file: &str) -> Diagnostic {
-    CODE.report(format!("`{file}` has no window to make"))
-        .label_if_known(span, "no window is described from here on")
-        .help("build the file that has the windows, or add one: `window porch: valance { ... }`")
+/// The main file at `path`, with all it uses, describes no window.
+pub fn nothing_to_make(path: &str) -> Diagnostic {
+    CODE.report(format!("`{path}` has no window to make"))
+        .help("build the file that has the windows, or add one: `window porch: valance { … }`")
 }
