@@ -17,6 +17,9 @@ pub struct ClothToLay {
     pub cloth: Cloth,
     /// What is cut from it.
     pub cuts: Vec<CutPiece>,
+    /// How far from the cut end the part of the print lies that is held: the motif's centre, or what
+    /// hangs at the heading line. `None` where nothing is held.
+    pub print_line: Option<Length>,
 }
 
 /// Pieces of one size, cut for one panel of one window.
@@ -57,14 +60,18 @@ pub fn cloths_to_lay(job: &Job, work: &Work, style: &Style) -> Vec<ClothToLay> {
     job.fabrics
         .iter()
         .enumerate()
-        .map(|(fabric, the)| ClothToLay {
-            fabric,
-            cloth: cloth(the, style),
-            cuts: cut
-                .iter()
-                .filter(|(of, _)| *of == fabric)
+        .map(|(fabric, the)| {
+            let of_fabric = cut.iter().filter(|(of, _)| *of == fabric);
+            let cuts = of_fabric
                 .flat_map(|(_, cut)| cut_pieces(cut, the))
-                .collect(),
+                .collect();
+            let (cuts, print_line) = from_the_first_print(cuts);
+            ClothToLay {
+                fabric,
+                cloth: cloth(the, style),
+                cuts,
+                print_line,
+            }
         })
         .filter(|to_lay| !to_lay.cuts.is_empty())
         .collect()
@@ -213,6 +220,19 @@ fn on_its_side(upright: &pelmet_bolt::Piece) -> pelmet_bolt::Piece {
         phase_along: upright.phase_across,
         phase_across: upright.phase_along,
     }
+}
+
+/// The cloth is cut off square where its print suits the piece that needs the least before its
+/// print point, so that nothing is left over at the start of the bolt. Gives where the print then
+/// lies, from the cut end.
+fn from_the_first_print(mut cuts: Vec<CutPiece>) -> (Vec<CutPiece>, Option<Length>) {
+    let phases = cuts.iter().filter_map(|cut| cut.piece.phase_along);
+    let print_line = phases.min();
+    let first = print_line.unwrap_or_default();
+    for cut in &mut cuts {
+        cut.piece.phase_along = cut.piece.phase_along.map(|phase| phase - first);
+    }
+    (cuts, print_line)
 }
 
 /// The piece held only by the repeats its cloth has.

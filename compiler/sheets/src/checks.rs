@@ -112,7 +112,7 @@ fn print_panel(panel: &Panel, page: &mut Page) {
         page.item(&pleats(panel));
     }
     page.item(&format!(
-        "Length: {} made up, {} of it above the heading line; drop {}.",
+        "Length: {} made up, {} of it for the heading; drop {}.",
         panel.made_length.text, panel.heading_depth.text, panel.drop.text,
     ));
     if let Some(range) = &panel.hang_range {

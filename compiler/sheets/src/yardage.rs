@@ -22,6 +22,9 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
         page.heading(&cloth.name);
         page.paragraph(&about(cloth));
         page.paragraph(&to_buy(cloth));
+        if let Some(print_line) = &cloth.print_line {
+            page.paragraph(&where_to_begin(&print_line.text));
+        }
         page.paragraph(
             "Lengths are measured along the bolt from its cut end, places across from the left end \
             of the usable width.",
@@ -66,6 +69,14 @@ fn buy_list(packet: &Packet) -> Table {
         ]);
     }
     table
+}
+
+/// Where the cloth is cut off square before anything else, so that the print falls as it should.
+fn where_to_begin(print_line: &str) -> String {
+    format!(
+        "Begin with a square cut {print_line} before the part of the print that is held: the motif's \
+        centre, or what is to hang at the heading line."
+    )
 }
 
 /// What the cloth is like, in a sentence or two.

@@ -17,12 +17,14 @@ Cut anywhere else, the motif would sit off its place, or the print would not mee
 Choose a cloth that is wider or comes in longer lengths, make the panel smaller, or move the motif.
 ",
     failing: one_window! {
-        fabric: "width: 54 in, repeat: 20 in along, bolt: 26 in",
+        fabric: "width: 54 in, repeat: 20 in along, 36 in across",
         panel: ["finished width: 40 in", "drop: 14 in"],
+        window: "rod: pole, motif: centred on front, 6 in below heading",
     },
     mend: one_window! {
-        fabric: "width: 54 in, repeat: 20 in along, bolt: 20 yd",
+        fabric: "width: 54 in, repeat: 20 in along, 24 in across",
         panel: ["finished width: 40 in", "drop: 14 in"],
+        window: "rod: pole, motif: centred on front, 6 in below heading",
     },
 };
 

@@ -49,6 +49,7 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
         width: printer.plain(fabric.width),
         usable_width: printer.plain(fabric.usable_width()),
         repeat: fabric.repeat.map(|repeat| print_repeat(repeat, printer)),
+        print_line: laid.to_lay.print_line.map(|line| printer.mark(line)),
         way_up: match fabric.way {
             Way::OneWay => WayUp::OneWay,
             Way::Any => WayUp::Any,

@@ -16,6 +16,9 @@ pub struct Cloth {
     pub usable_width: Measure,
     /// The period of its print, where it has one.
     pub repeat: Option<PrintRepeat>,
+    /// How far from the cut end of each bolt the part of the print must lie that is held: the motif's
+    /// centre, or what is to hang at the heading line. Nothing where no print is held.
+    pub print_line: Option<Measure>,
     /// Which ways up a piece may lie.
     pub way_up: WayUp,
     /// How many pieces are cut from it; each strip of a joined piece counts.
