@@ -52,6 +52,21 @@ fn every_block_of_the_readme_is_as_it_says() {
     assert_blocks_hold("README.md");
 }
 
+/// The mistake the README tells people to make gives the report that the README shows.
+#[test]
+fn the_report_in_the_readme_is_the_one_that_is_given() {
+    let readme = read("README.md");
+    let blocks = blocks(&readme);
+    let design = blocks.iter().find(|block| block.is("pelmet")).unwrap();
+    let shown = blocks.iter().find(|block| block.is("text")).unwrap();
+    let mistaken = design
+        .text
+        .replace("finished width: 13 in", "finished width: 30 in");
+    let built = Memory::of_files([("landing.pelmet", mistaken)]).build();
+    let given = render::plain(&built.diagnostics, &built.sources);
+    assert!(given.starts_with(shown.text.as_str()), "{given}");
+}
+
 #[test]
 fn every_file_of_the_library_stands_alone() {
     for file in pelmet_stdlib::FILES {
