@@ -41,11 +41,12 @@ struct Printer<'a> {
     rounds: usize,
 }
 
-/// What goes before a sign that does not begin a line.
+/// What goes before a sign.
 #[derive(Copy, Clone, PartialEq, Eq)]
 enum Before {
     Nothing,
     Blank,
+    LineEnd,
 }
 
 impl Printer<'_> {
@@ -76,18 +77,18 @@ impl Printer<'_> {
             self.phrases(value, Before::Blank);
         }
         if let Some(block) = &entry.block {
-            self.block(block);
+            self.block(block, before_block(entry));
         }
     }
 
-    fn block(&mut self, block: &Block) {
+    fn block(&mut self, block: &Block, before: Before) {
         let range = block.span.range();
         self.sign(
             "{",
             range.start,
             range.start.saturating_add(1),
             self.blocks,
-            Before::Blank,
+            before,
         );
         if !self.block_on_one_line(block) {
             self.blocks = self.blocks.saturating_add(1);
@@ -255,7 +256,7 @@ impl Printer<'_> {
     fn sign(&mut self, text: &str, start: usize, end: usize, levels: usize, before: Before) {
         let commented = self.comments_before(start, levels);
         let broken = text != "{" && breaks(self.gap_before(start));
-        if commented || broken {
+        if commented || broken || before == Before::LineEnd {
             self.page.begin_line(levels);
         } else if before == Before::Blank {
             self.page.write(" ");
@@ -301,6 +302,14 @@ impl Printer<'_> {
     fn has_empty_line_before(&self, place: usize) -> bool {
         let gap = self.gap_before(place).replace("\r\n", "\n");
         gap.matches(['\n', '\r']).nth(1).is_some()
+    }
+}
+
+/// After a comma, words with a `{` on their line would begin an entry of their own.
+fn before_block(entry: &Entry) -> Before {
+    match entry.value.as_ref().map(|value| value.phrases.as_slice()) {
+        Some([_, .., last]) if last.words().is_some() => Before::LineEnd,
+        _ => Before::Blank,
     }
 }
 
