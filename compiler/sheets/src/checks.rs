@@ -12,7 +12,8 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
         print_window(window, page);
     }
     print_list("Expected", packet.expectations.iter(), page, |expected| {
-        format!("{}: {}", expected.wording, expected.came_out)
+        let wording = expected.wording.trim_start_matches("expect ");
+        format!("{wording}: {}", expected.came_out)
     });
     print_list("Warnings", packet.warnings.iter(), page, warning);
     print_list("Assumed", packet.notes.iter(), page, note);

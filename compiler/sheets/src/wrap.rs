@@ -10,15 +10,10 @@ pub(crate) fn wrapped(text: &str, width: usize) -> Vec<String> {
         .word_separator(WordSeparator::AsciiSpace)
         .word_splitter(WordSplitter::NoHyphenation)
         .break_words(true);
-    textwrap::wrap(&with_numbers_held(text), options)
+    textwrap::wrap(&held_together(text), options)
         .into_iter()
         .map(|line| line.replace(HELD, " "))
         .collect()
-}
-
-/// The text made into one word that is not broken where that can be helped.
-pub(crate) fn held_together(text: &str) -> String {
-    text.replace(' ', HELD)
 }
 
 /// The columns a text takes on one line.
@@ -28,7 +23,7 @@ pub(crate) fn columns(text: &str) -> usize {
 
 /// The columns of the longest part of a text that is better not broken.
 pub(crate) fn longest_word(text: &str) -> usize {
-    with_numbers_held(text)
+    held_together(text)
         .split(' ')
         .map(columns)
         .max()
@@ -38,14 +33,21 @@ pub(crate) fn longest_word(text: &str) -> usize {
 /// A blank that keeps its two sides on one line.
 const HELD: &str = "\u{a0}";
 
-/// The text with every blank after a number made unbreakable: `15 1/2 in` stays in one piece.
-fn with_numbers_held(text: &str) -> String {
+/// The text with every blank after a number made unbreakable, and the one before a number that
+/// ends a phrase: `15 1/2 in` stays in one piece, and so do `strip 2` and `1 of 3`.
+fn held_together(text: &str) -> String {
     let mut held = String::with_capacity(text.len());
     let mut words = text.split(' ').peekable();
     while let Some(word) = words.next() {
         held.push_str(word);
-        if words.peek().is_some() {
-            held.push_str(if is_number(word) { HELD } else { " " });
+        if let Some(next) = words.peek().copied() {
+            let is_last = words.clone().nth(1).is_none();
+            let ends_phrase = is_count(next) && (is_last || next.ends_with(','));
+            held.push_str(if is_number(word) || ends_phrase {
+                HELD
+            } else {
+                " "
+            });
         }
     }
     held
@@ -57,6 +59,12 @@ fn is_number(word: &str) -> bool {
         .trim_start_matches(['-', '('])
         .starts_with(|first: char| first.is_ascii_digit());
     begins && word.ends_with(|last: char| last.is_ascii_digit())
+}
+
+/// Whether a word is a whole number and nothing more.
+fn is_count(word: &str) -> bool {
+    let digits = word.trim_end_matches(',');
+    !digits.is_empty() && digits.chars().all(|digit| digit.is_ascii_digit())
 }
 
 #[cfg(test)]
@@ -81,6 +89,12 @@ mod tests {
                 vec!["from corner 1,", "then 2"],
             ),
             ("bench-left", 5, vec!["bench", "-left"]),
+            ("wing face, strip 2", 16, vec!["wing face,", "strip 2"]),
+            (
+                "wing face, 1 of 3, fold at 9 in",
+                16,
+                vec!["wing face,", "1 of 3, fold at", "9 in"],
+            ),
             ("fenêtre côté cour", 12, vec!["fenêtre côté", "cour"]),
             ("窓の飾り 布", 8, vec!["窓の飾り", "布"]),
             ("", 8, vec![""]),

@@ -6,7 +6,6 @@ use pelmet_packet::packet::{Cloth, PlacedPiece, PrintRepeat, RepeatMatch, WayUp}
 use crate::page::Page;
 use crate::table::{Column, Table};
 use crate::words::{counted_of, optional};
-use crate::wrap::held_together;
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     if packet.cloths.is_empty() {
@@ -189,10 +188,7 @@ fn numbered(cloth: &Cloth, number: u32) -> Option<&PlacedPiece> {
 fn piece_in_words(piece: &PlacedPiece) -> String {
     let mut words = vec![piece.name.clone()];
     if piece.copies > 1 {
-        words.push(held_together(&format!(
-            "{} of {}",
-            piece.copy, piece.copies
-        )));
+        words.push(format!("{} of {}", piece.copy, piece.copies));
     }
     if piece.turned {
         words.push(String::from("upside down"));

@@ -90,6 +90,7 @@ fn cut_allowance(
 fn allowance_text(allowance: Allowance, printer: &Printer<'_>) -> String {
     let text = |length| printer.style.plain(length);
     match allowance {
+        nothing if nothing.total().is_zero() => String::from("nothing"),
         Allowance::Seam(width) => format!("{} seam", text(width)),
         Allowance::SingleHem { depth, turn } if turn.is_zero() => format!("{} hem", text(depth)),
         Allowance::SingleHem { depth, turn } => {
