@@ -4,6 +4,7 @@ mod broken;
 mod expected;
 mod judge;
 mod layout;
+mod panel_asked;
 
 use pelmet_design::{Design, Project, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, FileId, Sources};

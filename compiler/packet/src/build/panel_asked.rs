@@ -1,0 +1,149 @@
+//! The sizes of a panel, and what makes each of them so.
+
+use pelmet_design::{Expected, PanelSize, PanelWay};
+use pelmet_diagnostics::Span;
+use pelmet_measure::{Length, Style};
+use pelmet_workroom::{Layer, PanelMade, PanelOrder, Piece};
+
+use super::judge::CameOut;
+
+/// A panel whose size is asked for.
+pub(super) struct PanelAsked<'a> {
+    pub(super) order: &'a PanelOrder,
+    pub(super) made: &'a PanelMade,
+    pub(super) way: &'a PanelWay,
+    pub(super) style: Style,
+}
+
+impl PanelAsked<'_> {
+    pub(super) fn came_out(&self, size: PanelSize, window: &str) -> Option<CameOut> {
+        let PanelMade {
+            finished,
+            flat,
+            made_length,
+            ..
+        } = *self.made;
+        let (what, value, sum) = match size {
+            PanelSize::FinishedWidth => ("finished width", finished, self.finished_sum()),
+            PanelSize::FlatWidth => ("flat width", flat, self.flat_sum()),
+            PanelSize::MadeLength => ("made length", made_length, self.made_sum()),
+            PanelSize::Drop => ("drop", self.order.drop, Vec::new()),
+            PanelSize::CutWidth => {
+                let cut = self.face()?.cut_width;
+                ("cut width", cut, self.cut_sum("flat", flat, cut))
+            }
+            PanelSize::CutLength => {
+                let cut = self.face()?.cut_length;
+                ("cut length", cut, self.cut_sum("made up", made_length, cut))
+            }
+            PanelSize::Pleats => {
+                return self.counted("number of pleats", self.made.pleating.pleats.len(), window);
+            }
+            PanelSize::Layers => {
+                let thickest = usize::try_from(self.made.folding.thickest).ok()?;
+                return self.counted("number of layers", thickest, window);
+            }
+        };
+        Some(CameOut {
+            what: self.in_words(what, window),
+            value: Expected::Length(value),
+            text: self.style.plain(value),
+            cause: Some((self.cause(size), "this makes it so")),
+            sum,
+        })
+    }
+
+    fn counted(&self, what: &str, count: usize, window: &str) -> Option<CameOut> {
+        Some(CameOut {
+            what: self.in_words(what, window),
+            value: Expected::Count(u32::try_from(count).ok()?),
+            text: count.to_string(),
+            cause: Some((self.way.property("pleats"), "this makes it so")),
+            sum: Vec::new(),
+        })
+    }
+
+    fn in_words(&self, what: &str, window: &str) -> String {
+        format!(
+            "the {what} of the panel `{}` of `{window}`",
+            self.order.name
+        )
+    }
+
+    fn face(&self) -> Option<&Piece> {
+        self.made
+            .pieces
+            .iter()
+            .find(|piece| piece.layer == Layer::Face)
+    }
+
+    /// Where the number was written that the size follows from.
+    fn cause(&self, size: PanelSize) -> Span {
+        let keys = match size {
+            PanelSize::MadeLength | PanelSize::Drop | PanelSize::CutLength => LENGTHS,
+            PanelSize::FinishedWidth => WIDTHS_FINISHED_FIRST,
+            _ => WIDTHS,
+        };
+        let stated = keys
+            .iter()
+            .copied()
+            .find(|key| self.way.properties.contains_key(*key));
+        self.way.property(stated.unwrap_or("pleats"))
+    }
+
+    fn finished_sum(&self) -> Vec<String> {
+        let PanelMade { finished, flat, .. } = *self.made;
+        self.of_pleats(format!(
+            "{} flat - {} taken up = {}",
+            self.style.plain(flat),
+            self.style.plain(flat - finished),
+            self.style.plain(finished),
+        ))
+    }
+
+    fn flat_sum(&self) -> Vec<String> {
+        let PanelMade { finished, flat, .. } = *self.made;
+        self.of_pleats(format!(
+            "{} finished + {} taken up = {}",
+            self.style.plain(finished),
+            self.style.plain(flat - finished),
+            self.style.plain(flat),
+        ))
+    }
+
+    /// A sum that says something only where the panel is wider flat than finished.
+    fn of_pleats(&self, sum: String) -> Vec<String> {
+        if self.made.flat == self.made.finished {
+            Vec::new()
+        } else {
+            vec![sum]
+        }
+    }
+
+    fn made_sum(&self) -> Vec<String> {
+        let PanelMade {
+            made_length,
+            heading_depth,
+            ..
+        } = *self.made;
+        vec![format!(
+            "{} of heading + {} of drop = {}",
+            self.style.plain(heading_depth),
+            self.style.plain(self.order.drop),
+            self.style.plain(made_length),
+        )]
+    }
+
+    fn cut_sum(&self, what: &str, sewn: Length, cut: Length) -> Vec<String> {
+        vec![format!(
+            "{} {what} + {} for allowances and shrinkage = {}",
+            self.style.plain(sewn),
+            self.style.plain(cut - sewn),
+            self.style.plain(cut),
+        )]
+    }
+}
+
+const LENGTHS: &[&str] = &["drop"];
+const WIDTHS_FINISHED_FIRST: &[&str] = &["finished width", "flat width", "cut width", "fullness"];
+const WIDTHS: &[&str] = &["flat width", "cut width", "finished width", "fullness"];
