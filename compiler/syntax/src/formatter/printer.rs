@@ -142,8 +142,15 @@ impl Printer<'_> {
     }
 
     fn phrase(&mut self, phrase: &Phrase, before: Before) {
+        let mut word_before = None;
         for (index, term) in phrase.terms.iter().enumerate() {
-            self.term(term, if index > 0 { Before::Blank } else { before });
+            let before = if index > 0 { Before::Blank } else { before };
+            match (&term.kind, word_before) {
+                // Behind a word `x`, a sign `x` would be read as a word and the word as the sign.
+                (TermKind::Times, Some("x" | "X")) => self.word("×", term.span, before),
+                _ => self.term(term, before),
+            }
+            word_before = term.word();
         }
     }
 
