@@ -65,6 +65,18 @@ impl Shape {
         })
     }
 
+    /// The closed line as a polygon: every corner in order, and every curve as points so near to one
+    /// another that the line between them stays with it.
+    #[must_use]
+    pub fn polygon(&self) -> Vec<Point> {
+        self.points()
+    }
+
+    /// The polygon side by side: the edge each side belongs to, its start and its end.
+    pub fn sides(&self) -> impl Iterator<Item = (&Edge, Point, Point)> {
+        self.runs()
+    }
+
     /// Its corners as points.
     pub(crate) fn points(&self) -> Vec<Point> {
         self.corners.iter().map(|corner| corner.at).collect()
