@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use pelmet_bolt::{Cloth, Fault, Layout, LayoutTrouble};
 use pelmet_measure::{Length, Style};
 use pelmet_workroom::{
-    Fabric, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Way, WindowOrder, Work,
+    Fabric, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Strip, Way, WindowOrder, Work,
 };
 
 /// A cloth of the job and all that is cut from it.
@@ -63,7 +63,7 @@ pub fn cloths_to_lay(job: &Job, work: &Work, style: &Style) -> Vec<ClothToLay> {
         .map(|(fabric, the)| {
             let of_fabric = cut.iter().filter(|(of, _)| *of == fabric);
             let cuts = of_fabric
-                .flat_map(|(_, cut)| cut_pieces(cut, the))
+                .flat_map(|(_, cut)| cut_pieces(cut, the, style))
                 .collect();
             let (cuts, print_line) = from_the_first_print(cuts);
             ClothToLay {
@@ -171,44 +171,85 @@ fn by_value(name: &str) -> String {
         .collect()
 }
 
-/// A piece as it lies on the cloth: one size, or one for each width of strip it is joined from.
-fn cut_pieces(cut: &Cut<'_>, fabric: &Fabric) -> Vec<CutPiece> {
+/// A piece as it lies on the cloth: one size, or one for each kind of strip it is joined from.
+fn cut_pieces(cut: &Cut<'_>, fabric: &Fabric, style: &Style) -> Vec<CutPiece> {
+    let lying = Lying { cut, fabric, style };
     let Some(joined) = &cut.piece.joined else {
-        return vec![cut_piece(cut, fabric, cut.piece.cut_width, Vec::new())];
+        return vec![lying.whole()];
     };
-    strips_by_width(joined)
+    strips_alike(joined)
         .into_iter()
-        .map(|(width, strips)| cut_piece(cut, fabric, width, strips))
+        .map(|(strip, numbers)| lying.strip(strip, numbers))
         .collect()
 }
 
-fn cut_piece(cut: &Cut<'_>, fabric: &Fabric, width: Length, strips: Vec<u32>) -> CutPiece {
-    let Cut {
-        window,
-        panel,
-        piece,
-    } = *cut;
-    let strip_count = u32::try_from(strips.len().max(1)).unwrap_or(u32::MAX);
-    let upright = pelmet_bolt::Piece {
-        width,
-        length: piece.cut_length,
-        quantity: piece.quantity.saturating_mul(strip_count),
-        phase_along: Some(piece.print_point.down),
-        phase_across: piece.print_held_across.then_some(piece.print_point.across),
-    };
-    let lying = if piece.railroaded {
-        on_its_side(&upright)
-    } else {
-        upright
-    };
-    CutPiece {
-        window,
-        panel,
-        layer: piece.layer,
-        strips,
-        on_fold: piece.on_fold,
-        railroaded: piece.railroaded,
-        piece: held_by(fabric, lying),
+/// A piece about to be laid on its cloth.
+struct Lying<'a> {
+    cut: &'a Cut<'a>,
+    fabric: &'a Fabric,
+    style: &'a Style,
+}
+
+impl Lying<'_> {
+    fn whole(&self) -> CutPiece {
+        let piece = self.cut.piece;
+        // In a half-drop print the columns differ, so like panels are alike only if each begins on
+        // a column of its own kind.
+        let held_across = piece.print_held_across || self.is_half_drop();
+        let held = held_across.then_some(piece.print_point.across);
+        self.laid(piece.cut_width, piece.print_point.down, held, Vec::new())
+    }
+
+    fn strip(&self, strip: Strip, numbers: Vec<u32>) -> CutPiece {
+        let along = self.fabric.repeat.and_then(|repeat| repeat.along);
+        let half = along.filter(|_| strip.half_dropped && self.is_half_drop());
+        let down = self.cut.piece.print_point.down + half.unwrap_or_default().divided(2);
+        self.laid(strip.cut_width, down, strip.print_across, numbers)
+    }
+
+    fn is_half_drop(&self) -> bool {
+        let repeat = self.fabric.repeat;
+        repeat.is_some_and(|repeat| repeat.matching == Match::HalfDrop)
+    }
+
+    /// Sizes are laid as they are cut: rounded up to the cutting step, but never over the cloth for
+    /// a strip that takes its whole width.
+    fn laid(
+        &self,
+        width: Length,
+        down: Length,
+        across: Option<Length>,
+        strips: Vec<u32>,
+    ) -> CutPiece {
+        let Cut {
+            window,
+            panel,
+            piece,
+        } = *self.cut;
+        let strip_count = u32::try_from(strips.len().max(1)).unwrap_or(u32::MAX);
+        let step = self.style.cut_step;
+        let most = self.fabric.usable_width().max(width);
+        let upright = pelmet_bolt::Piece {
+            width: width.round_up_to(step).min(most),
+            length: piece.cut_length.round_up_to(step),
+            quantity: piece.quantity.saturating_mul(strip_count),
+            phase_along: Some(down),
+            phase_across: across,
+        };
+        let lying = if piece.railroaded {
+            on_its_side(&upright)
+        } else {
+            upright
+        };
+        CutPiece {
+            window,
+            panel,
+            layer: piece.layer,
+            strips,
+            on_fold: piece.on_fold,
+            railroaded: piece.railroaded,
+            piece: held_by(self.fabric, lying),
+        }
     }
 }
 
@@ -247,19 +288,16 @@ fn held_by(fabric: &Fabric, mut piece: pelmet_bolt::Piece) -> pelmet_bolt::Piece
     piece
 }
 
-/// The strips of a joined piece, those of one width together: they share the width of the cloth.
-fn strips_by_width(joined: &JoinedWidths) -> Vec<(Length, Vec<u32>)> {
-    let mut by_width: Vec<(Length, Vec<u32>)> = Vec::new();
+/// The strips of a joined piece, those alike together: they share the width of the cloth.
+fn strips_alike(joined: &JoinedWidths) -> Vec<(Strip, Vec<u32>)> {
+    let mut alike: Vec<(Strip, Vec<u32>)> = Vec::new();
     for (number, strip) in (1..).zip(&joined.strips) {
-        match by_width
-            .iter_mut()
-            .find(|(width, _)| *width == strip.cut_width)
-        {
-            Some((_, strips)) => strips.push(number),
-            None => by_width.push((strip.cut_width, vec![number])),
+        match alike.iter_mut().find(|(other, _)| other == strip) {
+            Some((_, numbers)) => numbers.push(number),
+            None => alike.push((*strip, vec![number])),
         }
     }
-    by_width
+    alike
 }
 
 fn cloth(fabric: &Fabric, style: &Style) -> Cloth {
@@ -269,7 +307,9 @@ fn cloth(fabric: &Fabric, style: &Style) -> Cloth {
         gap: fabric.shear_gap,
         repeat_along: repeat.and_then(|repeat| repeat.along),
         repeat_across: repeat.and_then(|repeat| repeat.across),
-        half_drop: repeat.is_some_and(|repeat| repeat.matching == Match::HalfDrop),
+        // Where the print does not say how wide its columns are, each strip says where it stands.
+        half_drop: repeat
+            .is_some_and(|repeat| repeat.matching == Match::HalfDrop && repeat.across.is_some()),
         one_way: fabric.way == Way::OneWay,
         bolt_length: fabric.bolt_length,
         buying_step: style.buying_step(),

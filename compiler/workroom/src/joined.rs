@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 
-use crate::{Layer, PieceMatter};
+use crate::{Layer, PieceMatter, Strip};
 
 /// The narrowest strip that is joined on, sewn. Common practice, no source: less is hard to press.
 pub const LEAST_PART: Length = Length::inches(4);
@@ -23,13 +23,14 @@ pub fn strips_needed(flat: Length, usable: Length, join: Length) -> Option<u32> 
 /// the middle, equal part widths outside (UFGS 12 22 00; Merrick and Day, p. 119).
 ///
 /// Where the part widths would come out under [`LEAST_PART`], the middle ones give them the rest.
+/// `whole` is the most a strip may have between its seams.
 pub(crate) fn strip_widths(
     layer: Layer,
     cut_width: Length,
-    usable: Length,
+    whole: Length,
     join: Length,
 ) -> Result<Vec<Length>, PieceMatter> {
-    let whole = usable - join * 2;
+    let usable = whole + join * 2;
     if whole < LEAST_PART * 3 {
         let needed = LEAST_PART * 3 + join * 2;
         return Err(PieceMatter::ClothTooNarrow {
@@ -58,6 +59,78 @@ pub(crate) fn strip_widths(
     Ok(strips.into_iter().map(|strip| strip + join * 2).collect())
 }
 
+/// The most a strip may have between its seams for the print to meet across them: a whole number
+/// of repeats, and room to move the strip to where `held` (from the left edge of the cut piece)
+/// sits on a line of the print. The whole width where no such strip fits.
+pub(crate) fn whole_width(usable: Length, join: Length, print: Option<HeldAcross>) -> Length {
+    let widest = usable - join * 2;
+    let Some(print) = print else { return widest };
+    let mut sewn = widest.round_down_to(print.repeat);
+    while sewn.is_positive() {
+        let room = widest - sewn;
+        // The held point is the middle of the piece, and so of its middle strip.
+        let to_line = match print.motif {
+            true => print.repeat - over(join + sewn.divided(2), print.repeat).0,
+            false => Length::ZERO,
+        };
+        if over(to_line, print.repeat).0 <= room {
+            return sewn;
+        }
+        sewn -= print.repeat;
+    }
+    widest
+}
+
+/// What of a print is held across a joined piece.
+#[derive(Copy, Clone)]
+pub(crate) struct HeldAcross {
+    /// The repeat across.
+    pub(crate) repeat: Length,
+    /// Whether a motif is held in the middle.
+    pub(crate) motif: bool,
+}
+
+/// Each strip with the point of it that must sit on the print. `held` is the motif's place from
+/// the left edge of the cut piece; without one the middle strip begins on a line of the print.
+pub(crate) fn strips_on_print(
+    widths: &[Length],
+    join: Length,
+    repeat: Option<Length>,
+    held: Option<Length>,
+) -> Vec<Strip> {
+    let mut left = Length::ZERO;
+    let lefts: Vec<Length> = widths
+        .iter()
+        .map(|&width| {
+            let at = left;
+            left += width - join * 2;
+            at
+        })
+        .collect();
+    let middle = lefts.get(lefts.len() / 2).copied().unwrap_or_default();
+    let held = held.unwrap_or(middle);
+    let strips = widths.iter().zip(&lefts).enumerate();
+    strips
+        .map(|(index, (&cut_width, &left))| {
+            let print = repeat.map(|repeat| over(held - left, repeat));
+            // Without a repeat across, the next width is a column of its own.
+            let from_middle = index.abs_diff(lefts.len() / 2) % 2 != 0;
+            Strip {
+                cut_width,
+                print_across: print.map(|(point, _)| point),
+                half_dropped: print.map_or(from_middle, |(_, repeats)| repeats % 2 != 0),
+            }
+        })
+        .collect()
+}
+
+/// What a length has over whole repeats, and how many those are (negative to the left).
+fn over(length: Length, repeat: Length) -> (Length, i64) {
+    let whole = length.round_down_to(repeat);
+    let repeats = whole.nanometres().checked_div(repeat.nanometres());
+    (length - whole, repeats.unwrap_or(0))
+}
+
 /// Where the sewn lines between strips lie, from the left edge of the cut piece.
 pub(crate) fn seam_positions(strips: &[Length], join: Length) -> Vec<Length> {
     let mut reached = join;
@@ -66,4 +139,56 @@ pub(crate) fn seam_positions(strips: &[Length], join: Length) -> Vec<Length> {
         reached
     });
     ends.take(strips.len().saturating_sub(1)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn print_meets_at_every_seam(strips: &[Strip], join: Length, repeat: Length) -> bool {
+        strips.windows(2).all(|pair| {
+            let right = pair[0].cut_width - join - pair[0].print_across.unwrap();
+            let left = join - pair[1].print_across.unwrap();
+            over(right - left, repeat).0.is_zero()
+        })
+    }
+
+    #[test]
+    fn the_print_meets_at_every_seam_and_strips_fit_their_cloth() {
+        for (cut_width, usable, repeat, motif) in [
+            (101, 53, 12, false),
+            (96, 53, 12, true),
+            (81, 48, 12, true),
+            (300, 54, 9, true),
+            (300, 54, 27, false),
+            (140, 54, 50, false),
+        ] {
+            let [cut_width, usable, repeat] = [cut_width, usable, repeat].map(Length::inches);
+            let join = Length::inch_fraction(1, 2);
+            let print = HeldAcross { repeat, motif };
+            let whole = whole_width(usable, join, Some(print));
+            let widths = strip_widths(Layer::Face, cut_width, whole, join).unwrap();
+            let held = motif.then(|| cut_width.divided(2));
+            let strips = strips_on_print(&widths, join, Some(repeat), held);
+            assert!(print_meets_at_every_seam(&strips, join, repeat));
+            // Moved to the first line of the print that it can sit on, every strip still fits.
+            for strip in &strips {
+                let to_line = over(-strip.print_across.unwrap(), repeat).0;
+                assert!(to_line + strip.cut_width <= usable, "{strip:?}");
+            }
+        }
+    }
+
+    #[test]
+    fn strips_beside_the_middle_one_lie_half_a_repeat_lower_in_a_half_drop() {
+        let widths = [20, 53, 53, 53, 20].map(Length::inches);
+        let dropped = |repeat: Option<Length>| -> Vec<bool> {
+            let strips = strips_on_print(&widths, Length::inch_fraction(1, 2), repeat, None);
+            strips.iter().map(|strip| strip.half_dropped).collect()
+        };
+        assert_eq!(dropped(None), [false, true, false, true, false]);
+        // 52 in between seams is one repeat of 52 in, and two of 26 in.
+        assert_eq!(dropped(Some(Length::inches(52)))[1..4], [true, false, true]);
+        assert_eq!(dropped(Some(Length::inches(26)))[1..4], [false; 3]);
+    }
 }

@@ -142,11 +142,11 @@ pub struct Pleat {
     pub step: usize,
     /// Whether it belongs to the mirrored half.
     pub mirrored: bool,
-    /// "knife", "box" or "inverted".
+    /// "knife", "box", "double box", "inverted" or "kick".
     pub kind: &'static str,
     /// Depth of one fold.
     pub depth: Length,
-    /// Width of the face, for a box or inverted pleat.
+    /// Width of the face, for a pleat that has one.
     pub face: Option<Length>,
     /// Flat width taken up.
     pub take_up: Length,
@@ -297,6 +297,12 @@ pub struct JoinedWidths {
 pub struct Strip {
     /// Its cut width, allowances included.
     pub cut_width: Length,
+    /// How far from its left edge a point lies that must sit on a line of the print across, so that
+    /// the print meets at the seams; less than one repeat. `None` where nothing is held across.
+    pub print_across: Option<Length>,
+    /// Whether that point is an odd number of repeats from the one held in the panel, so that a
+    /// half-drop print stands half a repeat lower there.
+    pub half_dropped: bool,
 }
 
 /// A seam between two strips.
@@ -366,7 +372,7 @@ pub enum MarkKind {
     Fold {
         /// The pleat's number from the left, from 1.
         pleat: usize,
-        /// "knife", "box" or "inverted".
+        /// "knife", "box", "double box", "inverted" or "kick".
         kind: &'static str,
         /// Depth of the fold.
         depth: Length,

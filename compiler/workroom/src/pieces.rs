@@ -1,13 +1,13 @@
 //! The pieces of a panel: the cut line, the sizes the shears follow, joined widths.
 
-use num_traits::CheckedSub;
+use num_traits::{CheckedDiv, CheckedSub};
 use pelmet_measure::{Length, Ratio};
 
 use crate::allowance::{edge_allowances, grow};
-use crate::joined::{seam_positions, strip_widths};
+use crate::joined::{HeldAcross, seam_positions, strip_widths, strips_on_print, whole_width};
 use crate::{
     EdgeKind, Fabric, Folding, JoinedWidths, Layer, LayerMaking, Matter, OutlineMatter, Piece,
-    PieceMatter, Point, Seam, Shape, Strip, is_hidden,
+    PieceMatter, Point, Seam, Shape, is_hidden,
 };
 
 /// One layer of a panel, about to be cut.
@@ -118,7 +118,11 @@ impl Cutting<'_> {
         left: Length,
         matters: &mut Vec<Matter>,
     ) -> Option<JoinedWidths> {
-        let widths = strip_widths(self.layer, cut_width, self.cloth.usable_width(), self.join);
+        let (usable, repeat) = (self.cloth.usable_width(), self.repeat_across());
+        let motif = self.motif.is_some();
+        let print = repeat.map(|repeat| HeldAcross { repeat, motif });
+        let whole = whole_width(usable, self.join, print);
+        let widths = strip_widths(self.layer, cut_width, whole, self.join);
         let strips = widths.map_err(|matter| matters.push(matter.into())).ok()?;
         let kept = Ratio::new_raw(1, 1).checked_sub(&self.cloth.shrinkage)?;
         let seams = seam_positions(&strips, self.join)
@@ -132,15 +136,28 @@ impl Cutting<'_> {
             });
         let seams: Vec<Seam> = seams.collect();
         matters.extend(self.showing(&seams));
-        let strips = strips
-            .into_iter()
-            .map(|cut_width| Strip { cut_width })
-            .collect();
+        let held = self
+            .motif
+            .map(|motif| (motif.across - left).scaled(self.grown()));
         Some(JoinedWidths {
-            strips,
+            strips: strips_on_print(&strips, self.join, repeat, held),
             seams,
             allowance: self.join,
         })
+    }
+
+    /// The repeat across that a strip of this cloth can hold; a wider one cannot meet at a seam.
+    fn repeat_across(&self) -> Option<Length> {
+        let across = self.cloth.repeat.and_then(|repeat| repeat.across);
+        let widest = self.cloth.usable_width() - self.join * 2;
+        across.filter(|across| *across <= widest)
+    }
+
+    /// By how much a size is cut larger for what the cloth will lose.
+    fn grown(&self) -> Ratio {
+        let one = Ratio::new_raw(1, 1);
+        let kept = one.checked_sub(&self.cloth.shrinkage);
+        kept.and_then(|kept| one.checked_div(&kept)).unwrap_or(one)
     }
 
     /// The seams that a pleated face lets be seen; a flat or gathered one has nowhere to hide them.
