@@ -10,8 +10,10 @@
 
 mod allowance;
 mod crossing;
+mod elevation;
 mod fabric;
 mod finding;
+mod folded_outline;
 mod folding;
 mod geometry;
 mod heading;
@@ -37,8 +39,10 @@ mod work;
 mod work_panel;
 
 pub use allowance::LONGEST_POINT;
+pub use elevation::{Elevation, LiningSeen};
 pub use fabric::{Fabric, Match, Price, Repeat, Way};
 pub use finding::{Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject};
+pub use folded_outline::{FoldedLayer, FoldedOutline, fold_outline};
 pub use folding::{fold, is_hidden};
 pub use heading::{FastenerOrder, Heading};
 pub use joined::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};

@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Area, Length};
 
-use crate::Allowance;
+use crate::{Allowance, FoldedOutline};
 
 /// The answer for a whole job; windows in the order of the job.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -44,6 +44,9 @@ pub struct PanelMade {
     pub folding: Folding,
     /// The made-up outline, sewn line by sewn line, in flat coordinates.
     pub shape: Shape,
+    /// That outline with the pleats laid; `None` where creases alone do not make the finished
+    /// width, as in a gathered panel.
+    pub folded: Option<FoldedOutline>,
     /// What is cut: face first, then lining.
     pub pieces: Vec<Piece>,
     /// Fusible tape, run by run, for one panel.

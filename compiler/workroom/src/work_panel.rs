@@ -10,7 +10,7 @@ use crate::pieces::Cutting;
 use crate::shape::{Ground, shape_of};
 use crate::{
     Cut, Fabric, Folding, Layer, Matter, PanelMade, PanelOrder, Piece, PieceMatter, Pleating,
-    Point, Shape, Support, check, fold, is_hidden, tolerance,
+    Point, ROUNDING, Shape, Support, check, fold, fold_outline, is_hidden, tolerance,
 };
 
 /// A panel to be worked out, with what it is made from and hangs on.
@@ -71,6 +71,8 @@ impl PanelTask<'_> {
             tolerance: self.tolerance(&pleating),
             fasteners,
             pieces,
+            folded: hung_by_folds(&pleating, &folding)
+                .then(|| fold_outline(&shape.polygon(), &folding)),
             pleating,
             folding,
             shape,
@@ -216,6 +218,11 @@ impl PanelTask<'_> {
         let pieces: Vec<Option<Piece>> = cut.collect();
         pieces.into_iter().collect()
     }
+}
+
+/// Whether the creases alone bring a panel to its finished width.
+fn hung_by_folds(pleating: &Pleating, folding: &Folding) -> bool {
+    (pleating.finished - folding.finished).abs() <= ROUNDING
 }
 
 /// A panel's cloth before it is cut.
