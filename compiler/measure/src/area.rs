@@ -1,9 +1,9 @@
 //! Areas, in whole square nanometres.
 
-use crate::Length;
-use crate::exact::nearest_quotient;
+use crate::exact::{nearest, nearest_quotient};
 use crate::operators::saturating_operators;
 use crate::text::{decimal_text, without_trailing_zeros};
+use crate::{Length, Ratio};
 
 /// An area: a whole number of square nanometres. Operators saturate at the ends of `i128`.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Default, Debug)]
@@ -23,6 +23,12 @@ impl Area {
     #[must_use]
     pub const fn from_square_nanometres(square_nanometres: i128) -> Area {
         Area(square_nanometres)
+    }
+
+    /// The area times an exact number, to the nearest square nanometre, saturating.
+    #[must_use]
+    pub fn scaled(self, by: Ratio) -> Area {
+        Area(nearest(self.0, by))
     }
 
     /// The area in square nanometres.

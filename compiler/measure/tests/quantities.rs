@@ -449,3 +449,12 @@ proptest! {
         let _ = (left.as_mass_per_area(), left.as_price(), number_text(left.amount));
     }
 }
+
+#[test]
+fn an_area_is_scaled_exactly_and_to_the_nearest() {
+    let area = Area::from_square_nanometres(10);
+    for (numerator, denominator, expected) in [(1, 3, 3), (2, 3, 7), (5, 4, 13), (0, 1, 0)] {
+        let scaled = area.scaled(Ratio::new(numerator, denominator));
+        assert_eq!(scaled, Area::from_square_nanometres(expected));
+    }
+}

@@ -10,6 +10,7 @@ mod mark_list;
 mod notions;
 mod options;
 mod page;
+mod rod_check;
 mod table;
 mod words;
 mod wrap;
@@ -22,11 +23,12 @@ use page::Page;
 use pelmet_packet::Packet;
 
 /// Every sheet, in the order the work is done.
-pub const ALL: [SheetKind; 5] = [
+pub const ALL: [SheetKind; 6] = [
     SheetKind::Yardage,
     SheetKind::Notions,
     SheetKind::CutSheet,
     SheetKind::MarkList,
+    SheetKind::RodCheck,
     SheetKind::Checks,
 ];
 
@@ -44,6 +46,7 @@ pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
         SheetKind::Notions => notions::print(packet, &mut page),
         SheetKind::CutSheet => cut_sheet::print(packet, &mut page),
         SheetKind::MarkList => mark_list::print(packet, &mut page),
+        SheetKind::RodCheck => rod_check::print(packet, &mut page),
         SheetKind::Checks => checks::print(packet, &mut page),
     }
     cautions::print(packet, kind, &mut page);
@@ -57,6 +60,7 @@ pub fn title(kind: SheetKind) -> &'static str {
         SheetKind::Notions => "Tape and fasteners",
         SheetKind::CutSheet => "Cut sheet",
         SheetKind::MarkList => "Mark list",
+        SheetKind::RodCheck => "Rod check",
         SheetKind::Checks => "What to check",
     }
 }

@@ -34,6 +34,7 @@ mod row;
 mod row_fill;
 mod shape;
 mod support;
+mod weight;
 mod width;
 mod work;
 mod work_panel;

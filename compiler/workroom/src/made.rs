@@ -1,6 +1,6 @@
 //! What the sums answer: every panel with its sizes, folds, pieces and marks.
 
-use pelmet_measure::{Area, Length};
+use pelmet_measure::{Area, Length, Mass};
 
 use crate::{Allowance, FoldedOutline};
 
@@ -22,6 +22,8 @@ pub struct WindowMade {
     pub covered: Length,
     /// Finished position of each join of the row, measured from the row's left end.
     pub joins: Vec<Length>,
+    /// What all its panels weigh, where every cloth of them states its weight.
+    pub weight: Option<Mass>,
 }
 
 /// One panel worked out.
@@ -58,6 +60,8 @@ pub struct PanelMade {
     /// By how much the finished width may be out from folding, worst case and likely, where the
     /// rule states a folding error: 2en and 2e*sqrt(n) for n pleats.
     pub tolerance: Option<(Length, Length)>,
+    /// What one panel weighs, where every cloth of it states its weight.
+    pub weight: Option<Mass>,
 }
 
 /// A point of the flat panel.

@@ -4,6 +4,7 @@ use pelmet_measure::Length;
 
 use crate::row::{RowFinding, check_hanging, cover, length_to_cover, quantities};
 use crate::row_fill::{fills, shares};
+use crate::weight::window_weight;
 use crate::width::lay_widths;
 use crate::work_panel::PanelTask;
 use crate::{
@@ -52,10 +53,12 @@ impl Bench<'_> {
         self.report_row(found);
         let quantities = quantities(self.order);
         let panels = pleatings.into_iter().zip(quantities).enumerate();
+        let panels: Vec<Option<PanelMade>> = panels
+            .map(|(panel, (pleating, quantity))| self.make_panel(panel, pleating, quantity))
+            .collect();
         WindowMade {
-            panels: panels
-                .map(|(panel, (pleating, quantity))| self.make_panel(panel, pleating, quantity))
-                .collect(),
+            weight: window_weight(&panels),
+            panels,
             to_cover: coverage.to_cover,
             covered: coverage.covered,
             joins: coverage.joins,

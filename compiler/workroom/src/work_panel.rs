@@ -8,6 +8,7 @@ use crate::notions::{fastener_runs, tape_runs, turning_opening};
 use crate::outline_drawn::draw;
 use crate::pieces::Cutting;
 use crate::shape::{Ground, shape_of};
+use crate::weight::cloth_weight;
 use crate::{
     Cut, Fabric, Folding, Layer, Matter, PanelMade, PanelOrder, Piece, PieceMatter, Pleating,
     Point, ROUNDING, Shape, Support, check, fold, fold_outline, is_hidden, tolerance,
@@ -69,6 +70,7 @@ impl PanelTask<'_> {
             tape: tape_runs(&self.order.making, &shape, opening),
             marks: markings.marks(),
             tolerance: self.tolerance(&pleating),
+            weight: cloth_weight(&pieces, self.fabrics),
             fasteners,
             pieces,
             folded: hung_by_folds(&pleating, &folding)

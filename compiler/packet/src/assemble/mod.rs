@@ -15,7 +15,7 @@ mod row;
 mod window;
 
 use pelmet_diagnostics::Diagnostic;
-use pelmet_measure::{Length, Style, System};
+use pelmet_measure::{Length, Mass, Style, System};
 use pelmet_workroom::{Job, PanelMade, PanelOrder, Work};
 
 use crate::lay::LaidCloth;
@@ -57,6 +57,7 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
         units: units(&printer),
         cloths: cloth::cloths(parts.job, parts.laid, &printer),
         cloth_cost: cloth::cost_of_all(parts.job, parts.laid, &printer),
+        weight: weight(parts.work).map(|mass| printer.weight(mass)),
         notions: notion::notions(&panels, &printer),
         windows: windows
             .filter_map(|index| {
@@ -113,6 +114,11 @@ fn units(printer: &Printer<'_>) -> Units {
         buy_to: printer.bought(style.buying_step()),
         currency: printer.currency.map(str::to_owned),
     }
+}
+
+/// What all the windows weigh; `None` where one of them is not known.
+fn weight(work: &Work) -> Option<Mass> {
+    work.windows.iter().map(|window| window.weight).sum()
 }
 
 /// So many times a length.

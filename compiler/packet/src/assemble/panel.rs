@@ -65,6 +65,7 @@ pub(crate) fn panel(
             .over_joins
             .contains(&hung.index)
             .then(|| printer.mark((made.finished - window.overlap).divided(2))),
+        weight: made.weight.map(|mass| printer.weight(mass)),
     }
 }
 

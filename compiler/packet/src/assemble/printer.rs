@@ -1,9 +1,9 @@
 //! Lengths, areas and money as one house prints them.
 
-use pelmet_measure::{Area, Length, Money, Quantity, Ratio, Style, number_text, ratio};
+use pelmet_measure::{Area, Length, Mass, Money, Quantity, Ratio, Style, number_text, ratio};
 use pelmet_workroom::Price;
 
-use crate::packet::{Amount, Measure, Place, Run, Surface, Times};
+use crate::packet::{Amount, Measure, Place, Run, Surface, Times, Weight};
 
 /// Puts amounts beside their text in the style of the house.
 pub(crate) struct Printer<'a> {
@@ -87,6 +87,13 @@ impl Printer<'_> {
         }
     }
 
+    pub(crate) fn weight(&self, mass: Mass) -> Weight {
+        Weight {
+            grams: mass.micrograms() as f64 / MICROGRAMS_IN_A_GRAM,
+            text: self.style.mass(mass),
+        }
+    }
+
     pub(crate) fn amount(&self, money: Money) -> Amount {
         let text = match self.currency {
             Some(sign) if !sign.chars().any(char::is_alphabetic) => {
@@ -125,6 +132,7 @@ pub(crate) fn money(amount: Ratio) -> Money {
 }
 
 const ONE_UNIT_OF_MONEY: Money = Money::from_hundredths(100);
+const MICROGRAMS_IN_A_GRAM: f64 = 1e6;
 const SQUARE_NANOMETRES_IN_A_SQUARE_METRE: f64 = 1e18;
 
 fn printed(length: Length, text: String) -> Measure {

@@ -1,6 +1,8 @@
 //! One window.
 
-use pelmet_workroom::{Job, Support as SupportMade, WindowMade, WindowOrder};
+use std::collections::BTreeSet;
+
+use pelmet_workroom::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
 
 use super::printer::Printer;
 use super::{HungPanel, panel, row};
@@ -27,7 +29,20 @@ pub(crate) fn window<'a>(
             .iter()
             .map(|hung| panel::panel(hung, order, &job.fabrics, printer))
             .collect(),
+        weight: made.weight.map(|mass| printer.weight(mass)),
+        cloths_without_weight: without_weight(&panels, &job.fabrics),
     }
+}
+
+/// The cloths that keep the weight from being known, by name.
+fn without_weight(panels: &[&HungPanel<'_>], fabrics: &[Fabric]) -> Vec<String> {
+    let pieces = panels.iter().flat_map(|hung| &hung.made.pieces);
+    let cloths = pieces.filter_map(|piece| fabrics.get(piece.fabric));
+    let names: BTreeSet<&str> = cloths
+        .filter(|cloth| cloth.mass_per_area().is_none())
+        .map(|cloth| &*cloth.name)
+        .collect();
+    names.into_iter().map(str::to_owned).collect()
 }
 
 fn support(support: &SupportMade, printer: &Printer<'_>) -> Support {

@@ -48,6 +48,15 @@ pub struct Surface {
     pub text: String,
 }
 
+/// A weight, estimated from areas and what cloth and notions are stated to weigh.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Weight {
+    /// Grams.
+    pub grams: f64,
+    /// As printed.
+    pub text: String,
+}
+
 /// An amount of money.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Amount {

@@ -10,7 +10,7 @@ mod pleat;
 mod remark;
 mod window;
 
-pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times};
+pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
 pub use cloth::{Band, BoltUsed, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
 pub use mark::{FoldMark, Mark, MarkKind, Relief};
 pub use notion::{Notion, NotionKind, NotionPart};
@@ -45,6 +45,8 @@ pub struct Packet {
     pub cloths: Vec<Cloth>,
     /// What the cloths of the job cost together, where every one of them has a price.
     pub cloth_cost: Option<Amount>,
+    /// What everything that is made weighs, where every cloth of it states its weight.
+    pub weight: Option<Weight>,
     /// Tapes and fasteners to buy, all panels together.
     pub notions: Vec<Notion>,
     /// The windows by name, numbers in names by their value.

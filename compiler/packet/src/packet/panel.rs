@@ -3,7 +3,9 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::{Crease, EdgeKind, Layers, Mark, Measure, Piece, Place, Pleat, Relief, Stretch, Times};
+use super::{
+    Crease, EdgeKind, Layers, Mark, Measure, Piece, Place, Pleat, Relief, Stretch, Times, Weight,
+};
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
@@ -63,6 +65,8 @@ pub struct Panel {
     pub hang_range: Option<HangRange>,
     /// How far it reaches over a join on each side, for a panel that lies over the joins.
     pub covers_each_side: Option<Measure>,
+    /// What one such panel weighs, where every cloth of it states its weight.
+    pub weight: Option<Weight>,
 }
 
 /// By how much a width may be out.

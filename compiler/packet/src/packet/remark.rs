@@ -59,6 +59,8 @@ pub enum SheetKind {
     CutSheet,
     /// Where to mark.
     MarkList,
+    /// What hangs on each rod, and what the rod makes of it.
+    RodCheck,
     /// What to check.
     Checks,
 }

@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::{Measure, Panel, Size};
+use super::{Measure, Panel, Size, Weight};
 
 /// One window.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
@@ -20,6 +20,10 @@ pub struct Window {
     pub row: Row,
     /// The kinds of panel: those of the row from the left, then those over its joins.
     pub panels: Vec<Panel>,
+    /// What all its panels weigh together, where every cloth of them states its weight.
+    pub weight: Option<Weight>,
+    /// The cloths of its panels that state no weight, by name.
+    pub cloths_without_weight: Vec<String>,
 }
 
 /// A rod or a board.

@@ -22,4 +22,5 @@ mod pieces;
 mod properties;
 mod row;
 mod sample;
+mod weight;
 mod widths;
