@@ -1,4 +1,4 @@
-//! How long a job of a thousand windows takes, in about ten thousand lines.
+//! How long a job of a thousand windows takes, in nine thousand lines.
 
 use criterion::{Criterion, criterion_group, criterion_main};
 use pelmet_design::{load, resolve};

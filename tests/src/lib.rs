@@ -9,7 +9,7 @@ mod memory;
 mod repository;
 mod shuffled;
 
-pub use generated::{WINDOW_LINES, generated_job};
+pub use generated::generated_job;
 pub use markdown::{Block, blocks};
 pub use memory::Memory;
 pub use repository::{designs_below, files_below, is_update, path, project_at, read, write};
