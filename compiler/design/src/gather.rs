@@ -22,7 +22,7 @@ pub(crate) const LINE_WORDS: &[&str] = &[
 
 /// Words that begin a step of a pleat rule.
 pub(crate) const PLEAT_STEPS: &[&str] = &[
-    "margin", "space", "rest", "knife", "box", "inverted", "repeat",
+    "margin", "space", "rest", "knife", "box", "double", "inverted", "kick", "repeat",
 ];
 
 /// Words that begin a step of an outline.

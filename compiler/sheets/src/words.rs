@@ -29,6 +29,8 @@ pub(crate) fn pleat(kind: PleatKind) -> &'static str {
     match kind {
         PleatKind::Knife => "knife",
         PleatKind::Box => "box",
+        PleatKind::DoubleBox => "double box",
+        PleatKind::Kick => "kick",
         PleatKind::Inverted => "inverted",
     }
 }

@@ -20,7 +20,7 @@ pub struct PleatRule {
     pub mirrored: bool,
     /// Plain cloth and pleats in working order.
     pub steps: Vec<PleatStep>,
-    /// The most layers the rule means to lie anywhere; `None` means three, a plain pleat.
+    /// The most layers the rule means to lie anywhere; `None` means those of its deepest pleat.
     pub layers: Option<u32>,
     /// By how much a crease may be out (either way) when folded by hand.
     pub folding_error: Option<Length>,
@@ -68,8 +68,8 @@ pub enum StepKind {
 pub struct PleatOrder {
     /// Its kind.
     pub kind: PleatKind,
-    /// Depth of one fold of cloth. A knife pleat takes up twice its depth, a box or inverted
-    /// pleat four times.
+    /// Depth of one fold of cloth. A knife pleat takes up twice its depth, a box, inverted or kick
+    /// pleat four times, a double box eight times.
     pub depth: Ranged<Length>,
     /// Where its first fold (in working order) lies on the flat cloth; `None` where it follows
     /// from the plain cloth before it.
@@ -98,11 +98,49 @@ pub enum PleatKind {
         /// Width of the face; `None` means the pleat closes behind: twice the depth.
         face: Option<Ranged<Length>>,
     },
+    /// A box pleat standing on another as wide: two folds on each side, one over the other.
+    DoubleBox {
+        /// Width of the face; `None` means the pleat closes behind: twice the depth.
+        face: Option<Ranged<Length>>,
+    },
     /// The box pleat seen from behind: two visible folds turned toward each other.
     Inverted {
         /// Width of the hidden face; `None` means the folds meet: twice the depth.
         face: Option<Ranged<Length>>,
     },
+    /// An inverted pleat whose folds meet, standing where the panel breaks: at a corner or in the
+    /// middle.
+    Kick,
+}
+
+impl PleatKind {
+    /// The most layers that lie anywhere in one such pleat: the cloth in front, and each fold with
+    /// the cloth behind it.
+    #[must_use]
+    pub fn layers(&self) -> u32 {
+        match self {
+            Self::Knife { .. } | Self::Box { .. } | Self::Inverted { .. } | Self::Kick => 3,
+            Self::DoubleBox { .. } => 5,
+        }
+    }
+}
+
+impl PleatRule {
+    /// The most layers the rule means to lie anywhere: as stated, or else as many as in the
+    /// deepest of its pleats.
+    #[must_use]
+    pub fn intended_layers(&self) -> u32 {
+        self.layers.unwrap_or_else(|| most_layers(&self.steps))
+    }
+}
+
+fn most_layers(steps: &[PleatStep]) -> u32 {
+    let layers = steps.iter().map(|step| match &step.kind {
+        StepKind::Pleat(order) => order.kind.layers(),
+        StepKind::Repeat { steps, .. } => most_layers(steps),
+        StepKind::Plain(_) | StepKind::Rest => 1,
+    });
+    layers.max().unwrap_or(1)
 }
 
 /// The way a visible fold points, in the rule's own words.

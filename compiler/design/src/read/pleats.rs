@@ -22,6 +22,9 @@ const MOST_TURNS: u32 = pelmet_workroom::MAXIMUM_PLEATS;
 
 const PLEAT: &str = "a depth, then perhaps `toward centre`, `face` and `fold at`";
 
+/// The pleats whose face can be as wide as the maker likes.
+const HAVE_FACE: &[&str] = &["box", "double box", "inverted"];
+
 impl<'t> Reader<'t> {
     /// A pleat rule, by its item and arguments.
     pub fn pleat_rule(&mut self, referred: &Referred<'t>) -> Option<PlacedRule> {
@@ -175,7 +178,8 @@ impl<'t> Reader<'t> {
         let plain = match word {
             "margin" | "space" => self.ranged_length(&mut cursor, word).map(StepKind::Plain),
             "rest" => Some(StepKind::Rest),
-            "knife" | "box" | "inverted" => return self.pleat(word, cursor, others),
+            "double" if cursor.words(&["box"]) => return self.pleat("double box", cursor, others),
+            "knife" | "box" | "inverted" | "kick" => return self.pleat(word, cursor, others),
             _ => {
                 self.report(codes::not_understood(span));
                 None
@@ -203,7 +207,7 @@ impl<'t> Reader<'t> {
         let (mut face, mut place) = (None, None);
         for phrase in others {
             let mut cursor = Cursor::new(phrase, &first.scope);
-            if word != "knife" && cursor.words(&["face"]) {
+            if HAVE_FACE.contains(&word) && cursor.words(&["face"]) {
                 face = Some(self.ranged_length(&mut cursor, "face")?);
             } else if cursor.words(&["fold"]) {
                 place = Some(self.fold_place(&mut cursor)?);
@@ -212,6 +216,8 @@ impl<'t> Reader<'t> {
         }
         let kind = match (word, toward) {
             ("box", _) => PleatKind::Box { face },
+            ("double box", _) => PleatKind::DoubleBox { face },
+            ("kick", _) => PleatKind::Kick,
             ("inverted", _) => PleatKind::Inverted { face },
             (_, toward) => PleatKind::Knife { toward: toward? },
         };

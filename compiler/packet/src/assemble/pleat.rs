@@ -66,6 +66,8 @@ pub(crate) fn layers(runs: &[LayerRun], printer: &Printer<'_>) -> Vec<Layers> {
 pub(crate) fn kind(word: &str) -> PleatKind {
     match word {
         "box" => PleatKind::Box,
+        "double box" => PleatKind::DoubleBox,
+        "kick" => PleatKind::Kick,
         "inverted" => PleatKind::Inverted,
         _ => PleatKind::Knife,
     }

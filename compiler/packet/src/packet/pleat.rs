@@ -14,7 +14,7 @@ pub struct Pleat {
     pub kind: PleatKind,
     /// Depth of one fold of cloth.
     pub depth: Measure,
-    /// Width of the face, for a box or inverted pleat.
+    /// Width of the face, for a pleat that has one.
     pub face: Option<Measure>,
     /// Flat width it takes up.
     pub take_up: Measure,
@@ -30,8 +30,12 @@ pub enum PleatKind {
     Knife,
     /// Two folds turned under away from each other, a face standing between them.
     Box,
+    /// A box pleat standing on another as wide: two folds on each side, one over the other.
+    DoubleBox,
     /// The box pleat seen from behind: two visible folds turned toward each other.
     Inverted,
+    /// An inverted pleat whose folds meet, standing at a corner or in the middle.
+    Kick,
 }
 
 /// A direction as the panel hangs.

@@ -1,4 +1,4 @@
-//! The creases of one pleat, for each kind; beyond this file the kinds differ no more.
+//! The creases of one pleat, for each kind; beyond this file the flat kinds differ no more.
 
 use pelmet_measure::Length;
 
@@ -14,90 +14,54 @@ pub(super) struct Laid {
 impl Laid {
     /// A knife pleat from position 0.
     pub(super) fn knife(depth: Length, toward: Toward) -> Self {
-        let (start, end) = (Length::ZERO, depth * 2);
-        let (creases, crease, brought_to) = match toward {
-            Toward::Left => (vec![valley(depth), mountain(end)], end, start),
-            Toward::Right => (vec![mountain(start), valley(depth)], start, end),
+        let end = depth * 2;
+        let creases = match toward {
+            Toward::Left => vec![valley(depth), mountain(end)],
+            Toward::Right => vec![mountain(Length::ZERO), valley(depth)],
         };
-        let folds = vec![Fold {
-            crease,
-            brought_to,
-            finished: start,
-            toward,
-        }];
-        Self {
-            pleat: Pleat {
-                folds,
-                ..bare("knife", depth, depth * 2)
-            },
-            creases,
-        }
+        folded(bare("knife", depth, None, end), creases)
     }
 
     /// A box pleat from position 0.
     pub(super) fn boxed(depth: Length, face: Length) -> Self {
-        let (left, right, end) = (depth * 2, depth * 2 + face, depth * 4 + face);
+        let (left, right) = (depth * 2, depth * 2 + face);
         let creases = vec![
             valley(depth),
             mountain(left),
             mountain(right),
             valley(right + depth),
         ];
-        let start = Length::ZERO;
-        let folds = vec![
-            Fold {
-                crease: left,
-                brought_to: start,
-                finished: start,
-                toward: Toward::Left,
-            },
-            Fold {
-                crease: right,
-                brought_to: end,
-                finished: face,
-                toward: Toward::Right,
-            },
+        folded(bare("box", depth, Some(face), depth * 4 + face), creases)
+    }
+
+    /// A box pleat standing on another as wide, from position 0: the folds of each side lie
+    /// exactly over one another.
+    pub(super) fn double_boxed(depth: Length, face: Length) -> Self {
+        let end = depth * 8 + face;
+        let left = [
+            valley(depth),
+            mountain(depth * 2),
+            valley(depth * 3),
+            mountain(depth * 4),
         ];
-        let pleat = Pleat {
-            face: Some(face),
-            to: end,
-            folds,
-            ..bare("box", depth, depth * 4)
-        };
-        Self { pleat, creases }
+        let right = left.map(|crease| Crease {
+            at: end - crease.at,
+            ..crease
+        });
+        let creases = left.into_iter().chain(right.into_iter().rev()).collect();
+        folded(bare("double box", depth, Some(face), end), creases)
     }
 
     /// An inverted pleat from position 0.
-    pub(super) fn inverted(depth: Length, face: Length) -> Self {
-        let (start, left, end) = (Length::ZERO, depth * 2, depth * 2 + face);
+    pub(super) fn inverted(kind: &'static str, depth: Length, face: Length) -> Self {
+        let end = depth * 2 + face;
         let creases = vec![
-            mountain(start),
+            mountain(Length::ZERO),
             valley(depth),
             valley(depth + face),
             mountain(end),
         ];
-        let gap = face - depth * 2;
-        let folds = vec![
-            Fold {
-                crease: start,
-                brought_to: left,
-                finished: start,
-                toward: Toward::Right,
-            },
-            Fold {
-                crease: end,
-                brought_to: face,
-                finished: gap,
-                toward: Toward::Left,
-            },
-        ];
-        let pleat = Pleat {
-            face: Some(face),
-            to: end,
-            folds,
-            ..bare("inverted", depth, depth * 4)
-        };
-        Self { pleat, creases }
+        folded(bare(kind, depth, Some(face), end), creases)
     }
 
     /// The pleat further right by so much on the flat and on the finished strip.
@@ -137,19 +101,51 @@ impl Laid {
     }
 }
 
-/// A pleat from position 0 that uses as much flat cloth as it takes up.
-fn bare(kind: &'static str, depth: Length, take_up: Length) -> Pleat {
+/// A pleat from position 0 to `to`, not folded yet.
+fn bare(kind: &'static str, depth: Length, face: Option<Length>, to: Length) -> Pleat {
     Pleat {
         step: 0,
         mirrored: false,
         kind,
         depth,
-        face: None,
-        take_up,
+        face,
+        take_up: Length::ZERO,
         from: Length::ZERO,
-        to: take_up,
+        to,
         folds: Vec::new(),
     }
+}
+
+/// The pleat with its visible folds and its take-up, both read off its creases: cloth turned over
+/// is taken up twice, and every mountain shows.
+fn folded(mut pleat: Pleat, creases: Vec<Crease>) -> Laid {
+    let mut turned = Length::ZERO;
+    let pairs = creases.chunks_exact(2).filter_map(|pair| match pair {
+        [one, other] => Some((one, other)),
+        _ => None,
+    });
+    for (one, other) in pairs {
+        let over = other.at - one.at;
+        let finished = one.at - turned * 2;
+        turned += over;
+        pleat.folds.push(if one.mountain {
+            Fold {
+                crease: one.at,
+                brought_to: one.at + over * 2,
+                finished,
+                toward: Toward::Right,
+            }
+        } else {
+            Fold {
+                crease: other.at,
+                brought_to: other.at - over * 2,
+                finished: finished - over,
+                toward: Toward::Left,
+            }
+        });
+    }
+    pleat.take_up = turned * 2;
+    Laid { pleat, creases }
 }
 
 fn mountain(at: Length) -> Crease {

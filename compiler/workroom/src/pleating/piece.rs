@@ -131,14 +131,17 @@ impl Piece {
 
 impl PleatPiece {
     /// A pleat's numbers count in the sums as often as its cloth lies there: a knife of depth d
-    /// uses 2d, a box 4d and its face, an inverted pleat 2d and its hidden face, of which the
-    /// finished width keeps the face less 2d. A face not given is twice the depth.
+    /// uses 2d, a box 4d and its face, a double box 8d and its face, an inverted pleat 2d and its
+    /// hidden face, of which the finished width keeps the face less 2d. A face not given is twice
+    /// the depth.
     fn of(order: &PleatOrder, times: i64) -> Self {
         let (weights, face) = match &order.kind {
             PleatKind::Knife { .. } => ((2, 0), None),
             PleatKind::Box { face: None } => ((6, 2), None),
             PleatKind::Box { face } => ((4, 0), *face),
-            PleatKind::Inverted { face: None } => ((4, 0), None),
+            PleatKind::DoubleBox { face: None } => ((10, 2), None),
+            PleatKind::DoubleBox { face } => ((8, 0), *face),
+            PleatKind::Inverted { face: None } | PleatKind::Kick => ((4, 0), None),
             PleatKind::Inverted { face } => ((2, -2), *face),
         };
         Self {

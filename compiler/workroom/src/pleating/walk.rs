@@ -83,7 +83,9 @@ impl Walk {
                 Laid::knife(depth, self.halves.toward(*toward, middle, self.flat))
             }
             PleatKind::Box { .. } => Laid::boxed(depth, face),
-            PleatKind::Inverted { .. } => Laid::inverted(depth, face),
+            PleatKind::DoubleBox { .. } => Laid::double_boxed(depth, face),
+            PleatKind::Inverted { .. } => Laid::inverted("inverted", depth, face),
+            PleatKind::Kick => Laid::inverted("kick", depth, face),
         };
         laid.pleat.step = step;
         let first_fold = laid

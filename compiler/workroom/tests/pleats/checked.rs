@@ -122,6 +122,31 @@ fn a_mirrored_rule_from_the_left_edge_can_cross_the_centre_too() {
     assert_eq!(found(&rule, 20), [expected]);
 }
 
+/// Two folds on each side lie exactly over one another; that is what the pleat is.
+#[test]
+fn a_double_box_means_its_five_layers() {
+    let steps = vec![
+        plain(Length::inches(3)),
+        double_boxed(INCH, None),
+        StepKind::Rest,
+    ];
+    let rule = from_left(steps);
+    assert_eq!(rule.intended_layers(), 5);
+    assert_eq!(found(&rule, 30), []);
+    let thinner = PleatRule {
+        layers: Some(3),
+        ..rule
+    };
+    let matters = found(&thinner, 30);
+    assert!(
+        matches!(
+            matters.as_slice(),
+            [PleatMatter::FoldOnFold { layers: 5, .. }]
+        ),
+        "{matters:?}"
+    );
+}
+
 #[test]
 fn an_underfold_longer_than_its_margin_overruns_the_edge() {
     let two = Length::inches(2);

@@ -60,6 +60,31 @@ fn each_kind_brings_its_folds_where_they_belong() {
             inverted(two, Some(inches(40))),
             vec![(8, 40, 8, Right), (80, 48, 16, Left)],
         ),
+        (
+            "kick",
+            pleat(PleatKind::Kick, Ranged::fixed(two)),
+            vec![(8, 40, 8, Right), (72, 40, 8, Left)],
+        ),
+        (
+            "double box",
+            double_boxed(two, None),
+            vec![
+                (40, 8, 8, Left),
+                (72, 40, 8, Left),
+                (104, 136, 40, Right),
+                (136, 168, 40, Right),
+            ],
+        ),
+        (
+            "double box, face 5",
+            double_boxed(two, Some(inches(40))),
+            vec![
+                (40, 8, 8, Left),
+                (72, 40, 8, Left),
+                (112, 144, 48, Right),
+                (144, 176, 48, Right),
+            ],
+        ),
     ];
     for (name, pleat, expected) in cases {
         let rule = from_left(vec![plain(INCH), pleat, plain(Length::inches(5))]);

@@ -53,7 +53,9 @@ fn wild_pleat() -> impl Strategy<Value = StepKind> {
             toward: TowardOrder::Right
         }),
         prop::option::of(wild_range()).prop_map(|face| PleatKind::Box { face }),
+        prop::option::of(wild_range()).prop_map(|face| PleatKind::DoubleBox { face }),
         prop::option::of(wild_range()).prop_map(|face| PleatKind::Inverted { face }),
+        Just(PleatKind::Kick),
     ];
     let place = prop::option::of(prop_oneof![
         wild_length().prop_map(FoldPlace::At),

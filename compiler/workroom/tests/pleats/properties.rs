@@ -180,7 +180,9 @@ fn any_pleat() -> impl Strategy<Value = StepKind> {
     let kind = prop_oneof![
         toward.prop_map(|toward| PleatKind::Knife { toward }),
         face().prop_map(|face| PleatKind::Box { face }),
+        face().prop_map(|face| PleatKind::DoubleBox { face }),
         face().prop_map(|face| PleatKind::Inverted { face }),
+        Just(PleatKind::Kick),
     ];
     (kind, ranged(2, 24)).prop_map(|(kind, depth)| pleat(kind, depth))
 }
@@ -222,6 +224,7 @@ fn settle(steps: &mut [PleatStep], along: &mut dyn FnMut() -> u8) {
             StepKind::Pleat(order) => {
                 order.depth = somewhere(order.depth, along());
                 if let PleatKind::Box { face: Some(face) }
+                | PleatKind::DoubleBox { face: Some(face) }
                 | PleatKind::Inverted { face: Some(face) } = &mut order.kind
                 {
                     *face = somewhere(*face, along());

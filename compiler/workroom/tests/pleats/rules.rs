@@ -65,6 +65,15 @@ pub fn inverted(depth: Length, face: Option<Length>) -> StepKind {
     )
 }
 
+pub fn double_boxed(depth: Length, face: Option<Length>) -> StepKind {
+    pleat(
+        PleatKind::DoubleBox {
+            face: face.map(Ranged::fixed),
+        },
+        Ranged::fixed(depth),
+    )
+}
+
 pub fn pleat(kind: PleatKind, depth: Ranged<Length>) -> StepKind {
     StepKind::Pleat(PleatOrder {
         kind,

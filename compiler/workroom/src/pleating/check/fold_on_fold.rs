@@ -18,7 +18,7 @@ pub(super) fn find(
     folding: &Folding,
     named: &BTreeSet<usize>,
 ) -> Vec<PleatMatter> {
-    let intended = rule.layers.unwrap_or(PLAIN_PLEAT_LAYERS);
+    let intended = rule.intended_layers();
     let reported = named_folds(pleating, folding, named);
     let is_reported = |run: &LayerRun| {
         reported
@@ -45,9 +45,6 @@ pub(super) fn find(
         })
         .collect()
 }
-
-/// The layers of a plain pleat: the cloth in front, the fold, and the cloth behind.
-const PLAIN_PLEAT_LAYERS: u32 = 3;
 
 /// The spans of the folds of steps already reported.
 fn named_folds(
