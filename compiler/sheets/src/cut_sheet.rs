@@ -66,10 +66,11 @@ fn pieces(panel: &Panel) -> Table {
 }
 
 fn how(piece: &Piece) -> String {
-    let lying = if piece.railroaded {
-        ", lying along the cloth"
-    } else {
-        ""
+    let lying = match (piece.mirrored, piece.railroaded) {
+        (false, false) => "",
+        (true, false) => ", turned over",
+        (false, true) => ", lying along the cloth",
+        (true, true) => ", turned over, lying along the cloth",
     };
     if piece.on_fold {
         format!("on the fold, draw {} wide{lying}", piece.draw_width.text)
@@ -82,6 +83,11 @@ fn allowances(piece: &Piece) -> String {
     let by_edge =
         |allowance: &CutAllowance| format!("{} {}", edges(allowance.edge), allowance.text);
     let told: Vec<String> = piece.allowances.iter().map(by_edge).collect();
+    let shrinkage = piece
+        .shrinkage
+        .as_ref()
+        .map(|part| format!("{part} of all for shrinkage"));
+    let told: Vec<String> = told.into_iter().chain(shrinkage).collect();
     format!("{} includes: {}.", piece.label, told.join("; "))
 }
 

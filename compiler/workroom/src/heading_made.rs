@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 
-use crate::{FastenerOrder, Heading, Matter, PieceMatter, Support};
+use crate::{FastenerOrder, Heading, HeadingWork, Matter, PieceMatter, Support};
 
 /// Half of pi to 18 decimals: the way round a rod comes out right to the nanometre, however thick.
 const HALF_PI: Ratio = Ratio::new_raw(1_570_796_326_794_896_619, 1_000_000_000_000_000_000);
@@ -18,6 +18,8 @@ pub(crate) struct HeadingMade {
     pub(crate) line: Length,
     /// What holds it.
     pub(crate) fastener: Option<FastenerOrder>,
+    /// Further lines to fold, stitch or fasten along, below the made-up top edge.
+    pub(crate) lines: Vec<(HeadingWork, Length)>,
 }
 
 /// Works out a heading. `None` where it cannot be made.
@@ -49,7 +51,10 @@ pub(crate) fn make_heading(
             let least = half_circumference(rod.diameter);
             let pocket = pocket.unwrap_or(least + *ease);
             matters.extend(pocket_matters(pocket, least, drop, *above));
-            Some(HeadingMade::laid_back(*above + pocket + *turn, None))
+            Some(HeadingMade {
+                lines: pocket_lines(pocket, *above, *turn),
+                ..HeadingMade::laid_back(*above + pocket + *turn, None)
+            })
         }
         (Heading::OnBoard { lap, fastener }, Support::Board(board)) => {
             let lap = lap.unwrap_or(board.depth);
@@ -75,6 +80,7 @@ impl HeadingMade {
             depth,
             line: depth,
             fastener,
+            lines: Vec::new(),
         }
     }
 }
@@ -92,7 +98,14 @@ impl OverRod {
     /// tail, below the line that rests on the rod's top.
     fn made(&self, fastener: Option<FastenerOrder>) -> HeadingMade {
         let around = half_circumference(self.diameter);
+        // The tail's end hangs level with this line of the front, and is held there.
+        let end_of_tail = self.tail * 2 + around;
+        let mate = fastener.as_ref().map(|order| end_of_tail - order.width);
         HeadingMade {
+            lines: mate
+                .map(|down| (HeadingWork::FastenerMate, down))
+                .into_iter()
+                .collect(),
             depth: around + self.tail - self.diameter.divided(2),
             line: self.tail + self.diameter.scaled(QUARTER_PI),
             fastener,
@@ -119,6 +132,24 @@ impl OverRod {
 }
 
 /// The way half round a rod.
+/// Where a pocket is folded under and stitched. The cloth folded back at the heading line reaches
+/// as far below it in front as it was above it, and the stitching goes through both.
+fn pocket_lines(pocket: Length, above: Length, turn: Length) -> Vec<(HeadingWork, Length)> {
+    let heading_line = above + pocket + turn;
+    let folded = (HeadingWork::TurnUnder, turn);
+    let upper = (HeadingWork::UpperStitching, heading_line + above);
+    let lower = (HeadingWork::LowerStitching, heading_line + above + pocket);
+    let none_above = |(work, _): &(HeadingWork, Length)| match work {
+        HeadingWork::TurnUnder => turn.is_positive(),
+        HeadingWork::UpperStitching => above.is_positive(),
+        HeadingWork::LowerStitching | HeadingWork::FastenerMate => true,
+    };
+    [folded, upper, lower]
+        .into_iter()
+        .filter(none_above)
+        .collect()
+}
+
 fn half_circumference(diameter: Length) -> Length {
     diameter.scaled(HALF_PI)
 }

@@ -48,7 +48,7 @@ pub use folding::{fold, is_hidden};
 pub use heading::{FastenerOrder, Heading};
 pub use joined::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};
 pub use made::{
-    Corner, CornerRelief, Crease, Edge, EdgeKind, FastenerRun, Fold, Folding, JoinedWidths, Layer,
+    HeadingWork, Corner, CornerRelief, Crease, Edge, EdgeKind, FastenerRun, Fold, Folding, JoinedWidths, Layer,
     LayerRun, Mark, MarkKind, PanelMade, Piece, Pleat, Pleating, Point, Seam, Shape, Stretch,
     Strip, TapeRun, Toward, WindowMade, Work,
 };

@@ -266,6 +266,9 @@ pub struct Piece {
     pub quantity: u32,
     /// Whether it is cut on the fold; sizes are then still those of the whole piece.
     pub on_fold: bool,
+    /// Whether it is the panel's outline turned over: a lining whose two halves are not alike, which
+    /// is sewn to the face right sides together.
+    pub mirrored: bool,
     /// Whether it lies along the cloth instead of up it: its width runs with the bolt's length.
     pub railroaded: bool,
     /// Cut width: flat width plus allowances, and shrinkage.
@@ -360,12 +363,27 @@ pub struct Mark {
     pub down: Option<Length>,
 }
 
+/// What is done along a line of the heading.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum HeadingWork {
+    /// The raw edge is folded under.
+    TurnUnder,
+    /// The pocket is stitched below its frill.
+    UpperStitching,
+    /// The pocket is stitched below the rod.
+    LowerStitching,
+    /// The upper edge of the fastener's mate, on the back of the panel.
+    FastenerMate,
+}
+
 /// What is marked.
 #[derive(Clone, PartialEq, Debug)]
 pub enum MarkKind {
     /// The heading line, all across: where the cloth lies on the top of the rod, on the front edge
     /// of the board, or is folded back to make a pocket.
     HeadingLine,
+    /// Another line of the heading, all across.
+    HeadingWork(HeadingWork),
     /// A corner of the outline, by number from 1, with its snip or trim.
     Corner {
         /// Its number.

@@ -3,7 +3,7 @@
 use pelmet_measure::Length;
 
 use crate::notions::TurningOpening;
-use crate::{FastenerRun, Mark, MarkKind, Pleating, Point, Seam, Shape};
+use crate::{FastenerRun, HeadingWork, Mark, MarkKind, Pleating, Point, Seam, Shape};
 
 /// What there is to mark on one panel.
 pub(crate) struct Markings<'a> {
@@ -11,6 +11,8 @@ pub(crate) struct Markings<'a> {
     pub(crate) shape: &'a Shape,
     /// The heading line below the made-up top edge.
     pub(crate) heading_line: Length,
+    /// The other lines of the heading.
+    pub(crate) heading_work: &'a [(HeadingWork, Length)],
     pub(crate) opening: Option<TurningOpening>,
     pub(crate) motif: Option<Point>,
     pub(crate) fasteners: &'a [FastenerRun],
@@ -30,6 +32,7 @@ impl Markings<'_> {
             .map(|at| self.mark(MarkKind::MotifCentre, at.across, Some(at.down)));
         marks.extend(motif);
         marks.extend(self.fastener_lines());
+        marks.extend(self.fastener_mates());
         let seams = self
             .seams
             .iter()
@@ -56,7 +59,23 @@ impl Markings<'_> {
         if self.heading_line.is_zero() {
             return vec![];
         }
-        vec![self.mark(MarkKind::HeadingLine, Length::ZERO, Some(self.heading_line))]
+        let line = [(MarkKind::HeadingLine, self.heading_line)];
+        let work = self.heading_work.iter();
+        let work = work
+            .filter(|(work, _)| *work != HeadingWork::FastenerMate)
+            .map(|&(work, down)| (MarkKind::HeadingWork(work), down));
+        line.into_iter()
+            .chain(work)
+            .map(|(kind, down)| self.mark(kind, Length::ZERO, Some(down)))
+            .collect()
+    }
+
+    /// Where the mate of a strip goes, named after the strip itself.
+    fn fastener_mates(&self) -> impl Iterator<Item = Mark> {
+        let mates = self.heading_work.iter();
+        mates
+            .filter(|(work, _)| *work == HeadingWork::FastenerMate)
+            .map(|&(work, down)| self.mark(MarkKind::HeadingWork(work), Length::ZERO, Some(down)))
     }
 
     fn corners(&self) -> impl Iterator<Item = Mark> {

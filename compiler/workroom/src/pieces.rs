@@ -20,6 +20,8 @@ pub(crate) struct Cutting<'a> {
     /// Seam allowance on each side where widths are joined.
     pub(crate) join: Length,
     pub(crate) shape: &'a Shape,
+    /// Whether that shape is the panel's turned over.
+    pub(crate) mirrored: bool,
     pub(crate) folding: &'a Folding,
     /// How far below the made-up top edge the print is held.
     pub(crate) print_down: Length,
@@ -34,6 +36,8 @@ impl Cutting<'_> {
     pub(crate) fn cut(&self, matters: &mut Vec<Matter>) -> Option<Piece> {
         let outline = match grow(self.shape, &edge_allowances(self.shape, self.making)) {
             Ok(outline) => outline,
+            // Turned over, a lining finds the narrow places of its face from the other side.
+            Err(_) if self.mirrored && matters.iter().any(is_too_narrow) => return None,
             Err(too_narrow) => {
                 add_once(matters, too_narrow);
                 return None;
@@ -57,6 +61,7 @@ impl Cutting<'_> {
             quantity: self.quantity,
             // Strips are joined from open cloth, whatever was asked for.
             on_fold: self.on_fold && joined.is_none(),
+            mirrored: self.mirrored,
             railroaded,
             cut_width,
             cut_length,
@@ -205,6 +210,10 @@ fn before_shrinking(length: Length, shrinkage: Ratio) -> Option<Length> {
     let up = down.checked_add(i128::from(rest > 0))?;
     let cut = Length::from_nanometres(i64::try_from(up).ok()?);
     (cut <= Length::LARGEST).then_some(cut)
+}
+
+fn is_too_narrow(matter: &Matter) -> bool {
+    matches!(matter, Matter::Outline(OutlineMatter::TooNarrow { .. }))
 }
 
 /// Adds reports of narrow places; one that another layer gave already says it for this one too.

@@ -65,6 +65,27 @@ impl Shape {
         })
     }
 
+    /// The shape turned over sideways, its left and right changed.
+    #[must_use]
+    pub fn mirrored(&self) -> Self {
+        let (least, most) = self.bounds();
+        let turned = |corner: &Corner| Corner {
+            at: Point {
+                across: least.across + most.across - corner.at.across,
+                ..corner.at
+            },
+            ..*corner
+        };
+        // Walked the other way round, so that the first corner is the left end of the top edge
+        // again; the top edge, the last of all, stays last.
+        let mut edges: Vec<Edge> = self.edges.iter().rev().skip(1).copied().collect();
+        edges.extend(self.edges.last());
+        Self {
+            corners: self.corners.iter().rev().map(turned).collect(),
+            edges,
+        }
+    }
+
     /// The closed line as a polygon: every corner in order, and every curve as points so near to one
     /// another that the line between them stays with it.
     #[must_use]

@@ -56,6 +56,7 @@ impl PanelTask<'_> {
             pleating: &pleating,
             shape: &shape,
             heading_line: heading.line,
+            heading_work: &heading.lines,
             opening,
             motif,
             fasteners: &fasteners,
@@ -187,6 +188,8 @@ impl PanelTask<'_> {
             matters.push(PieceMatter::HalvesDiffer.into());
         }
         let making = &self.order.making;
+        // Right sides together, the lining lies turned over on the face.
+        let turned_over = (!cloth.shape.has_like_halves()).then(|| cloth.shape.mirrored());
         let lining = self.order.lining.zip(making.lining.as_ref());
         let layers = [
             Some((Layer::Face, self.order.face, &making.face)),
@@ -208,7 +211,11 @@ impl PanelTask<'_> {
                     cloth: self.fabrics.get(fabric)?,
                     making: layer_making,
                     join: making.join,
-                    shape: cloth.shape,
+                    shape: turned_over
+                        .as_ref()
+                        .filter(|_| !is_face)
+                        .unwrap_or(cloth.shape),
+                    mirrored: turned_over.is_some() && !is_face,
                     folding: cloth.folding,
                     print_down: cloth.heading.depth + level,
                     on_fold,

@@ -1,6 +1,8 @@
 //! The marks of a panel, in working order.
 
-use pelmet_workroom::{CornerRelief, Mark as MarkMade, MarkKind as MarkMadeKind, Toward};
+use pelmet_workroom::{
+    CornerRelief, HeadingWork, Mark as MarkMade, MarkKind as MarkMadeKind, Toward,
+};
 
 use super::printer::Printer;
 use super::{number, ordinal, pleat};
@@ -24,7 +26,10 @@ pub(crate) fn relief(relief: CornerRelief) -> Option<Relief> {
 
 fn marked(place: u32, mark: &MarkMade, printer: &Printer<'_>) -> Mark {
     let (kind, name) = named(&mark.kind);
-    let all_across = matches!(kind, MarkKind::HeadingLine | MarkKind::FastenerLine);
+    let all_across = matches!(
+        kind,
+        MarkKind::HeadingLine | MarkKind::HeadingWork | MarkKind::FastenerLine
+    );
     Mark {
         number: place,
         kind,
@@ -45,6 +50,7 @@ fn marked(place: u32, mark: &MarkMade, printer: &Printer<'_>) -> Mark {
 fn named(kind: &MarkMadeKind) -> (MarkKind, String) {
     match kind {
         MarkMadeKind::HeadingLine => (MarkKind::HeadingLine, String::from("heading line")),
+        MarkMadeKind::HeadingWork(work) => (MarkKind::HeadingWork, work_name(*work)),
         MarkMadeKind::Corner { number, relief } => {
             (MarkKind::Corner, corner_name(*number, *relief))
         }
@@ -57,6 +63,15 @@ fn named(kind: &MarkMadeKind) -> (MarkKind, String) {
         MarkMadeKind::FastenerLine { name } => (MarkKind::FastenerLine, format!("top of {name}")),
         MarkMadeKind::JoinSeam => (MarkKind::JoinSeam, String::from("join seam")),
     }
+}
+
+fn work_name(work: HeadingWork) -> String {
+    String::from(match work {
+        HeadingWork::TurnUnder => "fold the raw edge under",
+        HeadingWork::UpperStitching => "stitch above the pocket",
+        HeadingWork::LowerStitching => "stitch below the pocket",
+        HeadingWork::FastenerMate => "top of its mate, on the back",
+    })
 }
 
 fn corner_name(number: usize, relief: CornerRelief) -> String {

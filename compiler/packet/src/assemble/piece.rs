@@ -1,6 +1,7 @@
 //! The pieces of a panel.
 
-use pelmet_measure::Length;
+use num_traits::{CheckedMul, Signed};
+use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_workroom::{
     Allowance, EdgeKind as EdgeKindMade, Fabric, JoinedWidths as JoinedMade, Layer,
     Piece as PieceMade,
@@ -32,8 +33,10 @@ pub(crate) fn piece(
         cut_width: printer.cut(made.cut_width),
         cut_length: printer.cut(made.cut_length),
         on_fold: made.on_fold,
+        mirrored: made.mirrored,
         railroaded: made.railroaded,
         draw_width: printer.cut(draw_width),
+        shrinkage: fabrics.get(made.fabric).and_then(shrinkage),
         allowances: made
             .allowances
             .iter()
@@ -51,6 +54,14 @@ pub(crate) fn piece(
             .as_ref()
             .map(|joined| joined_widths(joined, printer)),
     }
+}
+
+/// `3 %`, for a cloth that shrinks.
+fn shrinkage(fabric: &Fabric) -> Option<String> {
+    let part = fabric.shrinkage;
+    let percent = part.checked_mul(&Ratio::from_integer(100))?;
+    part.is_positive()
+        .then(|| format!("{} %", number_text(percent)))
 }
 
 /// What a piece is, in words.

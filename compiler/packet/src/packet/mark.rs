@@ -32,6 +32,8 @@ pub struct Mark {
 pub enum MarkKind {
     /// The heading line, all across.
     HeadingLine,
+    /// Another line of the heading, all across: folded under, stitched, or the mate of a fastener.
+    HeadingWork,
     /// A corner of the outline.
     Corner,
     /// An end of the turning opening.

@@ -22,10 +22,14 @@ pub struct Piece {
     pub cut_length: Measure,
     /// Whether it is cut on the fold of doubled cloth.
     pub on_fold: bool,
+    /// Whether its outline is the panel's turned over, as of a lining whose halves are not alike.
+    pub mirrored: bool,
     /// Whether it is cut along the cloth, its width running with the bolt's length.
     pub railroaded: bool,
     /// The width to draw: half the cut width for a piece cut on the fold, otherwise all of it.
     pub draw_width: Measure,
+    /// The part of its length and width that is added because the cloth will shrink, in words.
+    pub shrinkage: Option<String>,
     /// What is added at each kind of edge.
     pub allowances: Vec<CutAllowance>,
     /// The straight edge that `across` of each outline point is measured from.

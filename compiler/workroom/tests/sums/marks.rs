@@ -2,14 +2,17 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    CornerRelief, FastenerOrder, Heading, Mark, MarkKind, Motif, PanelMade, PanelOrder, Toward,
+    CornerRelief, FastenerOrder, Heading, HeadingWork, Mark, MarkKind, Motif, PanelMade,
+    PanelOrder, Toward,
 };
 
-use crate::sample::{cloth, exactly, inches, knives, made, panel, ratio, sound, window};
+use crate::sample::{cloth, eighths, exactly, inches, knives, made, panel, ratio, sound, window};
 
 fn kinds(panel: &PanelMade) -> Vec<&'static str> {
     let kind = |mark: &Mark| match mark.kind {
         MarkKind::HeadingLine => "heading line",
+        MarkKind::HeadingWork(HeadingWork::FastenerMate) => "mate",
+        MarkKind::HeadingWork(_) => "heading work",
         MarkKind::Corner { .. } => "corner",
         MarkKind::TurningOpening => "opening",
         MarkKind::Fold { .. } => "fold",
@@ -59,6 +62,7 @@ fn marks_come_in_the_order_of_work() {
             "fold",
             "motif",
             "fastener",
+            "mate",
             "seam",
             "seam"
         ]
@@ -151,4 +155,69 @@ fn a_gathered_panel_gets_quarter_marks() {
         .collect();
     let at = |across| (inches(across), inches(across - 40));
     assert_eq!(quarters, [at(20), at(40), at(60)]);
+}
+
+/// The lines of the heading below the made-up top edge, each with what is done along it.
+fn heading_work(panel: &PanelMade) -> Vec<(HeadingWork, Length)> {
+    let marks = panel.marks.iter();
+    let work = marks.filter_map(|mark| match mark.kind {
+        MarkKind::HeadingWork(work) => Some((work, mark.down?)),
+        _ => None,
+    });
+    work.collect()
+}
+
+#[test]
+fn a_pocket_is_stitched_through_both_of_its_sides() {
+    let pocket = |above, turn| Heading::RodPocket {
+        pocket: Some(inches(2)),
+        ease: Length::ZERO,
+        above,
+        turn,
+    };
+    let order = PanelOrder {
+        heading: pocket(inches(1), inches(1)),
+        ..panel()
+    };
+    // Folded back 4 in deep, the lines of the back lie as far below the fold in front.
+    assert_eq!(
+        heading_work(&sound(&order)),
+        [
+            (HeadingWork::TurnUnder, inches(1)),
+            (HeadingWork::UpperStitching, inches(5)),
+            (HeadingWork::LowerStitching, inches(7)),
+        ]
+    );
+    let plain = PanelOrder {
+        heading: pocket(Length::ZERO, Length::ZERO),
+        ..panel()
+    };
+    assert_eq!(
+        heading_work(&sound(&plain)),
+        [(HeadingWork::LowerStitching, inches(4))]
+    );
+}
+
+#[test]
+fn the_mate_of_a_fastener_lies_where_the_tail_ends() {
+    let order = PanelOrder {
+        heading: Heading::OverRod {
+            tail: inches(4),
+            fastener: Some(FastenerOrder {
+                name: String::from("hook-and-loop"),
+                width: inches(1),
+                inset: Length::ZERO,
+            }),
+        },
+        ..panel()
+    };
+    let made = sound(&order);
+    // Hung, the tail's end lies 4 in below the rod's centre line; in front that is the same.
+    let [(HeadingWork::FastenerMate, mate)] = heading_work(&made)[..] else {
+        panic!("one mate: {:?}", made.marks);
+    };
+    let end_of_tail_in_front = mate + inches(1);
+    let drop_below_it = made.made_length - end_of_tail_in_front;
+    // The drop is measured from the top of the rod, which is 1 in across.
+    assert_eq!(drop_below_it, inches(14) - eighths(4) - inches(4));
 }

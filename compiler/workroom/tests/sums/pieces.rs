@@ -2,8 +2,8 @@
 
 use pelmet_measure::{Area, Length};
 use pelmet_workroom::{
-    Cut, Fabric, Heading, Layer, Match, Matter, Motif, Outline, OutlineStep, PanelOrder,
-    PieceMatter, Point, Repeat,
+    Cut, Fabric, Heading, Layer, Match, Matter, Motif, Outline, OutlineStep, PanelOrder, Piece,
+    PieceMatter, Point, Proportion, Repeat,
 };
 
 use crate::sample::{
@@ -274,4 +274,40 @@ fn a_motif_that_cannot_be_seen_is_reported() {
     assert_eq!(flat, inches(46));
     let hidden = PieceMatter::MotifHidden { at: inches(23) };
     assert_eq!(matters, [Matter::Piece(hidden)]);
+}
+
+#[test]
+fn the_lining_of_unlike_halves_is_cut_turned_over() {
+    let mut order = lined();
+    order.outline = Outline {
+        name: String::from("slanted"),
+        half: false,
+        steps: vec![
+            OutlineStep::From {
+                across: Proportion::fixed(Length::ZERO),
+                down: Proportion::fixed(inches(14)),
+            },
+            OutlineStep::To {
+                across: Proportion {
+                    part: ratio(1, 1),
+                    plus: Length::ZERO,
+                },
+                down: Proportion::fixed(inches(10)),
+            },
+            OutlineStep::UpToHeading,
+        ],
+    };
+    let made = sound(&order);
+    let [face, lining] = &made.pieces[..] else {
+        panic!("two pieces");
+    };
+    assert!(!face.mirrored && lining.mirrored);
+    let lowest = |piece: &Piece| {
+        let corners = piece.outline.corners.iter().map(|corner| corner.at);
+        corners.max_by_key(|at| at.down).unwrap().across
+    };
+    // The long side is the face's left and the lining's right.
+    assert!(lowest(face) < inches(20) && lowest(lining) > inches(20));
+    assert_eq!(face.outline.mirrored().mirrored(), face.outline);
+    assert!(sound(&lined()).pieces.iter().all(|piece| !piece.mirrored));
 }
