@@ -165,6 +165,7 @@ const ROD: &[Property] = &[
     may("wall", LENGTH, "wall: 1.2 mm"),
     may("material", "words", "material: brass"),
     may("brackets", "a count", "brackets: 3"),
+    may("sag limit", LENGTH, "sag limit: 1/8 in"),
 ];
 
 const BOARD: &[Property] = &[

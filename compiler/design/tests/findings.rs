@@ -1,8 +1,8 @@
 //! What the workroom finds is told at its places, with sums that come out and lines that mend it.
 
 #![expect(
-    clippy::unwrap_used,
-    reason = "a test stops at the first broken promise"
+    clippy::too_many_lines,
+    reason = "a table of cases is read from top to bottom"
 )]
 
 use std::collections::BTreeMap;
@@ -538,6 +538,16 @@ fn row_matters() -> Vec<(RowMatter, &'static str)> {
     let (panel, amount) = (usize::MAX, LITTLE);
     let (to_cover, covered, covers) = (MUCH, LITTLE, LITTLE);
     vec![
+        (
+            RowMatter::RodSags {
+                sag: MUCH,
+                limit: LITTLE,
+                span: MUCH,
+                spacing: LITTLE,
+                brackets: Some(5),
+            },
+            "rod-sags",
+        ),
         (
             RowMatter::Uncovered {
                 amount,

@@ -35,6 +35,19 @@ impl Mass {
         self.0 as f64 / MICROGRAMS_IN_A_KILOGRAM
     }
 
+    /// A computed number of kilograms, to the nearest microgram; `None` when it is not a number or
+    /// larger than [`Mass::LARGEST`]. For estimates only.
+    #[must_use]
+    #[expect(
+        clippy::cast_possible_truncation,
+        reason = "a whole number below the largest mass"
+    )]
+    pub fn from_kilograms_f64(kilograms: f64) -> Option<Mass> {
+        let micrograms = (kilograms * MICROGRAMS_IN_A_KILOGRAM).round();
+        let fits = micrograms.abs() <= Mass::LARGEST.0 as f64;
+        fits.then_some(Mass(micrograms as i64))
+    }
+
     /// The mass in whole grams below a kilogram, else in kilograms to the nearest hundredth:
     /// `350 g`, `1.25 kg`.
     #[must_use]

@@ -1,19 +1,27 @@
-//! Rod check: what hangs on each rod or board.
+//! Rod check: what hangs on each rod or board, and how far a rod sags under it.
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::Window;
+use pelmet_packet::packet::{RodCheck, Window};
 
 use crate::page::Page;
 use crate::table::{Column, Table};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     page.paragraph(
-        "Every weight here is an estimate, from the areas of the cut pieces and what their cloths \
-        are stated to weigh.",
+        "Every number here is an estimate: weights from the areas of the cut pieces and what their \
+        cloths are stated to weigh; load and sag as if the weight were spread evenly over the rod, \
+        a bracket stood at each end and the others at equal distances, and each span ended at its \
+        brackets.",
     );
     for window in &packet.windows {
         page.heading(&format!("Window {}", window.name));
         print_weight(window, page);
+        if let Some(check) = &window.rod_check {
+            print_check(check, page);
+        }
+        if let Some(why) = &window.rod_not_checked {
+            page.paragraph(&format!("Its rod is not checked: {why}."));
+        }
     }
     if let Some(weight) = &packet.weight
         && packet.windows.len() > 1
@@ -52,4 +60,65 @@ fn weights(window: &Window) -> Table {
         ]);
     }
     table
+}
+
+fn print_check(check: &RodCheck, page: &mut Page) {
+    page.blank();
+    page.item(&format!(
+        "Row and rod carry: about {} with the rod's own {}.",
+        check.load.text, check.rod_weight.text
+    ));
+    page.item(&format!(
+        "Between brackets: {}, {} apart; bending about {}.",
+        brackets(check),
+        check.span.text,
+        check.bending.text
+    ));
+    page.item(&format!("Sag: {}, {}.", check.sag.text, limit(check)));
+    page.item(&spacing(check));
+    page.item(&stiffness(check));
+}
+
+fn brackets(check: &RodCheck) -> String {
+    let assumed = if check.brackets_stated {
+        ""
+    } else {
+        " (assumed)"
+    };
+    format!("{} brackets{assumed}", check.brackets)
+}
+
+fn limit(check: &RodCheck) -> String {
+    let whose = if check.sag_limit_stated {
+        "stated"
+    } else {
+        "usual"
+    };
+    format!("{} allowed ({whose})", check.sag_limit.text)
+}
+
+fn spacing(check: &RodCheck) -> String {
+    let enough = check
+        .brackets_enough
+        .map(|brackets| format!(": {brackets} brackets"));
+    format!(
+        "Within that limit: brackets up to about {} apart{}.",
+        check.widest_spacing.text,
+        enough.unwrap_or_default()
+    )
+}
+
+/// What the sag was reckoned with.
+fn stiffness(check: &RodCheck) -> String {
+    let material = &check.material;
+    let (least, most) = (material.least_million_psi, material.most_million_psi);
+    let range = if least < most {
+        format!("{least} to {most} million psi, the least taken")
+    } else {
+        format!("{least} million psi")
+    };
+    format!(
+        "Modulus of elasticity of {}: {range} ({}).",
+        material.name, material.source
+    )
 }

@@ -305,6 +305,19 @@ pub enum RowMatter {
         /// Of the rod or board.
         projection: Length,
     },
+    /// The rod sags more than it may between its brackets: an estimate.
+    RodSags {
+        /// How far it sags.
+        sag: Length,
+        /// How far it may.
+        limit: Length,
+        /// From bracket to bracket.
+        span: Length,
+        /// The widest spacing that stays within the limit.
+        spacing: Length,
+        /// How many brackets stay within it, where it can be done.
+        brackets: Option<u32>,
+    },
     /// A panel hangs lower than its opening: longer than the distance from the rod's top to the floor.
     LongerThanHeight {
         /// The panel, by index.

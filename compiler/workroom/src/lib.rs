@@ -9,6 +9,7 @@
 //! top edge towards the lower edge.
 
 mod allowance;
+mod beam;
 mod crossing;
 mod elevation;
 mod fabric;
@@ -22,6 +23,7 @@ mod joined;
 mod made;
 mod making;
 mod marks;
+mod material;
 mod notions;
 mod order;
 mod outline;
@@ -30,6 +32,7 @@ mod pieces;
 mod pleat_rule;
 mod pleating;
 mod ranged;
+mod rod_check;
 mod row;
 mod row_fill;
 mod shape;
@@ -40,6 +43,7 @@ mod work;
 mod work_panel;
 
 pub use allowance::LONGEST_POINT;
+pub use beam::{Section, Span};
 pub use elevation::{Elevation, LiningSeen};
 pub use fabric::{Fabric, Match, Price, Repeat, Way};
 pub use finding::{Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject};
@@ -53,6 +57,7 @@ pub use made::{
     Strip, TapeRun, Toward, WindowMade, Work,
 };
 pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
+pub use material::{MATERIALS, Material};
 pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOrder};
 pub use outline::{Outline, OutlineStep, Proportion};
 pub use outline_drawn::MAXIMUM_CORNERS;
@@ -61,6 +66,9 @@ pub use pleat_rule::{
 };
 pub use pleating::{MAXIMUM_PLEATS, ROUNDING, check, lay_out, no_pleats, tolerance};
 pub use ranged::Ranged;
+pub use rod_check::{
+    GRAVITY, MOST_BRACKETS, RodCheck, RodUnknown, SAG_LIMIT, USUAL_BRACKETS, check_rod,
+};
 pub use row::THIN_COVER;
 pub use shape::LEAST_TURN;
 pub use support::{Board, Rod, Support};

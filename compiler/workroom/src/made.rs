@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Area, Length, Mass};
 
-use crate::{Allowance, FoldedOutline};
+use crate::{Allowance, FoldedOutline, RodCheck, RodUnknown};
 
 /// The answer for a whole job; windows in the order of the job.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -24,6 +24,8 @@ pub struct WindowMade {
     pub joins: Vec<Length>,
     /// What all its panels weigh, where every cloth of them states its weight.
     pub weight: Option<Mass>,
+    /// What its rod makes of that weight, or why nothing can be said of it; `None` for a board.
+    pub rod_check: Option<Result<RodCheck, RodUnknown>>,
 }
 
 /// One panel worked out.

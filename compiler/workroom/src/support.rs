@@ -28,6 +28,8 @@ pub struct Rod {
     pub material: Option<String>,
     /// How many brackets carry it.
     pub brackets: Option<u32>,
+    /// How far it may sag between brackets; `None` for the usual limit.
+    pub sag_limit: Option<Length>,
 }
 
 /// A board fixed to the wall, the treatment fastened along its front edge or its top.

@@ -1,6 +1,6 @@
 //! The whole job worked out, window by window, panel by panel.
 
-use pelmet_measure::Length;
+use pelmet_measure::{Length, Mass};
 
 use crate::row::{RowFinding, check_hanging, cover, length_to_cover, quantities};
 use crate::row_fill::{fills, shares};
@@ -8,8 +8,8 @@ use crate::weight::window_weight;
 use crate::width::lay_widths;
 use crate::work_panel::PanelTask;
 use crate::{
-    Fabric, Finding, Job, Matter, Motif, PanelMade, PanelOrder, Pleating, Subject, WindowMade,
-    WindowOrder, Work,
+    Fabric, Finding, Job, Matter, Motif, PanelMade, PanelOrder, Pleating, RodCheck, RodUnknown,
+    Subject, Support, WindowMade, WindowOrder, Work, check_rod,
 };
 
 /// Works out a job: every panel with its sizes, folds, pieces and marks, and everything there is to
@@ -56,13 +56,26 @@ impl Bench<'_> {
         let panels: Vec<Option<PanelMade>> = panels
             .map(|(panel, (pleating, quantity))| self.make_panel(panel, pleating, quantity))
             .collect();
+        let weight = window_weight(&panels);
         WindowMade {
-            weight: window_weight(&panels),
+            weight,
+            rod_check: self.check_rod(weight),
             panels,
             to_cover: coverage.to_cover,
             covered: coverage.covered,
             joins: coverage.joins,
         }
+    }
+
+    /// What the rod makes of the weight that hangs from it.
+    fn check_rod(&mut self, weight: Option<Mass>) -> Option<Result<RodCheck, RodUnknown>> {
+        let Support::Rod(rod) = &self.order.support else {
+            return None;
+        };
+        let checked = check_rod(rod, weight);
+        let found = checked.ok().and_then(|check| check.finding());
+        self.report_row(found.map(|matter| (None, matter)).into_iter().collect());
+        Some(checked)
     }
 
     /// Lays out every panel across its width: those that know theirs, then those that fill what

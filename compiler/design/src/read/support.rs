@@ -65,6 +65,9 @@ impl<'t> Reader<'t> {
             brackets: properties
                 .get("brackets")
                 .and_then(|value| self.only_count(value, "brackets")),
+            sag_limit: self
+                .length_if(properties, "sag limit", Sign::Positive)
+                .flatten(),
         };
         self.wall_within(&rod, properties);
         (length.is_some() && diameter.is_some()).then_some(rod)

@@ -85,6 +85,11 @@ impl<'d> WindowPlace<'d> {
         self.design.style.plain(length)
     }
 
+    /// A length to the step of a mark, as an estimate is told.
+    pub(super) fn mark(self, length: Length) -> String {
+        self.design.style.mark(length)
+    }
+
     /// A length to be typed in: exactly this one, in millimetres where no fraction of an inch is.
     pub(super) fn exact(self, length: Length) -> String {
         let rounded = self

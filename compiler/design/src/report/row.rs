@@ -47,6 +47,13 @@ pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic 
             returns,
             projection,
         } => return_and_projection(window, returns, projection),
+        RowMatter::RodSags {
+            sag,
+            limit,
+            span,
+            spacing,
+            brackets,
+        } => rod_sags(window, (sag, limit), (span, spacing), brackets),
         RowMatter::LongerThanHeight {
             panel,
             drop,
@@ -210,5 +217,20 @@ fn longer_than_height(panel: PanelPlace<'_>, drop: Length, height: Length) -> Di
         (panel.span("drop"), &panel.text(drop)),
         (panel.window.support(), &panel.text(height)),
         (&panel.text(drop - height), &panel.exact(height)),
+    )
+}
+
+fn rod_sags(
+    window: WindowPlace<'_>,
+    (sag, limit): (Length, Length),
+    (span, spacing): (Length, Length),
+    brackets: Option<u32>,
+) -> Diagnostic {
+    codes::rod_sags(
+        &window.name(),
+        window.support(),
+        (&window.mark(sag), &window.text(limit)),
+        (&window.mark(span), &window.mark(spacing)),
+        brackets,
     )
 }

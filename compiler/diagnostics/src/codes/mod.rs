@@ -108,6 +108,7 @@ pub mod property_unknown;
 pub mod range_backwards;
 pub mod return_and_projection_differ;
 pub mod rod_and_board;
+pub mod rod_sags;
 pub mod row_crowded;
 pub mod row_empty;
 pub mod row_uncovered;
@@ -248,6 +249,7 @@ codes! {
     range_backwards
     return_and_projection_differ
     rod_and_board
+    rod_sags
     row_crowded
     row_empty
     row_uncovered

@@ -70,10 +70,11 @@ const LADDER: Words = Words {
 };
 
 const ROD_RATING: Words = Words {
-    sheet: SheetKind::Checks,
+    sheet: SheetKind::RodCheck,
     about: "rod",
-    text: "What the rod, its brackets and their anchors may carry is for their makers to say; \
-        nothing here vouches for it.",
+    text: "Weight, load, bending and sag are estimates. What the rod, its brackets and their \
+        anchors may carry is for their makers to say, and what the wall holds for a competent \
+        person; nothing here vouches for either.",
 };
 
 const HEAT: Words = Words {

@@ -11,6 +11,7 @@ mod piece;
 mod pleat;
 mod printer;
 mod remark;
+mod rod_check;
 mod row;
 mod window;
 

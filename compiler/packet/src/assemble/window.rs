@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use pelmet_workroom::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
 
 use super::printer::Printer;
-use super::{HungPanel, panel, row};
+use super::{HungPanel, panel, rod_check, row};
 use crate::packet::{Size, Support, SupportKind, Window};
 
 pub(crate) fn window<'a>(
@@ -16,6 +16,10 @@ pub(crate) fn window<'a>(
     printer: &Printer<'_>,
 ) -> Window {
     let panels: Vec<&HungPanel<'_>> = panels.collect();
+    let checked = match &order.support {
+        SupportMade::Rod(rod) => made.rod_check.map(|checked| (rod, checked)),
+        SupportMade::Board(_) => None,
+    };
     Window {
         name: order.name.clone(),
         opening: order.opening.map(|(width, height)| Size {
@@ -31,6 +35,10 @@ pub(crate) fn window<'a>(
             .collect(),
         weight: made.weight.map(|mass| printer.weight(mass)),
         cloths_without_weight: without_weight(&panels, &job.fabrics),
+        rod_check: checked
+            .and_then(|(rod, checked)| Some(rod_check::rod_check(rod, &checked.ok()?, printer))),
+        rod_not_checked: checked
+            .and_then(|(rod, checked)| Some(rod_check::not_checked(rod, checked.err()?))),
     }
 }
 

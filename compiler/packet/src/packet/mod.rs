@@ -8,6 +8,7 @@ mod panel;
 mod piece;
 mod pleat;
 mod remark;
+mod rod_check;
 mod window;
 
 pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
@@ -20,6 +21,7 @@ pub use piece::{
 };
 pub use pleat::{Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch};
 pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
+pub use rod_check::{Bending, Load, RodCheck, Stiffness};
 pub use window::{Row, RowPanel, Support, SupportKind, Window};
 
 use schemars::JsonSchema;

@@ -3,7 +3,7 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::{Measure, Panel, Size, Weight};
+use super::{Measure, Panel, RodCheck, Size, Weight};
 
 /// One window.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
@@ -24,6 +24,10 @@ pub struct Window {
     pub weight: Option<Weight>,
     /// The cloths of its panels that state no weight, by name.
     pub cloths_without_weight: Vec<String>,
+    /// What its rod makes of that weight.
+    pub rod_check: Option<RodCheck>,
+    /// Why nothing can be said of its rod, in words.
+    pub rod_not_checked: Option<String>,
 }
 
 /// A rod or a board.

@@ -209,6 +209,7 @@ fn brass_pole(length: Length) -> Support {
         wall: Some(Length::from_nanometres(1_200_000)),
         material: Some(String::from("brass")),
         brackets: Some(3),
+        sag_limit: None,
     })
 }
 
@@ -422,6 +423,7 @@ fn gathered() -> WindowOrder {
             wall: None,
             material: None,
             brackets: None,
+            sag_limit: None,
         }),
         top_at: None,
         returns: Length::ZERO,

@@ -20,6 +20,7 @@ mod notions;
 mod outline;
 mod pieces;
 mod properties;
+mod rods;
 mod row;
 mod sample;
 mod weight;

@@ -109,6 +109,7 @@ pub fn rod(length: Length) -> Rod {
         wall: None,
         material: None,
         brackets: None,
+        sag_limit: None,
     }
 }
 

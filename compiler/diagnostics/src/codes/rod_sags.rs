@@ -1,0 +1,57 @@
+//! A rod that sags more than it may between its brackets.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// A rod that sags more than it may between its brackets.
+pub const CODE: Code = Code {
+    slug: "rod-sags",
+    severity: Severity::Warning,
+    page: "\
+What hangs from the rod, and the rod itself, bend it between its brackets by more than the rod's `sag
+limit`, or by more than 1/8 in where it states none.
+
+A sagging rod is seen from the room: the heading dips between the brackets and the lower edge with it.
+Panels slide toward the dip, and joins open.
+
+Use more brackets, or a rod that is thicker, stiffer or lighter. The sum is an estimate: it spreads
+the weight evenly, sets the brackets at the ends and at equal distances, and takes the softest of its
+material. What rod, brackets and anchors may carry is for their makers to say, and for the wall.
+",
+    failing: one_window! {
+        fabric: "width: 54 in, weight: 300 g/m2",
+        rod: "length: 90 in, diameter: 1/2 in, material: wood, brackets: 2",
+        panel: ["finished width: fill", "drop: 14 in"],
+        window: "rod: pole",
+    },
+    mend: one_window! {
+        fabric: "width: 54 in, weight: 300 g/m2",
+        rod: "length: 90 in, diameter: 1 1/2 in, material: wood, brackets: 3",
+        panel: ["finished width: fill", "drop: 14 in"],
+        window: "rod: pole",
+    },
+};
+
+/// The rod of `window` sags by `sag` and may by `limit`; its brackets stand `span` apart, and with
+/// `spacing`, which `brackets` of them give, it would do.
+pub fn rod_sags(
+    window: &str,
+    support: Span,
+    (sag, limit): (&str, &str),
+    (span, spacing): (&str, &str),
+    brackets: Option<u32>,
+) -> Diagnostic {
+    let report = CODE
+        .report(format!(
+            "the rod of {window} sags by about {sag} between its brackets, and may by {limit}"
+        ))
+        .label(support, format!("brackets {span} apart"))
+        .sum(format!(
+            "within {limit} up to about {spacing} between brackets"
+        ));
+    let report = match brackets {
+        Some(brackets) => report.help(format!("write `brackets: {brackets}` for this rod")),
+        None => report,
+    };
+    report.help("or take a rod that is thicker or stiffer")
+}

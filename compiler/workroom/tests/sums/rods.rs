@@ -1,0 +1,219 @@
+//! Rods under load: the published beam case, its growth, and what is made of it.
+
+use pelmet_measure::{Length, Mass};
+use pelmet_workroom::{
+    MATERIALS, MOST_BRACKETS, Material, Rod, RodUnknown, RowMatter, SAG_LIMIT, Section, Span,
+    check_rod,
+};
+use proptest::prelude::*;
+
+use crate::sample::{cloth, eighths, exactly, inches, made, panel, ratio, rod, window};
+
+/// Newtons in a pound-force (NIST SP 811, appendix B.8).
+const POUND_FORCE: f64 = 4.448_221_615_260_5;
+const INCH: f64 = 0.0254;
+
+fn near(one: f64, other: f64) -> bool {
+    (one - other).abs() <= other.abs() * 1e-9
+}
+
+/// B1, AISC, Manual of Steel Construction: simple span, uniform load. In inches and pounds, with
+/// E = 29 x 10^6 psi (B5) and I = 1 in^4: 10 lb/in over 100 in.
+#[test]
+fn the_published_beam_case_in_inches_and_pounds() {
+    let psi = POUND_FORCE / INCH.powi(2);
+    let beam = Span {
+        metres: 100.0 * INCH,
+        newtons_per_metre: 10.0 * POUND_FORCE / INCH,
+        stiffness: 29e6 * psi * INCH.powi(4),
+    };
+    let moment = 10.0 * 100_f64.powi(2) / 8.0;
+    let sag = 5.0 * 10.0 * 100_f64.powi(4) / (384.0 * 29e6);
+    assert!(near(beam.moment(), moment * POUND_FORCE * INCH));
+    assert!(near(beam.sag(), sag * INCH));
+    assert!(near(beam.with_sag(beam.sag()), beam.metres));
+}
+
+/// The same sag by adding up the curvature `M / EI` along the beam.
+#[test]
+fn the_sag_agrees_with_the_curvature_added_up() {
+    let beam = Span {
+        metres: 1.8,
+        newtons_per_metre: 25.0,
+        stiffness: 900.0,
+    };
+    let (steps, half) = (20_000, beam.metres / 2.0);
+    let step = half / f64::from(steps);
+    // Deflection in the middle of a symmetric beam: the moment of the curvature about the support.
+    let sag: f64 = (0..steps)
+        .map(|index| {
+            let at = (f64::from(index) + 0.5) * step;
+            let moment = beam.newtons_per_metre * at * (beam.metres - at) / 2.0;
+            moment / beam.stiffness * at * step
+        })
+        .sum();
+    assert!((sag - beam.sag()).abs() < beam.sag() * 1e-6);
+}
+
+proptest! {
+    /// B4, Record, The Mechanical Properties of Wood: under one and the same load the sag grows as
+    /// the cube of the span.
+    #[test]
+    fn under_the_same_load_the_sag_grows_as_the_cube_of_the_span(
+        metres in 0.2_f64..4.0, newtons in 1.0_f64..200.0, times in 1.1_f64..5.0,
+    ) {
+        let beam = |metres: f64| Span { metres, newtons_per_metre: newtons / metres, stiffness: 500.0 };
+        let grown = beam(metres * times).sag() / beam(metres).sag();
+        prop_assert!(near(grown, times.powi(3)));
+    }
+
+    #[test]
+    fn brackets_that_are_enough_keep_the_rod_within_its_limit(
+        length in 20_i64..200, diameter in 4_i64..16, grams in 50_i64..20_000, which in 0_usize..4,
+    ) {
+        let rod = Rod {
+            diameter: eighths(diameter),
+            material: Some(MATERIALS[which].name.to_owned()),
+            ..rod(inches(length))
+        };
+        let weight = Some(Mass::from_micrograms(grams * 1_000_000));
+        let first = check_rod(&rod, weight).unwrap();
+        if let Some(brackets) = first.brackets_enough {
+            let enough = check_rod(&Rod { brackets: Some(brackets), ..rod.clone() }, weight).unwrap();
+            prop_assert!(enough.sag <= SAG_LIMIT + Length::from_nanometres(1));
+            if brackets > 2 {
+                let fewer = Rod { brackets: Some(brackets - 1), ..rod };
+                prop_assert!(check_rod(&fewer, weight).unwrap().sag > SAG_LIMIT);
+            }
+        }
+    }
+}
+
+#[test]
+fn a_tube_without_an_inside_is_a_solid_rod_and_a_thin_one_keeps_most_of_its_stiffness() {
+    let solid = Section {
+        outside: 0.03,
+        inside: 0.0,
+    };
+    assert!(near(
+        solid.second_moment(),
+        std::f64::consts::PI * 0.03_f64.powi(4) / 64.0
+    ));
+    let tube = Section {
+        outside: 0.03,
+        inside: 0.024,
+    };
+    assert!(tube.second_moment() / solid.second_moment() > tube.area() / solid.area());
+    let as_tube = Rod {
+        wall: Some(eighths(4)),
+        material: Some("steel".into()),
+        ..rod(inches(60))
+    };
+    let as_solid = Rod {
+        wall: None,
+        ..as_tube.clone()
+    };
+    let weight = Some(Mass::ZERO);
+    assert_eq!(check_rod(&as_tube, weight), check_rod(&as_solid, weight));
+}
+
+/// B5: structural steel 29 x 10^6 psi; 6061-T6 aluminium 10.0 to 10.4 x 10^6 psi (engineering
+/// textbooks' appendices). NIST SP 811: 1 psi is 6894.757 Pa.
+#[test]
+fn what_rods_are_made_of_is_known_by_its_name() {
+    for (words, name) in [
+        ("steel", Some("steel")),
+        ("stainless steel", Some("steel")),
+        ("aluminum", Some("aluminium")),
+        ("wooden", Some("wood")),
+        ("bamboo", None),
+        ("brass steel", None),
+        ("", None),
+    ] {
+        let found = Material::named_in(words).map(|material| material.name);
+        assert_eq!(found, name, "{words}");
+    }
+    let steel = Material::named_in("steel").unwrap();
+    assert!((steel.softest() / 29e6 - 6_894.757).abs() < 0.001);
+    assert_eq!(
+        Material::named_in("aluminium").unwrap().million_psi,
+        (10.0, 10.4)
+    );
+    for material in MATERIALS {
+        let ((soft, stiff), (light, heavy)) =
+            (material.million_psi, material.kilograms_per_cubic_metre);
+        assert!(soft <= stiff && light <= heavy);
+    }
+}
+
+#[test]
+fn nothing_is_said_of_a_rod_that_cannot_be_reckoned() {
+    let steel = Rod {
+        material: Some("steel".into()),
+        ..rod(inches(60))
+    };
+    let weight = Some(Mass::ZERO);
+    for (rod, weight, unknown) in [
+        (steel.clone(), None, RodUnknown::Weight),
+        (
+            Rod {
+                material: None,
+                ..steel.clone()
+            },
+            weight,
+            RodUnknown::Material,
+        ),
+        (
+            Rod {
+                material: Some("bamboo".into()),
+                ..steel.clone()
+            },
+            weight,
+            RodUnknown::Material,
+        ),
+        (
+            Rod {
+                brackets: Some(1),
+                ..steel.clone()
+            },
+            weight,
+            RodUnknown::OneBracket,
+        ),
+    ] {
+        assert_eq!(check_rod(&rod, weight), Err(unknown));
+    }
+    let hair = Rod {
+        diameter: Length::from_nanometres(1),
+        ..steel
+    };
+    let check = check_rod(&hair, Some(Mass::LARGEST)).unwrap();
+    assert_eq!((check.sag, check.brackets_enough), (Length::LARGEST, None));
+    assert!(MOST_BRACKETS > 2);
+}
+
+#[test]
+fn a_rod_that_sags_is_found_and_one_with_more_brackets_is_not() {
+    let heavy = pelmet_workroom::Fabric {
+        width: inches(200),
+        grams_per_square_metre: Some(ratio(600, 1)),
+        ..cloth()
+    };
+    let mut front = panel();
+    front.width = exactly(inches(90));
+    let mut order = window(inches(90), vec![front], &[0]);
+    for (brackets, sags) in [(2, true), (5, false)] {
+        order.support = pelmet_workroom::Support::Rod(Rod {
+            diameter: eighths(4),
+            material: Some("wood".into()),
+            brackets: Some(brackets),
+            ..rod(inches(90))
+        });
+        let (window, matters) = made(&order, std::slice::from_ref(&heavy));
+        let found = matches!(
+            matters.as_slice(),
+            [pelmet_workroom::Matter::Row(RowMatter::RodSags { .. })]
+        );
+        assert_eq!(found, sags, "{matters:?}");
+        assert!(window.rod_check.unwrap().is_ok());
+    }
+}
