@@ -62,7 +62,7 @@ fn the_report_in_the_readme_is_the_one_that_is_given() {
     let mistaken = design
         .text
         .replace("finished width: 13 in", "finished width: 30 in");
-    let built = Memory::of_files([("landing.pelmet", mistaken)]).build();
+    let built = Memory::of_files([("sewing-room/landing.pelmet", mistaken)]).build();
     let given = render::plain(&built.diagnostics, &built.sources);
     assert!(given.starts_with(shown.text.as_str()), "{given}");
 }
