@@ -239,3 +239,29 @@ proptest! {
         assert_answered(&Memory::of(format!("{before}{part}{after}")).build())?;
     }
 }
+
+#[test]
+fn files_that_use_one_another_too_deep_are_told_once() {
+    let name = |number: usize| format!("file-{number}.pelmet");
+    let chain = |length: usize| {
+        Memory::of_files((0..length).map(|number| {
+            let text = format!("use \"{}\"\n", name(number + 1));
+            (
+                name(number),
+                if number + 1 < length {
+                    text
+                } else {
+                    String::new()
+                },
+            )
+        }))
+    };
+    assert!(chain(101).build().diagnostics.is_empty());
+    let deep = chain(6_000).build();
+    let slugs: Vec<_> = deep
+        .diagnostics
+        .iter()
+        .map(|report| report.code.slug)
+        .collect();
+    assert_eq!(slugs, ["use-too-deep"]);
+}

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use pelmet_design::{Project, load};
 use pelmet_diagnostics::{Diagnostic, codes, listed};
-use pelmet_packet::{Built, build};
+use pelmet_packet::{Built, Checked, build, check};
 
 use crate::folder::Folder;
 use crate::write::folder_of;
@@ -47,6 +47,11 @@ impl Job {
             main: main.to_owned(),
             typed,
         })
+    }
+
+    /// Does every sum of the design, for its reports alone.
+    pub fn check(&self) -> Checked {
+        check(&self.main, &self.folder)
     }
 
     /// Compiles the design.

@@ -35,6 +35,6 @@ pub use design::{
 };
 pub use kind::{Kind, Property};
 pub use list::MAXIMUM_LIST_ROWS;
-pub use load::{Loaded, load};
+pub use load::{Loaded, MAXIMUM_FILES_DEEP, load};
 pub use project::{Project, ReadTrouble};
 pub use resolve::{Resolved, resolve};

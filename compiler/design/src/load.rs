@@ -10,6 +10,9 @@ use crate::gather::{first_word, list_path};
 use crate::list::read_list;
 use crate::project::{Project, ReadTrouble, resolve_path};
 
+/// How many files may use one another in a chain.
+pub const MAXIMUM_FILES_DEEP: usize = 100;
+
 /// The texts of a job and their trees.
 #[derive(Debug)]
 pub struct Loaded {
@@ -182,6 +185,12 @@ impl Loading<'_> {
                 .push(codes::file_outside_project(Some(span), written));
             return;
         };
+        if self.under_way.len() >= MAXIMUM_FILES_DEEP {
+            self.loaded
+                .diagnostics
+                .push(codes::use_too_deep(span, MAXIMUM_FILES_DEEP));
+            return;
+        }
         self.under_way.push((within.to_owned(), span));
         self.project_file(&path, Some(span), Origin::Project);
         self.under_way.pop();

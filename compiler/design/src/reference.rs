@@ -11,6 +11,9 @@ use crate::kind::Kind;
 use crate::reader::Reader;
 use crate::scope::{Binding, Scope, Value, Written};
 
+/// After so many reports no nearest name is looked for.
+const MOST_SUGGESTED: usize = 100;
+
 /// An item somebody refers to, its parameters bound.
 #[derive(Clone, Debug)]
 pub(crate) struct Referred<'t> {
@@ -110,7 +113,9 @@ impl<'t> Reader<'t> {
             self.report(report);
             return;
         }
-        let suggestion = did_you_mean(name, world.names(kind));
+        // Comparing a name with all others is slow, and nobody reads so many reports.
+        let few = self.diagnostics.len() < MOST_SUGGESTED;
+        let suggestion = few.then(|| did_you_mean(name, world.names(kind))).flatten();
         let report = codes::name_unknown(span, kind.word(), name, suggestion);
         self.report(match library_file_with(name, kind) {
             Some(file) => report.help(format!(

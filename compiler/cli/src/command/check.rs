@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::Args;
 
-use super::built;
+use super::check;
 use crate::console::Console;
 use crate::job::Job;
 
@@ -21,7 +21,7 @@ impl Check {
         console.expect_reports();
         for file in &self.files {
             match Job::open(file) {
-                Ok(job) => drop(built(&job, console)),
+                Ok(job) => check(&job, console),
                 Err(report) => console.refuse(report),
             }
         }

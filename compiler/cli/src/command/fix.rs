@@ -5,10 +5,10 @@ use std::path::PathBuf;
 
 use clap::Args;
 use pelmet_diagnostics::{self as diagnostics, Diagnostic, Edit, FileId, Sources, apply_fixes};
-use pelmet_packet::Built;
+use pelmet_packet::Checked;
 use pelmet_syntax::parse;
 
-use super::built;
+use super::check;
 use crate::console::Console;
 use crate::job::Job;
 use crate::write::replace_file;
@@ -39,11 +39,11 @@ impl Fix {
 
 /// Changes the files of a job, and reports what is left.
 fn fix(job: &Job, console: &mut Console) {
-    let Built {
+    let Checked {
         sources,
         diagnostics,
         ..
-    } = job.build();
+    } = job.check();
     for (file, changes) in changes(&sources, &diagnostics) {
         let name = sources.name(file);
         if !may_be_changed(name) || !is_no_worse(sources.text(file), &changes.text) {
@@ -54,7 +54,7 @@ fn fix(job: &Job, console: &mut Console) {
             Err(report) => console.refuse(report),
         }
     }
-    built(job, console);
+    check(job, console);
 }
 
 /// What becomes of one file.

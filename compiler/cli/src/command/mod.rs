@@ -42,6 +42,15 @@ impl Command {
     }
 }
 
+/// Checks a job and takes its reports.
+fn check(job: &Job, console: &mut Console) {
+    let checked = job.check();
+    if checked.main.is_none() {
+        console.worsen(Outcome::NotCarriedOut);
+    }
+    console.report(&checked.sources, checked.diagnostics, |name| job.shown(name));
+}
+
 /// Compiles a job and takes its reports; gives the packet of a sound one.
 fn built(job: &Job, console: &mut Console) -> Option<pelmet_packet::Packet> {
     let built = job.build();

@@ -127,6 +127,7 @@ pub mod too_narrow_for_allowance;
 pub mod unit_missing;
 pub mod unit_unknown;
 pub mod use_in_a_circle;
+pub mod use_too_deep;
 pub mod use_unclear;
 pub mod value_unfinished;
 pub mod wall_too_thick;
@@ -268,6 +269,7 @@ codes! {
     unit_missing
     unit_unknown
     use_in_a_circle
+    use_too_deep
     use_unclear
     value_unfinished
     wall_too_thick

@@ -29,67 +29,102 @@ pub struct Built {
     pub packet: Option<Packet>,
 }
 
-/// Builds the packet of a design: reads it, resolves it, does the sums, lays every cloth out and
-/// holds the answer against what the design expects.
+/// A design with every sum done and nothing put together yet.
+#[derive(Debug)]
+pub struct Checked {
+    /// Every text that was read.
+    pub sources: Sources,
+    /// The main file, if it could be read at all.
+    pub main: Option<FileId>,
+    /// Everything found, in the order of the texts.
+    pub diagnostics: Vec<Diagnostic>,
+    answer: Option<Answer>,
+}
+
+/// All that a packet is put together from.
+#[derive(Debug)]
+struct Answer {
+    design: Design,
+    work: Work,
+    laid: Vec<LaidCloth>,
+    expectations: Vec<Expectation>,
+}
+
+/// Checks a design: reads it, resolves it, does the sums, lays every cloth out and holds the answer
+/// against what the design expects.
 ///
 /// No step stops at a mistake, so that one run finds all of them; and a mistake is told once, where
 /// it was made, so whatever depends on it stays silent.
-pub fn build(main: &str, project: &dyn Project) -> Built {
+pub fn check(main: &str, project: &dyn Project) -> Checked {
     let loaded = load(main, project);
     let resolved = resolve(&loaded);
-    let design = resolved.design;
     let mut found = loaded.diagnostics;
     found.extend(resolved.diagnostics);
-    let packet = make(&design, &mut found);
+    let answer = answer(resolved.design, &mut found);
     let mut diagnostics = Diagnostics::new();
     diagnostics.extend(found);
-    Built {
+    Checked {
         diagnostics: diagnostics.settle(&loaded.sources),
         sources: loaded.sources,
         main: loaded.main,
-        packet,
+        answer,
     }
 }
 
-/// Does all that follows from a resolved design; the packet where nothing found is an error.
-fn make(design: &Design, found: &mut Vec<Diagnostic>) -> Option<Packet> {
+/// Builds the packet of a design that has been checked and found sound.
+pub fn build(main: &str, project: &dyn Project) -> Built {
+    let mut checked = check(main, project);
+    let packet = checked
+        .answer
+        .as_ref()
+        .map(|answer| answer.packet(&checked.diagnostics));
+    if let Some(Err(report)) = &packet {
+        checked.diagnostics.push(report.clone());
+    }
+    Built {
+        sources: checked.sources,
+        main: checked.main,
+        diagnostics: checked.diagnostics,
+        packet: packet.and_then(Result::ok),
+    }
+}
+
+/// Does all that follows from a resolved design; nothing where anything found is an error.
+fn answer(design: Design, found: &mut Vec<Diagnostic>) -> Option<Answer> {
     let (work, findings) = work(&design.job);
     found.extend(findings.iter().map(|finding| design.report(finding)));
-    let laid = layout::lay_all(design, &work, found);
-    let broken = Broken::of(design, &findings, found);
+    let laid = layout::lay_all(&design, &work, found);
+    let broken = Broken::of(&design, &findings, found);
     let expectations = Judge {
-        design,
+        design: &design,
         work: &work,
         laid: &laid,
         broken: &broken,
     }
     .judge(found);
     design.accept(found);
-    if Broken::any(found) {
-        return None;
-    }
-    let packet = assembled(design, &work, &laid, found, expectations);
-    if packet.is_none() {
-        found.push(layout::no_packet(design));
-    }
-    packet
-}
-
-fn assembled(
-    design: &Design,
-    work: &Work,
-    laid: &[LaidCloth],
-    found: &[Diagnostic],
-    expectations: Vec<Expectation>,
-) -> Option<Packet> {
-    assemble(Parts {
-        title: &design.title,
-        style: design.style,
-        currency: design.currency.as_deref(),
-        job: &design.job,
+    (!Broken::any(found)).then_some(Answer {
+        design,
         work,
         laid,
-        diagnostics: found,
         expectations,
     })
+}
+
+impl Answer {
+    /// The packet, or the report of a fault of the compiler's own.
+    fn packet(&self, diagnostics: &[Diagnostic]) -> Result<Packet, Diagnostic> {
+        let design = &self.design;
+        let packet = assemble(Parts {
+            title: &design.title,
+            style: design.style,
+            currency: design.currency.as_deref(),
+            job: &design.job,
+            work: &self.work,
+            laid: &self.laid,
+            diagnostics,
+            expectations: self.expectations.clone(),
+        });
+        packet.ok_or_else(|| layout::no_packet(design))
+    }
 }
