@@ -319,6 +319,43 @@ fn every_piece_lies_in_one_band_and_bands_follow_each_other() {
 }
 
 #[test]
+fn a_pleated_panel_is_folded_layer_upon_layer() {
+    let packet = jobs::reading_room().packet();
+    let bridge = panel(&packet, "bench-left", "bridge");
+    let folded = bridge.folded.as_ref().expect("it is folded");
+    let heights: Vec<u32> = folded.layers.iter().map(|layer| layer.height).collect();
+    assert!(heights.is_sorted());
+    let mut stretches: Vec<u32> = folded.layers.iter().map(|layer| layer.stretch).collect();
+    stretches.sort_unstable();
+    assert!((1..=13).eq(stretches));
+    let seen = folded.seen.as_ref().expect("it can be followed");
+    let lowest = seen.lowest.as_ref().expect("it has a lower edge");
+    assert_eq!(lowest.down, bridge.made_length);
+    assert_eq!(
+        texts([&bridge.extent.from, &bridge.extent.to]),
+        ["0 in", "12 in"]
+    );
+    assert_eq!(bridge.thickest_stack, None);
+}
+
+#[test]
+fn the_thickest_stack_is_as_thick_as_its_layers_together() {
+    let mut job = jobs::reading_room();
+    for (fabric, tenths) in job.job.fabrics.iter_mut().zip([6, 3]) {
+        fabric.thickness = Some(pelmet_measure::Length::MILLIMETRE.portion(tenths, 10));
+    }
+    let packet = job.packet();
+    let stack = |name| {
+        panel(&packet, "bench-left", name)
+            .thickest_stack
+            .as_ref()
+            .map(|of| of.mm)
+    };
+    // Three layers of the pleated, unlined bridge, one of the flat, lined bib.
+    assert_eq!((stack("bridge"), stack("bib")), (Some(1.8), Some(0.9)));
+}
+
+#[test]
 fn the_packet_of_one_gathered_pair() {
     let mut job = jobs::winter_garden();
     job.job.windows.remove(0);

@@ -3,6 +3,7 @@
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{Note, Panel, Row, Support, SupportKind, Warning, Window};
 
+use crate::folded;
 use crate::page::Page;
 use crate::words::{counted, counted_of, pleat};
 
@@ -112,6 +113,9 @@ fn print_panel(panel: &Panel, page: &mut Page) {
     if !panel.pleats.is_empty() {
         page.item(&pleats(panel));
     }
+    for item in folded::items(panel) {
+        page.item(&item);
+    }
     page.item(&format!(
         "Length: {} made up, {} of it for the heading; drop {}.",
         panel.made_length.text, panel.heading_depth.text, panel.drop.text,
@@ -125,6 +129,7 @@ fn print_panel(panel: &Panel, page: &mut Page) {
     if let Some(covers) = &panel.covers_each_side {
         page.item(&format!("Covers its join by {} on each side.", covers.text));
     }
+    folded::print_stretches(panel, page);
 }
 
 fn width(panel: &Panel) -> String {
@@ -163,10 +168,9 @@ fn pleats(panel: &Panel) -> String {
         })
         .collect();
     format!(
-        "{}, left to right: {}. At most {} of panel over one another.",
+        "{}, left to right: {}.",
         counted(panel.pleats.len(), "pleat", "pleats"),
         kinds.join(", "),
-        counted_of(panel.thickest, "layer", "layers"),
     )
 }
 

@@ -6,6 +6,7 @@
 mod cautions;
 mod checks;
 mod cut_sheet;
+mod folded;
 mod mark_list;
 mod notions;
 mod options;

@@ -51,6 +51,9 @@ pub struct PanelMade {
     /// That outline with the pleats laid; `None` where creases alone do not make the finished
     /// width, as in a gathered panel.
     pub folded: Option<FoldedOutline>,
+    /// How thick its thickest stack is, pressed; `None` where a cloth does not say how thick it is,
+    /// and where it is not folded but gathered.
+    pub thickest_stack: Option<Length>,
     /// What is cut: face first, then lining.
     pub pieces: Vec<Piece>,
     /// Fusible tape, run by run, for one panel.

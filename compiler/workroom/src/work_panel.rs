@@ -62,6 +62,7 @@ impl PanelTask<'_> {
             fasteners: &fasteners,
             seams: face.map_or(&[], |joined| &joined.seams),
         };
+        let folds = hung_by_folds(&pleating, &folding);
         Some(PanelMade {
             quantity: self.quantity,
             finished: pleating.finished,
@@ -74,8 +75,11 @@ impl PanelTask<'_> {
             weight: cloth_weight(&pieces, self.fabrics),
             fasteners,
             pieces,
-            folded: hung_by_folds(&pleating, &folding)
-                .then(|| fold_outline(&shape.polygon(), &folding)),
+            folded: folds.then(|| fold_outline(&shape.polygon(), &folding)),
+            thickest_stack: self
+                .layer_thickness()
+                .filter(|_| folds)
+                .map(|layer| layer * i64::from(folding.thickest)),
             pleating,
             folding,
             shape,
@@ -119,6 +123,13 @@ impl PanelTask<'_> {
 
     fn tolerance(&self, pleating: &Pleating) -> Option<(Length, Length)> {
         tolerance(self.order.pleats.as_ref()?, pleating.pleats.len())
+    }
+
+    /// How thick one layer of the panel is, face and lining together, where both cloths say.
+    fn layer_thickness(&self) -> Option<Length> {
+        let cloths = [Some(self.order.face), self.order.lining];
+        let thickness = |cloth: usize| self.fabrics.get(cloth)?.thickness;
+        cloths.into_iter().flatten().map(thickness).sum()
     }
 
     fn folded(&self, pleating: &Pleating, matters: &mut Vec<Matter>) -> Folding {

@@ -2,6 +2,7 @@
 
 mod cautions;
 mod cloth;
+mod folded;
 mod heading;
 mod mark;
 mod notion;

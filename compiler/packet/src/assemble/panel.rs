@@ -4,7 +4,7 @@ use pelmet_measure::Length;
 use pelmet_workroom::{Fabric, FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade, WindowOrder};
 
 use super::printer::{Printer, times};
-use super::{HungPanel, heading, mark, outline, piece, pleat};
+use super::{HungPanel, folded, heading, mark, outline, piece, pleat};
 use crate::packet::{Fastener, Panel, TapeRun, Tolerance};
 
 pub(crate) fn panel(
@@ -37,6 +37,12 @@ pub(crate) fn panel(
         stretches: pleat::stretches(&made.folding, printer),
         layers: pleat::layers(&made.folding.layers, printer),
         thickest: made.folding.thickest,
+        thickest_stack: made.thickest_stack.map(|stack| printer.mark(stack)),
+        extent: printer.run(made.folding.leftmost, made.folding.rightmost),
+        folded: made
+            .folded
+            .as_ref()
+            .map(|made| folded::folded(made, printer)),
         outline: outline::sewn(&made.shape, printer),
         pieces: made
             .pieces

@@ -4,7 +4,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Crease, EdgeKind, Layers, Mark, Measure, Piece, Place, Pleat, Relief, Stretch, Times, Weight,
+    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Piece, Place, Pleat, Relief, Run, Stretch,
+    Times, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.
@@ -46,6 +47,14 @@ pub struct Panel {
     pub layers: Vec<Layers>,
     /// The most layers of the panel anywhere; each has every layer of cloth the panel is made of.
     pub thickest: u32,
+    /// How thick the thickest stack is, pressed, where its cloths say how thick they are.
+    pub thickest_stack: Option<Measure>,
+    /// All the room it takes across, from the left end of the finished width: more than the
+    /// finished width where a fold hangs out past an edge.
+    pub extent: Run,
+    /// The panel with its pleats laid; `null` where folding alone does not make the finished
+    /// width, as in a gathered panel.
+    pub folded: Option<FoldedPanel>,
     /// The sewn outline of the flat panel, corner by corner from the left end of the top edge, down
     /// the left side, along the lower edge and up the right side.
     pub outline: Vec<SewnCorner>,
