@@ -52,7 +52,7 @@ treatment row-of-three(drop, face, lining) {
     panel wing like wing(drop, face, lining) { finished width: 14 in }
     panel bib like bib(drop, face, lining) {
         finished width: fill
-        outline: stepped(2 1/2 in, 1 1/2 in)
+        outline: stepped(2 1/4 in, 1 1/4 in)
     }
     row: wing, bib, wing
 }

@@ -4,6 +4,10 @@
 //! texts. Each subcommand is a module of [`command`].
 
 #![expect(
+    clippy::disallowed_methods,
+    reason = "what the rest of the compiler may not touch is touched here"
+)]
+#![expect(
     clippy::result_large_err,
     reason = "a command is refused once, at its end"
 )]
