@@ -45,6 +45,45 @@ fn every_mend_is_sound() {
     });
 }
 
+/// What no design can show: faults around a design, of the compiler itself, or past a limit too large
+/// to write out. Every other code is compiled.
+const TOLD: &[&str] = &[
+    "code-unknown",
+    "file-already-there",
+    "file-not-readable",
+    "file-not-writable",
+    "format-would-change",
+    "layout-not-sound",
+    "list-too-long",
+    "nothing-to-make",
+    "row-empty",
+    "too-many-mistakes",
+    "use-too-deep",
+];
+
+#[test]
+fn only_what_no_design_can_show_is_told_and_not_compiled() {
+    let told: Vec<&str> = codes::ALL
+        .iter()
+        .filter(|code| Memory::of_example(code.failing).is_none())
+        .map(|code| code.slug)
+        .collect();
+    assert_eq!(told, TOLD);
+}
+
+/// A report says where and what to do; one that is of a whole file has no place in it.
+#[test]
+fn every_report_has_a_place_and_a_help() {
+    const OF_NO_PLACE: &[&str] = &["file-not-text", "file-too-large", "nothing-to-make"];
+    assert_of_every_code(|code| {
+        let built = Memory::of_example(code.failing)?.build();
+        let report = built.diagnostics.first()?;
+        let placed = !report.labels.is_empty() || OF_NO_PLACE.contains(&code.slug);
+        (!placed || report.help.is_empty())
+            .then(|| render::plain(&built.diagnostics, &built.sources))
+    });
+}
+
 #[test]
 fn every_report_of_an_example_points_into_its_text() {
     assert_of_every_code(|code| {

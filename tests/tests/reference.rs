@@ -116,6 +116,24 @@ fn every_example_is_sound_and_its_packet_is_up_to_date() {
     }
 }
 
+/// What is checked in and what is published agree, as another program would see it.
+#[test]
+fn every_packet_of_an_example_is_as_the_schema_says() {
+    let schema = read("compiler/packet/packet.schema.json");
+    let schema: serde_json::Value = schema.parse().unwrap();
+    let schema = jsonschema::draft202012::new(&schema).unwrap();
+    let packets = files_below("examples", "packet.json");
+    assert!(packets.len() >= 3, "{packets:?}");
+    for path in packets {
+        let packet: serde_json::Value = read(&path).parse().unwrap();
+        let mistakes: Vec<String> = schema
+            .iter_errors(&packet)
+            .map(|mistake| mistake.to_string())
+            .collect();
+        assert!(mistakes.is_empty(), "{path}: {}", mistakes.join("\n"));
+    }
+}
+
 #[test]
 fn every_file_is_in_its_usual_form() {
     let folders = ["examples", "stdlib", "compiler/cli/templates"];
