@@ -22,7 +22,21 @@ pub(crate) const LINE_WORDS: &[&str] = &[
 
 /// Words that begin a step of a pleat rule.
 pub(crate) const PLEAT_STEPS: &[&str] = &[
-    "margin", "space", "rest", "knife", "box", "double", "inverted", "kick", "repeat",
+    "margin",
+    "space",
+    "rest",
+    "knife",
+    "box",
+    "double",
+    "inverted",
+    "kick",
+    "tuck",
+    "pinch",
+    "goblet",
+    "cartridge",
+    "gathers",
+    "pencil",
+    "repeat",
 ];
 
 /// Words that begin a step of an outline.

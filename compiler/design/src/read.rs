@@ -8,6 +8,7 @@ mod outline;
 mod panel;
 mod pleats;
 mod settings;
+mod stitched;
 mod support;
 mod treatment;
 mod window;

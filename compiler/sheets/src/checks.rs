@@ -1,7 +1,9 @@
 //! What to check: the row, the hang, the folds, and what the design expects and warns of.
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::{Note, Panel, Row, Support, SupportKind, Warning, Window};
+use pelmet_packet::packet::{
+    Note, Panel, Pleat, PleatKind, Row, Support, SupportKind, Warning, Window,
+};
 
 use crate::folded;
 use crate::page::Page;
@@ -156,15 +158,13 @@ fn width(panel: &Panel) -> String {
 fn pleats(panel: &Panel) -> String {
     let kinds: Vec<String> = panel
         .pleats
-        .chunk_by(|one, other| one.kind == other.kind && one.depth == other.depth)
+        .chunk_by(|one, other| {
+            let size = |pleat: &Pleat| (pleat.depth.clone(), pleat.face.clone());
+            one.kind == other.kind && size(one) == size(other)
+        })
         .filter_map(|alike| {
             let first = alike.first()?;
-            Some(format!(
-                "{} {} {} deep",
-                alike.len(),
-                pleat(first.kind),
-                first.depth.text
-            ))
+            Some(format!("{} {}", alike.len(), kind_and_size(first)))
         })
         .collect();
     format!(
@@ -172,6 +172,16 @@ fn pleats(panel: &Panel) -> String {
         counted(panel.pleats.len(), "pleat", "pleats"),
         kinds.join(", "),
     )
+}
+
+/// A pleat's kind with the one size that tells it from others: what cloth is drawn up to, or how
+/// deep it is folded.
+fn kind_and_size(made: &Pleat) -> String {
+    let drawn = matches!(made.kind, PleatKind::Gathers | PleatKind::Pencil);
+    match &made.face {
+        Some(drawn_to) if drawn => format!("{} drawn up to {}", pleat(made.kind), drawn_to.text),
+        _ => format!("{} {} deep", pleat(made.kind), made.depth.text),
+    }
 }
 
 fn warning(warning: &Warning) -> String {

@@ -44,8 +44,8 @@ fn marks(panel: &Panel) -> Table {
     ]);
     for mark in &panel.marks {
         table.row(mark_row(mark));
-        if let Some(row) = brought_to_row(mark) {
-            table.row(row);
+        for row in [brought_to_row(mark), together_row(mark), drawn_row(mark)] {
+            row.into_iter().for_each(|row| table.row(row));
         }
     }
     table
@@ -53,6 +53,8 @@ fn marks(panel: &Panel) -> Table {
 
 fn mark_row(mark: &Mark) -> [String; 7] {
     let fold = mark.fold.as_ref();
+    let depth = fold.map(|fold| &fold.depth);
+    let depth = depth.or(mark.stitch.as_ref().map(|stitch| &stitch.depth));
     let all_across = String::from("all across");
     [
         mark.number.to_string(),
@@ -62,7 +64,7 @@ fn mark_row(mark: &Mark) -> [String; 7] {
             .map_or(all_across, |from| from.text.clone()),
         optional(mark.from_centre.as_ref()),
         optional(mark.down.as_ref()),
-        optional(fold.map(|fold| &fold.depth)),
+        optional(depth),
         fold.map(|fold| direction(fold.toward).to_owned())
             .unwrap_or_default(),
     ]
@@ -76,6 +78,39 @@ fn brought_to_row(mark: &Mark) -> Option<[String; 7]> {
         String::from("brought to"),
         fold.brought_to_from_left.text.clone(),
         fold.brought_to_from_centre.text.clone(),
+        blank(),
+        blank(),
+        blank(),
+    ])
+}
+
+fn together_row(mark: &Mark) -> Option<[String; 7]> {
+    let stitch = mark.stitch.as_ref()?;
+    let blank = String::new;
+    let what = if stitch.leaves.mm == 0.0 {
+        String::from("stitched to")
+    } else {
+        format!("stitched {} from", stitch.leaves.text)
+    };
+    Some([
+        blank(),
+        what,
+        stitch.other_from_left.text.clone(),
+        stitch.other_from_centre.text.clone(),
+        blank(),
+        blank(),
+        blank(),
+    ])
+}
+
+fn drawn_row(mark: &Mark) -> Option<[String; 7]> {
+    let gather = mark.gather.as_ref()?;
+    let blank = String::new;
+    Some([
+        blank(),
+        String::from("drawn up to"),
+        gather.drawn_to.text.clone(),
+        blank(),
         blank(),
         blank(),
         blank(),

@@ -31,6 +31,12 @@ pub(crate) fn pleat(kind: PleatKind) -> &'static str {
         PleatKind::Box => "box",
         PleatKind::DoubleBox => "double box",
         PleatKind::Kick => "kick",
+        PleatKind::Tuck => "tuck",
+        PleatKind::Pinch => "pinch",
+        PleatKind::Goblet => "goblet",
+        PleatKind::Cartridge => "cartridge",
+        PleatKind::Gathers => "gathers",
+        PleatKind::Pencil => "pencil",
         PleatKind::Inverted => "inverted",
     }
 }

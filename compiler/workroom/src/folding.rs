@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use pelmet_measure::Length;
 
 use crate::pleating::ROUNDING;
-use crate::{Crease, Folding, LayerRun, Stretch};
+use crate::{Crease, Drawn, Folding, LayerRun, Lies, Pleating, Stretch};
 
 /// Folds a flat strip at its creases.
 ///
@@ -17,9 +17,21 @@ use crate::{Crease, Folding, LayerRun, Stretch};
 /// Creases are taken from left to right whatever their order; those off the strip are left out.
 /// [`Folding::thickest`] passes over runs too narrow to be anything but rounding.
 pub fn fold(flat: Length, creases: &[Crease]) -> Folding {
-    let creases = creases_on_strip(flat, creases);
-    let mut stretches = stretches_between(flat, &creases);
-    stack(&mut stretches, &creases);
+    fold_pleating(&Pleating {
+        flat,
+        creases: creases.to_vec(),
+        ..Pleating::default()
+    })
+}
+
+/// Folds a strip at its creases, as [`fold`] does, with the cloth that its pleats draw up.
+///
+/// Along a drawn run g' is what the run keeps over its flat width: it goes on where it was, faster
+/// or slower, and lies over what comes before it.
+pub fn fold_pleating(pleating: &Pleating) -> Folding {
+    let joints = joints(pleating);
+    let mut stretches = stretches_between(pleating.flat, &joints);
+    stack(&mut stretches, &joints);
     let layers = layer_runs(&stretches);
     Folding {
         finished: stretches
@@ -35,12 +47,17 @@ pub fn fold(flat: Length, creases: &[Crease]) -> Folding {
 
 /// Whether a flat position lies on a stretch, or a part of one, that is not seen at its finished
 /// position. A position at the very edge of what is seen counts as seen; one off the strip is not
-/// hidden.
+/// hidden. Of cloth drawn up only what stands between fingers is hidden.
 pub fn is_hidden(folding: &Folding, flat_at: Length) -> bool {
     let mut on_strip = false;
     for (index, stretch) in stretches_at(folding, flat_at) {
         on_strip = true;
-        if is_on_top(folding, index, stretch.finished_at(flat_at)) {
+        let seen = match stretch.lies {
+            Lies::Flat => is_on_top(folding, index, stretch.finished_at(flat_at)),
+            Lies::Drawn => true,
+            Lies::BetweenFingers => false,
+        };
+        if seen {
             return false;
         }
     }
@@ -50,11 +67,20 @@ pub fn is_hidden(folding: &Folding, flat_at: Length) -> bool {
 impl Stretch {
     /// The finished position of a flat position on this stretch.
     pub fn finished_at(&self, flat_at: Length) -> Length {
-        let along = flat_at - self.flat_from;
+        let along = self.drawn_up(flat_at - self.flat_from);
         if self.face_up {
             self.finished_from + along
         } else {
             self.finished_from - along
+        }
+    }
+
+    /// What a part of the flat stretch comes to once drawn up.
+    fn drawn_up(&self, along: Length) -> Length {
+        let keeps = (self.finished_to - self.finished_from).abs();
+        match keeps.ratio_to(self.flat_to - self.flat_from) {
+            Some(kept) if self.lies != Lies::Flat => along.scaled(kept),
+            _ => along,
         }
     }
 
@@ -65,39 +91,84 @@ impl Stretch {
     }
 }
 
-fn creases_on_strip(flat: Length, creases: &[Crease]) -> Vec<Crease> {
-    let on_strip = |crease: &&Crease| (Length::ZERO..=flat).contains(&crease.at);
-    let mut creases: Vec<Crease> = creases.iter().filter(on_strip).copied().collect();
-    creases.sort_by_key(|crease| crease.at);
-    creases
+/// Where one stretch of the strip ends and the next begins.
+#[derive(Copy, Clone)]
+struct Joint {
+    at: Length,
+    /// The crease there; none where a drawn run begins or ends.
+    crease: Option<Crease>,
+    /// The drawn run that begins there.
+    drawn: Option<Drawn>,
 }
 
-fn stretches_between(flat: Length, creases: &[Crease]) -> Vec<Stretch> {
+fn joints(pleating: &Pleating) -> Vec<Joint> {
+    let creases = pleating.creases.iter().map(|crease| Joint {
+        at: crease.at,
+        crease: Some(*crease),
+        drawn: None,
+    });
+    let drawn = pleating.drawn.iter().flat_map(|run| {
+        let end = |at, drawn| Joint {
+            at,
+            crease: None,
+            drawn,
+        };
+        [end(run.from, Some(*run)), end(run.to, None)]
+    });
+    let on_strip = |joint: &Joint| (Length::ZERO..=pleating.flat).contains(&joint.at);
+    let mut joints: Vec<Joint> = creases.chain(drawn).filter(on_strip).collect();
+    joints.sort_by_key(|joint| joint.at);
+    joints
+}
+
+fn stretches_between(flat: Length, joints: &[Joint]) -> Vec<Stretch> {
     let mut stretches = Vec::new();
     let (mut flat_from, mut finished_from, mut face_up) = (Length::ZERO, Length::ZERO, true);
-    for flat_to in creases.iter().map(|crease| crease.at).chain([flat]) {
-        let mut stretch = Stretch {
+    let mut drawn: Option<Drawn> = None;
+    let end = Joint {
+        at: flat,
+        crease: None,
+        drawn: None,
+    };
+    for joint in joints.iter().chain([&end]) {
+        let stretch = Stretch {
             flat_from,
-            flat_to,
+            flat_to: joint.at,
             finished_from,
             finished_to: finished_from,
             face_up,
+            lies: lies(drawn),
             height: 0,
         };
-        stretch.finished_to = stretch.finished_at(flat_to);
-        stretches.push(stretch);
-        (flat_from, finished_from, face_up) = (flat_to, stretch.finished_to, !face_up);
+        let keeps = drawn.map_or(joint.at - flat_from, |run| run.keeps);
+        let finished_to = finished_from + if face_up { keeps } else { -keeps };
+        stretches.push(Stretch {
+            finished_to,
+            ..stretch
+        });
+        (flat_from, finished_from, drawn) = (joint.at, finished_to, joint.drawn);
+        face_up ^= joint.crease.is_some();
     }
     stretches
 }
 
+fn lies(drawn: Option<Drawn>) -> Lies {
+    match drawn {
+        None => Lies::Flat,
+        Some(run) if run.between_fingers => Lies::BetweenFingers,
+        Some(_) => Lies::Drawn,
+    }
+}
+
 /// Gives every stretch its height. Each is laid against the one before it, so a stack only ever
 /// opens at that place.
-fn stack(stretches: &mut [Stretch], creases: &[Crease]) {
+fn stack(stretches: &mut [Stretch], joints: &[Joint]) {
     let mut order = vec![0];
     let mut place: usize = 0;
-    for (next, (crease, before)) in (1..).zip(creases.iter().zip(stretches.iter())) {
-        let on_top = before.face_up != crease.mountain;
+    for (next, (joint, before)) in (1..).zip(joints.iter().zip(stretches.iter())) {
+        let on_top = joint
+            .crease
+            .is_none_or(|crease| before.face_up != crease.mountain);
         place = place.saturating_add(usize::from(on_top));
         order.insert(place, next);
     }

@@ -48,13 +48,13 @@ pub use elevation::{Elevation, LiningSeen};
 pub use fabric::{Fabric, Match, Price, Repeat, Way};
 pub use finding::{Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject};
 pub use folded_outline::{FoldedLayer, FoldedOutline, fold_outline};
-pub use folding::{fold, is_hidden};
+pub use folding::{fold, fold_pleating, is_hidden};
 pub use heading::{FastenerOrder, Heading};
 pub use joined::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};
 pub use made::{
-    HeadingWork, Corner, CornerRelief, Crease, Edge, EdgeKind, FastenerRun, Fold, Folding, JoinedWidths, Layer,
-    LayerRun, Mark, MarkKind, PanelMade, Piece, Pleat, Pleating, Point, Seam, Shape, Stretch,
-    Strip, TapeRun, Toward, WindowMade, Work,
+    Corner, CornerRelief, Crease, Drawn, Edge, EdgeKind, FastenerRun, Fold, Folding, HeadingWork,
+    Held, JoinedWidths, Layer, LayerRun, Lies, Mark, MarkKind, PanelMade, Piece, Pleat, Pleating,
+    Point, Seam, Shape, Stretch, Strip, TapeRun, Toward, WindowMade, Work,
 };
 pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
 pub use material::{MATERIALS, Material};
@@ -62,7 +62,8 @@ pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOr
 pub use outline::{Outline, OutlineStep, Proportion};
 pub use outline_drawn::MAXIMUM_CORNERS;
 pub use pleat_rule::{
-    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, TowardOrder,
+    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, StitchedShape,
+    TowardOrder,
 };
 pub use pleating::{MAXIMUM_PLEATS, ROUNDING, check, lay_out, no_pleats, tolerance};
 pub use ranged::Ranged;

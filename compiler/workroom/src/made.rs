@@ -145,6 +145,21 @@ pub struct Pleating {
     pub pleats: Vec<Pleat>,
     /// Every crease from left to right; none for a panel that hangs flat.
     pub creases: Vec<Crease>,
+    /// Every run of cloth that a pleat draws up, from left to right.
+    pub drawn: Vec<Drawn>,
+}
+
+/// A run of the flat strip that stands out from the panel once a pleat is stitched or gathered.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Drawn {
+    /// Its left end.
+    pub from: Length,
+    /// Its right end.
+    pub to: Length,
+    /// The finished width it keeps.
+    pub keeps: Length,
+    /// Whether it stands between the fingers of a pleat, where it is not seen.
+    pub between_fingers: bool,
 }
 
 /// One pleat laid out on the flat strip.
@@ -154,11 +169,15 @@ pub struct Pleat {
     pub step: usize,
     /// Whether it belongs to the mirrored half.
     pub mirrored: bool,
-    /// "knife", "box", "double box", "inverted" or "kick".
+    /// "knife", "box", "double box", "inverted", "kick", "tuck", "pinch", "goblet", "cartridge",
+    /// "gathers" or "pencil".
     pub kind: &'static str,
+    /// How its two ends are held, where stitching or a thread holds them.
+    pub held: Held,
     /// Depth of one fold.
     pub depth: Length,
-    /// Width of the face, for a pleat that has one.
+    /// Width of the face, for a pleat that has one; what a stitched pleat leaves between its points,
+    /// and gathers once drawn up.
     pub face: Option<Length>,
     /// Flat width taken up.
     pub take_up: Length,
@@ -168,6 +187,19 @@ pub struct Pleat {
     pub to: Length,
     /// Its visible folds, left to right.
     pub folds: Vec<Fold>,
+    /// Where the fingers of a pinch pleat are folded, left to right on the flat strip.
+    pub fingers: Vec<Length>,
+}
+
+/// How the two ends of a pleat are held.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Held {
+    /// By nothing but the pressing.
+    Pressed,
+    /// Brought together and stitched.
+    Stitched,
+    /// Drawn toward each other along a thread or a tape.
+    Drawn,
 }
 
 /// A visible fold: a crease that is brought to a line and laid there.
@@ -230,12 +262,26 @@ pub struct Stretch {
     pub flat_to: Length,
     /// Finished position of its left end.
     pub finished_from: Length,
-    /// Finished position of its right end; to the left of the other where turned over.
+    /// Finished position of its right end; to the left of the other where turned over, and nearer
+    /// than the flat cloth is wide where it is drawn up.
     pub finished_to: Length,
+    /// How its cloth is held.
+    pub lies: Lies,
     /// Whether its face shows (false: turned over).
     pub face_up: bool,
     /// Its place in the stack, 0 at the back.
     pub height: usize,
+}
+
+/// How the cloth of a stretch is held.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Lies {
+    /// Flat.
+    Flat,
+    /// Drawn up, standing out from the panel.
+    Drawn,
+    /// The same, between the fingers of a pleat, where it is not seen.
+    BetweenFingers,
 }
 
 /// A run of finished positions with the same layers over it.
@@ -402,7 +448,7 @@ pub enum MarkKind {
     Fold {
         /// The pleat's number from the left, from 1.
         pleat: usize,
-        /// "knife", "box", "double box", "inverted" or "kick".
+        /// "knife", "box", "double box", "inverted", "kick" or "tuck".
         kind: &'static str,
         /// Depth of the fold.
         depth: Length,
@@ -413,7 +459,36 @@ pub enum MarkKind {
         /// The way it points.
         toward: Toward,
     },
-    /// A quarter mark of a gathered panel.
+    /// A point that is brought to another and stitched there.
+    Pair {
+        /// The pleat's number from the left, from 1.
+        pleat: usize,
+        /// "tuck", "pinch", "goblet" or "cartridge".
+        kind: &'static str,
+        /// Depth of one finger, or of the sewn fold before it is shaped.
+        depth: Length,
+        /// How far from each other the two points stay.
+        leaves: Length,
+        /// Flat position of the other point, from the left edge.
+        other: Length,
+        /// The same from the centre line.
+        other_from_centre: Length,
+    },
+    /// Where a finger of a stitched pleat is folded.
+    Finger {
+        /// The pleat's number from the left, from 1.
+        pleat: usize,
+    },
+    /// An end of a run that is gathered.
+    GatherEnd {
+        /// The pleat's number from the left, from 1.
+        pleat: usize,
+        /// "gathers" or "pencil".
+        kind: &'static str,
+        /// The finished width the run is drawn up to.
+        drawn_to: Length,
+    },
+    /// A quarter mark of a gathered run.
     Quarter,
     /// The centre of a motif.
     MotifCentre,

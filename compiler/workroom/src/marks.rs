@@ -3,7 +3,9 @@
 use pelmet_measure::Length;
 
 use crate::notions::TurningOpening;
-use crate::{FastenerRun, HeadingWork, Mark, MarkKind, Pleating, Point, Seam, Shape};
+use crate::{
+    FastenerRun, HeadingWork, Held, Mark, MarkKind, Pleat, Pleating, Point, Seam, Shape,
+};
 
 /// What there is to mark on one panel.
 pub(crate) struct Markings<'a> {
@@ -102,7 +104,8 @@ impl Markings<'_> {
             .iter()
             .zip(1..)
             .flat_map(move |(pleat, number)| {
-                pleat.folds.iter().map(move |fold| {
+                let stitching = self.stitching(pleat, number);
+                let folds = pleat.folds.iter().map(move |fold| {
                     let kind = MarkKind::Fold {
                         pleat: number,
                         kind: pleat.kind,
@@ -112,8 +115,51 @@ impl Markings<'_> {
                         toward: fold.toward,
                     };
                     self.mark(kind, fold.crease, None)
-                })
+                });
+                stitching.into_iter().chain(folds)
             })
+    }
+
+    /// What holds a pleat: the pair of points that are stitched together and the fingers between
+    /// them, or the ends and quarters of a gathered run.
+    fn stitching(&self, pleat: &Pleat, number: usize) -> Vec<Mark> {
+        let leaves = pleat.face.unwrap_or_default();
+        match pleat.held {
+            Held::Pressed => vec![],
+            Held::Stitched => {
+                let kind = MarkKind::Pair {
+                    pleat: number,
+                    kind: pleat.kind,
+                    depth: pleat.depth,
+                    leaves,
+                    other: pleat.to,
+                    other_from_centre: self.off_centre(pleat.to),
+                };
+                let mut marks = vec![self.mark(kind, pleat.from, None)];
+                let finger = |at: &Length| self.mark(MarkKind::Finger { pleat: number }, *at, None);
+                marks.extend(pleat.fingers.iter().map(finger));
+                marks
+            }
+            Held::Drawn => {
+                let end = |at| {
+                    let kind = MarkKind::GatherEnd {
+                        pleat: number,
+                        kind: pleat.kind,
+                        drawn_to: leaves,
+                    };
+                    self.mark(kind, at, None)
+                };
+                let mut marks = vec![end(pleat.from)];
+                marks.extend(self.quarters_between(pleat.from, pleat.to));
+                marks.push(end(pleat.to));
+                marks
+            }
+        }
+    }
+
+    fn quarters_between(&self, from: Length, to: Length) -> impl Iterator<Item = Mark> {
+        let quarter = move |quarter| from + (to - from).portion(quarter, 4);
+        (1..4).map(move |part| self.mark(MarkKind::Quarter, quarter(part), None))
     }
 
     /// A gathered panel is drawn up evenly between its quarters.
@@ -125,8 +171,8 @@ impl Markings<'_> {
             ..
         } = *self.pleating;
         let gathered = pleats.is_empty() && finished < flat;
-        let quarters = if gathered { 1..4 } else { 0..0 };
-        quarters.map(move |quarter| self.mark(MarkKind::Quarter, flat.portion(quarter, 4), None))
+        let quarters = gathered.then(|| self.quarters_between(Length::ZERO, flat));
+        quarters.into_iter().flatten()
     }
 
     fn fastener_lines(&self) -> impl Iterator<Item = Mark> {

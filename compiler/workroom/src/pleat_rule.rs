@@ -1,6 +1,6 @@
 //! A pleat rule as the maker wrote it, numbers left open where she left them open.
 
-use pelmet_measure::Length;
+use pelmet_measure::{Length, Ratio};
 
 use crate::Ranged;
 
@@ -69,7 +69,7 @@ pub struct PleatOrder {
     /// Its kind.
     pub kind: PleatKind,
     /// Depth of one fold of cloth. A knife pleat takes up twice its depth, a box, inverted or kick
-    /// pleat four times, a double box eight times.
+    /// pleat four times, a double box eight times, a tuck twice.
     pub depth: Ranged<Length>,
     /// Where its first fold (in working order) lies on the flat cloth; `None` where it follows
     /// from the plain cloth before it.
@@ -111,6 +111,43 @@ pub enum PleatKind {
     /// An inverted pleat whose folds meet, standing where the panel breaks: at a corner or in the
     /// middle.
     Kick,
+    /// A fold stitched down along its root and laid to one side.
+    Tuck {
+        /// The way the fold points.
+        toward: TowardOrder,
+    },
+    /// Two points brought together at the heading and stitched, the cloth between them standing
+    /// out in front. Its depth is the flat cloth it takes up.
+    Stitched {
+        /// How the cloth stands.
+        shape: StitchedShape,
+        /// How far apart the points stay; `None` means that they meet.
+        face: Option<Ranged<Length>>,
+    },
+    /// Cloth drawn up evenly by a thread or a tape. Its depth means nothing.
+    Gathered {
+        /// Whether a tape draws it into upright folds, as in a pencil heading.
+        pencil: bool,
+        /// How many times its finished width its flat width is; `None` leaves that to the panel's
+        /// two widths.
+        ratio: Option<Ratio>,
+        /// The finished width it is drawn up to; `None` takes whatever is left.
+        to: Option<Ranged<Length>>,
+    },
+}
+
+/// How the cloth of a stitched pleat stands.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum StitchedShape {
+    /// Pinched into so many folds.
+    Pinch {
+        /// How many.
+        fingers: u32,
+    },
+    /// Pinched at its root, open above like a cup.
+    Goblet,
+    /// A round tube all the way down the heading.
+    Cartridge,
 }
 
 impl PleatKind {
@@ -119,8 +156,14 @@ impl PleatKind {
     #[must_use]
     pub fn layers(&self) -> u32 {
         match self {
-            Self::Knife { .. } | Self::Box { .. } | Self::Inverted { .. } | Self::Kick => 3,
+            Self::Knife { .. }
+            | Self::Box { .. }
+            | Self::Inverted { .. }
+            | Self::Kick
+            | Self::Tuck { .. } => 3,
             Self::DoubleBox { .. } => 5,
+            // What stands out from the panel lies on nothing.
+            Self::Stitched { .. } | Self::Gathered { .. } => 1,
         }
     }
 }

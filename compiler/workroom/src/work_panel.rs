@@ -10,8 +10,9 @@ use crate::pieces::Cutting;
 use crate::shape::{Ground, shape_of};
 use crate::weight::cloth_weight;
 use crate::{
-    Cut, Fabric, Folding, Layer, Matter, PanelMade, PanelOrder, Piece, PieceMatter, Pleating,
-    Point, ROUNDING, Shape, Support, check, fold, fold_outline, is_hidden, tolerance,
+    Cut, Fabric, Folding, Held, Layer, Matter, PanelMade, PanelOrder, Piece, PieceMatter, Pleat,
+    Pleating, Point, ROUNDING, Shape, Support, check, fold_outline, fold_pleating, is_hidden,
+    tolerance,
 };
 
 /// A panel to be worked out, with what it is made from and hangs on.
@@ -122,7 +123,9 @@ impl PanelTask<'_> {
     }
 
     fn tolerance(&self, pleating: &Pleating) -> Option<(Length, Length)> {
-        tolerance(self.order.pleats.as_ref()?, pleating.pleats.len())
+        let folded = |pleat: &&Pleat| pleat.held != Held::Drawn;
+        let pleats = pleating.pleats.iter().filter(folded).count();
+        tolerance(self.order.pleats.as_ref()?, pleats)
     }
 
     /// How thick one layer of the panel is, face and lining together, where both cloths say.
@@ -133,7 +136,7 @@ impl PanelTask<'_> {
     }
 
     fn folded(&self, pleating: &Pleating, matters: &mut Vec<Matter>) -> Folding {
-        let folding = fold(pleating.flat, &pleating.creases);
+        let folding = fold_pleating(pleating);
         if let Some(rule) = &self.order.pleats {
             matters.extend(
                 check(rule, pleating, &folding)
@@ -242,7 +245,7 @@ impl PanelTask<'_> {
 
 /// Whether the creases alone bring a panel to its finished width.
 fn hung_by_folds(pleating: &Pleating, folding: &Folding) -> bool {
-    (pleating.finished - folding.finished).abs() <= ROUNDING
+    pleating.drawn.is_empty() && (pleating.finished - folding.finished).abs() <= ROUNDING
 }
 
 /// A panel's cloth before it is cut.

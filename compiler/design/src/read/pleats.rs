@@ -22,6 +22,9 @@ const MOST_TURNS: u32 = pelmet_workroom::MAXIMUM_PLEATS;
 
 const PLEAT: &str = "a depth, then perhaps `toward centre`, `face` and `fold at`";
 
+/// The pleats that lie to one side.
+const HAVE_WAY: &[&str] = &["knife", "tuck"];
+
 /// The pleats whose face can be as wide as the maker likes.
 const HAVE_FACE: &[&str] = &["box", "double box", "inverted"];
 
@@ -179,7 +182,11 @@ impl<'t> Reader<'t> {
             "margin" | "space" => self.ranged_length(&mut cursor, word).map(StepKind::Plain),
             "rest" => Some(StepKind::Rest),
             "double" if cursor.words(&["box"]) => return self.pleat("double box", cursor, others),
-            "knife" | "box" | "inverted" | "kick" => return self.pleat(word, cursor, others),
+            "knife" | "box" | "inverted" | "kick" | "tuck" => {
+                return self.pleat(word, cursor, others);
+            }
+            "pinch" | "goblet" | "cartridge" => return self.stitched(word, cursor, others),
+            "gathers" | "pencil" => return self.gathers(word, cursor, others),
             _ => {
                 self.report(codes::not_understood(span));
                 None
@@ -218,6 +225,7 @@ impl<'t> Reader<'t> {
             ("box", _) => PleatKind::Box { face },
             ("double box", _) => PleatKind::DoubleBox { face },
             ("kick", _) => PleatKind::Kick,
+            ("tuck", toward) => PleatKind::Tuck { toward: toward? },
             ("inverted", _) => PleatKind::Inverted { face },
             (_, toward) => PleatKind::Knife { toward: toward? },
         };
@@ -227,7 +235,7 @@ impl<'t> Reader<'t> {
     /// The way a knife pleat points; the outer `None` was reported.
     fn toward(&mut self, word: &str, cursor: &mut Cursor<'t>) -> Option<Option<TowardOrder>> {
         const TOWARD: &str = "`toward centre`, `toward edge`, `toward left` or `toward right`";
-        if word != "knife" {
+        if !HAVE_WAY.contains(&word) {
             return Some(None);
         }
         let place = cursor.peek().map_or(cursor.end(), |term| term.span);
@@ -244,13 +252,13 @@ impl<'t> Reader<'t> {
         if !cursor.is_broken() {
             cursor.words(&["toward"]);
             let place = cursor.peek().map_or(place, |term| term.span);
-            self.word_not_expected(place, "knife", TOWARD);
+            self.word_not_expected(place, word, TOWARD);
         }
         None
     }
 
     /// `at 5 in`, `4 in on`.
-    fn fold_place(&mut self, cursor: &mut Cursor<'t>) -> Option<FoldPlace> {
+    pub(crate) fn fold_place(&mut self, cursor: &mut Cursor<'t>) -> Option<FoldPlace> {
         if cursor.words(&["at"]) {
             return self
                 .length_at(cursor, "fold", Sign::NotNegative)

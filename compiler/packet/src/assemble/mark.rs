@@ -6,7 +6,7 @@ use pelmet_workroom::{
 
 use super::printer::Printer;
 use super::{number, ordinal, pleat};
-use crate::packet::{Direction, FoldMark, Mark, MarkKind, Relief};
+use crate::packet::{Direction, FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
 
 /// The marks, numbered.
 pub(crate) fn marks(made: &[MarkMade], printer: &Printer<'_>) -> Vec<Mark> {
@@ -44,6 +44,8 @@ fn marked(place: u32, mark: &MarkMade, printer: &Printer<'_>) -> Mark {
             _ => None,
         },
         fold: fold(&mark.kind, printer),
+        stitch: stitch(&mark.kind, printer),
+        gather: gather(&mark.kind, printer),
     }
 }
 
@@ -58,6 +60,14 @@ fn named(kind: &MarkMadeKind) -> (MarkKind, String) {
         MarkMadeKind::Fold { pleat, kind, .. } => {
             (MarkKind::Fold, format!("pleat {pleat}, {kind}"))
         }
+        MarkMadeKind::Pair { pleat, kind, .. } => {
+            (MarkKind::Pair, format!("pleat {pleat}, {kind}"))
+        }
+        MarkMadeKind::Finger { pleat } => (MarkKind::Finger, format!("pleat {pleat}, finger")),
+        MarkMadeKind::GatherEnd { pleat, kind, .. } => (
+            MarkKind::GatherEnd,
+            format!("pleat {pleat}, {kind}, an end"),
+        ),
         MarkMadeKind::Quarter => (MarkKind::Quarter, String::from("quarter")),
         MarkMadeKind::MotifCentre => (MarkKind::MotifCentre, String::from("motif centre")),
         MarkMadeKind::FastenerLine { name } => (MarkKind::FastenerLine, format!("top of {name}")),
@@ -104,5 +114,43 @@ fn fold(kind: &MarkMadeKind, printer: &Printer<'_>) -> Option<FoldMark> {
             Toward::Left => Direction::Left,
             Toward::Right => Direction::Right,
         },
+    })
+}
+
+fn stitch(kind: &MarkMadeKind, printer: &Printer<'_>) -> Option<StitchMark> {
+    let MarkMadeKind::Pair {
+        pleat,
+        kind,
+        depth,
+        leaves,
+        other,
+        other_from_centre,
+    } = kind
+    else {
+        return None;
+    };
+    Some(StitchMark {
+        pleat: number(*pleat),
+        pleat_kind: pleat::kind(kind),
+        depth: printer.mark(*depth),
+        leaves: printer.mark(*leaves),
+        other_from_left: printer.mark(*other),
+        other_from_centre: printer.beside_centre(*other_from_centre),
+    })
+}
+
+fn gather(kind: &MarkMadeKind, printer: &Printer<'_>) -> Option<GatherMark> {
+    let MarkMadeKind::GatherEnd {
+        pleat,
+        kind,
+        drawn_to,
+    } = kind
+    else {
+        return None;
+    };
+    Some(GatherMark {
+        pleat: number(*pleat),
+        pleat_kind: pleat::kind(kind),
+        drawn_to: printer.mark(*drawn_to),
     })
 }

@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    Crease as CreaseMade, Folding, LayerRun, Pleat as PleatMade, Stretch as StretchMade,
+    Crease as CreaseMade, Folding, LayerRun, Lies, Pleat as PleatMade, Stretch as StretchMade,
 };
 
 use super::printer::Printer;
@@ -48,6 +48,7 @@ pub(crate) fn stretches(folding: &Folding, printer: &Printer<'_>) -> Vec<Stretch
             finished: printer.run(stretch.finished_from, stretch.finished_to),
             face_up: stretch.face_up,
             height: number(stretch.height),
+            drawn_up: stretch.lies != Lies::Flat,
             seen: how_much(stretch, seen),
         })
         .collect()
@@ -68,6 +69,12 @@ pub(crate) fn kind(word: &str) -> PleatKind {
         "box" => PleatKind::Box,
         "double box" => PleatKind::DoubleBox,
         "kick" => PleatKind::Kick,
+        "tuck" => PleatKind::Tuck,
+        "pinch" => PleatKind::Pinch,
+        "goblet" => PleatKind::Goblet,
+        "cartridge" => PleatKind::Cartridge,
+        "gathers" => PleatKind::Gathers,
+        "pencil" => PleatKind::Pencil,
         "inverted" => PleatKind::Inverted,
         _ => PleatKind::Knife,
     }
@@ -85,7 +92,9 @@ fn seen_widths(folding: &Folding) -> Vec<Length> {
 }
 
 fn how_much(stretch: &StretchMade, seen: Length) -> Seen {
-    if !seen.is_positive() {
+    if stretch.lies == Lies::Drawn {
+        Seen::Visible
+    } else if !seen.is_positive() || stretch.lies == Lies::BetweenFingers {
         Seen::Hidden
     } else if seen < stretch.flat_to - stretch.flat_from {
         Seen::PartlyVisible

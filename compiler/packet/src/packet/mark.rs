@@ -24,6 +24,10 @@ pub struct Mark {
     pub relief: Option<Relief>,
     /// The fold, where the mark is one.
     pub fold: Option<FoldMark>,
+    /// The stitched pleat, where the mark is the first of its two points.
+    pub stitch: Option<StitchMark>,
+    /// The gathered run, where the mark is an end of one.
+    pub gather: Option<GatherMark>,
 }
 
 /// What is marked.
@@ -40,7 +44,13 @@ pub enum MarkKind {
     TurningOpening,
     /// A visible fold of a pleat.
     Fold,
-    /// A quarter of a gathered panel.
+    /// A point that is brought to another and stitched there.
+    Pair,
+    /// Where a finger of a stitched pleat is folded.
+    Finger,
+    /// An end of a run that is gathered.
+    GatherEnd,
+    /// A quarter of a gathered run.
     Quarter,
     /// The centre of a motif.
     MotifCentre,
@@ -75,4 +85,32 @@ pub struct FoldMark {
     pub brought_to_from_centre: Measure,
     /// The way it points as the panel hangs.
     pub toward: Direction,
+}
+
+/// Two points to stitch together: the mark is the left one.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct StitchMark {
+    /// The pleat's number from the left, from 1.
+    pub pleat: u32,
+    /// The pleat's kind.
+    pub pleat_kind: PleatKind,
+    /// Depth of one finger, or of the sewn fold before it is shaped.
+    pub depth: Measure,
+    /// How far apart the two points stay.
+    pub leaves: Measure,
+    /// The other point, from the left edge.
+    pub other_from_left: Measure,
+    /// The other point, from the centre line, negative to the left.
+    pub other_from_centre: Measure,
+}
+
+/// A run to draw up.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct GatherMark {
+    /// Its number among the pleats from the left, from 1.
+    pub pleat: u32,
+    /// Gathers or a pencil heading.
+    pub pleat_kind: PleatKind,
+    /// The finished width the whole run is drawn up to.
+    pub drawn_to: Measure,
 }

@@ -15,7 +15,7 @@ mod window;
 pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
 pub use cloth::{Band, BoltUsed, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
-pub use mark::{FoldMark, Mark, MarkKind, Relief};
+pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
 pub use notion::{Notion, NotionKind, NotionPart};
 pub use panel::{Fastener, HangRange, Panel, SewnCorner, TapeRun, Tolerance};
 pub use piece::{

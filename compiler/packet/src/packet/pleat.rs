@@ -14,7 +14,8 @@ pub struct Pleat {
     pub kind: PleatKind,
     /// Depth of one fold of cloth.
     pub depth: Measure,
-    /// Width of the face, for a pleat that has one.
+    /// Width of the face, for a pleat that has one; what a stitched pleat leaves between its points,
+    /// and gathers once drawn up.
     pub face: Option<Measure>,
     /// Flat width it takes up.
     pub take_up: Measure,
@@ -22,7 +23,7 @@ pub struct Pleat {
     pub flat: Run,
 }
 
-/// The kinds of flat pleat.
+/// The kinds of pleat.
 #[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum PleatKind {
@@ -36,6 +37,18 @@ pub enum PleatKind {
     Inverted,
     /// An inverted pleat whose folds meet, standing at a corner or in the middle.
     Kick,
+    /// A fold stitched down along its root and laid to one side.
+    Tuck,
+    /// Two points stitched together at the heading, the cloth between them pinched into fingers.
+    Pinch,
+    /// Two points stitched together, the cloth between them open above like a cup.
+    Goblet,
+    /// Two points stitched together, the cloth between them a round tube.
+    Cartridge,
+    /// Cloth drawn up evenly by a thread.
+    Gathers,
+    /// Cloth drawn up by a tape into upright folds.
+    Pencil,
 }
 
 /// A direction as the panel hangs.
@@ -81,6 +94,8 @@ pub struct Stretch {
     pub face_up: bool,
     /// Its place in the stack, 0 at the back.
     pub height: u32,
+    /// Whether it is drawn up, standing out from the panel, so that it keeps less than its width.
+    pub drawn_up: bool,
     /// How much of it is seen.
     pub seen: Seen,
 }

@@ -2,13 +2,14 @@
 
 use pelmet_measure::Length;
 
-use crate::{Crease, Fold, Pleat, Toward};
+use crate::{Crease, Drawn, Fold, Held, Pleat, StitchedShape, Toward};
 
 /// A pleat with its creases, which do not know its index yet.
 #[derive(Clone, Debug)]
 pub(super) struct Laid {
     pub(super) pleat: Pleat,
     pub(super) creases: Vec<Crease>,
+    pub(super) drawn: Vec<Drawn>,
 }
 
 impl Laid {
@@ -64,6 +65,68 @@ impl Laid {
         folded(bare(kind, depth, Some(face), end), creases)
     }
 
+    /// A tuck from position 0: the fold lies in front of the panel, its root stitched.
+    pub(super) fn tuck(depth: Length, toward: Toward) -> Self {
+        let end = depth * 2;
+        let creases = match toward {
+            Toward::Left => vec![valley(Length::ZERO), mountain(depth)],
+            Toward::Right => vec![mountain(depth), valley(end)],
+        };
+        let pleat = Pleat {
+            held: Held::Stitched,
+            ..bare("tuck", depth, None, end)
+        };
+        folded(pleat, creases)
+    }
+
+    /// A stitched pleat from position 0 that takes up so much and leaves a face.
+    ///
+    /// Fingers are folded at equal parts of the cloth between the two points; pressed together
+    /// they hide what lies between the first and the last.
+    pub(super) fn stitched(shape: StitchedShape, take_up: Length, face: Length) -> Self {
+        let (kind, count) = match shape {
+            StitchedShape::Pinch { fingers } => ("pinch", u64::from(fingers.max(1))),
+            StitchedShape::Goblet => ("goblet", 0),
+            StitchedShape::Cartridge => ("cartridge", 0),
+        };
+        let end = take_up + face;
+        let parts = count.max(1).saturating_mul(2);
+        let part = |odd: u64| end.portion(odd, parts);
+        let fingers = (0..count).map(|finger| part(finger.saturating_mul(2).saturating_add(1)));
+        let fingers: Vec<Length> = fingers.collect();
+        let between = fingers.first().zip(fingers.last());
+        let ends = match between {
+            Some((first, last)) if first < last => vec![Length::ZERO, *first, *last, end],
+            _ => vec![Length::ZERO, end],
+        };
+        let pleat = Pleat {
+            take_up,
+            held: Held::Stitched,
+            fingers,
+            ..bare(kind, take_up.portion(1, parts), Some(face), end)
+        };
+        Self {
+            pleat,
+            creases: Vec::new(),
+            drawn: runs(&ends, face),
+        }
+    }
+
+    /// A gathered run from position 0 that takes up so much and is drawn up to `finished`.
+    pub(super) fn gathered(kind: &'static str, take_up: Length, finished: Length) -> Self {
+        let end = take_up + finished;
+        let pleat = Pleat {
+            take_up,
+            held: Held::Drawn,
+            ..bare(kind, Length::ZERO, Some(finished), end)
+        };
+        Self {
+            pleat,
+            creases: Vec::new(),
+            drawn: runs(&[Length::ZERO, end], finished),
+        }
+    }
+
     /// The pleat further right by so much on the flat and on the finished strip.
     pub(super) fn moved(mut self, flat: Length, finished: Length) -> Self {
         self.pleat.from += flat;
@@ -73,8 +136,15 @@ impl Laid {
             fold.brought_to += flat;
             fold.finished += finished;
         }
+        for finger in &mut self.pleat.fingers {
+            *finger += flat;
+        }
         for crease in &mut self.creases {
             crease.at += flat;
+        }
+        for run in &mut self.drawn {
+            run.from += flat;
+            run.to += flat;
         }
         self
     }
@@ -94,8 +164,16 @@ impl Laid {
                 Toward::Right => Toward::Left,
             };
         }
+        pleat.fingers.reverse();
+        for finger in &mut pleat.fingers {
+            *finger = flat - *finger;
+        }
         for crease in &mut self.creases {
             crease.at = flat - crease.at;
+        }
+        self.drawn.reverse();
+        for run in &mut self.drawn {
+            (run.from, run.to) = (flat - run.to, flat - run.from);
         }
         self
     }
@@ -113,7 +191,29 @@ fn bare(kind: &'static str, depth: Length, face: Option<Length>, to: Length) -> 
         from: Length::ZERO,
         to,
         folds: Vec::new(),
+        held: Held::Pressed,
+        fingers: Vec::new(),
     }
+}
+
+/// Drawn runs between these positions, sharing what they keep as they share the cloth; the inner
+/// ones stand between fingers.
+fn runs(ends: &[Length], keeps: Length) -> Vec<Drawn> {
+    let last = ends.len().saturating_sub(2);
+    let whole = ends.last().copied().unwrap_or_default();
+    let kept = |at: Length| {
+        at.ratio_to(whole)
+            .map_or(Length::ZERO, |part| keeps.scaled(part))
+    };
+    let pairs = ends.iter().zip(ends.iter().skip(1)).enumerate();
+    pairs
+        .map(|(index, (&from, &to))| Drawn {
+            from,
+            to,
+            keeps: kept(to) - kept(from),
+            between_fingers: index > 0 && index < last,
+        })
+        .collect()
 }
 
 /// The pleat with its visible folds and its take-up, both read off its creases: cloth turned over
@@ -145,7 +245,11 @@ fn folded(mut pleat: Pleat, creases: Vec<Crease>) -> Laid {
         });
     }
     pleat.take_up = turned * 2;
-    Laid { pleat, creases }
+    Laid {
+        pleat,
+        creases,
+        drawn: Vec::new(),
+    }
 }
 
 fn mountain(at: Length) -> Crease {

@@ -47,8 +47,8 @@ pub const ROUNDING: Length = Length::from_nanometres(1_000);
 ///
 /// A mirrored rule is laid out on half the strip; an odd nanometre stays at the centre line. A
 /// rule from the centre that is not mirrored pleats the right half and leaves the left half plain.
-/// With neither width given, lengths take their ideals, provided no count is open and no plain
-/// cloth takes what is left.
+/// With neither width given, lengths take their ideals, provided no count is open and no cloth
+/// takes what is left. Gathers without a ratio of their own need both widths.
 ///
 /// # Errors
 ///
@@ -61,7 +61,12 @@ pub fn lay_out(
     flat: Option<Length>,
 ) -> Result<Pleating, PleatMatter> {
     let steps = strip::steps_to_lay(rule);
-    if finished.is_none() && flat.is_none() && !strip::settles_itself(&steps) {
+    let unsettled = match (finished, flat) {
+        (Some(_), Some(_)) => false,
+        (None, None) => !strip::settles_itself(&steps) || strip::has_gathers_by_widths(&steps),
+        _ => strip::has_gathers_by_widths(&steps),
+    };
+    if unsettled {
         return Err(PleatMatter::WidthMissing);
     }
     let halves = Halves::of(rule);

@@ -1,6 +1,7 @@
 //! The pieces a strip is laid from, each with the lengths its rule leaves open.
 
-use pelmet_measure::Length;
+use num_traits::CheckedMul;
+use pelmet_measure::{Length, Ratio};
 
 use crate::{FoldPlace, PleatKind, PleatOrder, PleatStep, Ranged, StepKind};
 
@@ -136,13 +137,17 @@ impl PleatPiece {
     /// the depth.
     fn of(order: &PleatOrder, times: i64) -> Self {
         let (weights, face) = match &order.kind {
-            PleatKind::Knife { .. } => ((2, 0), None),
+            PleatKind::Knife { .. } | PleatKind::Tuck { .. } => ((2, 0), None),
             PleatKind::Box { face: None } => ((6, 2), None),
             PleatKind::Box { face } => ((4, 0), *face),
             PleatKind::DoubleBox { face: None } => ((10, 2), None),
             PleatKind::DoubleBox { face } => ((8, 0), *face),
             PleatKind::Inverted { face: None } | PleatKind::Kick => ((4, 0), None),
             PleatKind::Inverted { face } => ((2, -2), *face),
+            PleatKind::Stitched { face, .. } => ((1, 0), *face),
+            PleatKind::Gathered { ratio, to, .. } => {
+                return Self::gathers(order, *ratio, *to, times);
+            }
         };
         Self {
             kind: order.kind.clone(),
@@ -152,10 +157,85 @@ impl PleatPiece {
         }
     }
 
+    /// Gathers of a ratio are so many parts of flat cloth to so many finished, all of one size;
+    /// without a ratio what is taken up and what is left are each for the widths to settle.
+    fn gathers(
+        order: &PleatOrder,
+        ratio: Option<Ratio>,
+        to: Option<Ranged<Length>>,
+        times: i64,
+    ) -> Self {
+        let (depth, face) = match ratio {
+            Some(ratio) => {
+                let (flat, finished) = parts_of(ratio);
+                let part = |length: Length| length.divided(u32::try_from(finished).unwrap_or(1));
+                let range = to.map_or(OPEN, |to| Ranged {
+                    least: part(to.least),
+                    ideal: part(to.ideal),
+                    most: part(to.most),
+                });
+                (
+                    Value::new(range, Role::Depth, (flat, finished), times),
+                    None,
+                )
+            }
+            None => (
+                Value::new(OPEN, Role::Depth, (1, 0), times),
+                Some(Value::new(to.unwrap_or(OPEN), Role::Face, (1, 1), times)),
+            ),
+        };
+        Self {
+            kind: order.kind.clone(),
+            place: order.place,
+            depth,
+            face,
+        }
+    }
+
+    /// What a gathered run takes up, and what it is drawn up to.
+    pub(super) fn gathered(&self) -> (Length, Length) {
+        let one = |weight: i64| self.depth.now * weight;
+        let finished = self.face.map_or(Length::ZERO, |face| face.now);
+        let own = self.depth.finished;
+        (
+            one(self.depth.flat.saturating_sub(own)),
+            one(own) + finished,
+        )
+    }
+
     /// The width of its face, hidden or shown.
     pub(super) fn face(&self) -> Length {
-        self.face.map_or(self.depth.now * 2, |face| face.now)
+        let unsaid = match self.kind {
+            PleatKind::Stitched { .. } => Length::ZERO,
+            _ => self.depth.now * 2,
+        };
+        self.face.map_or(unsaid, |face| face.now)
     }
+}
+
+/// A length with nothing said of it.
+const OPEN: Ranged<Length> = Ranged {
+    least: Length::ZERO,
+    ideal: Length::ZERO,
+    most: Length::LARGEST,
+};
+
+/// The most parts a gathered run is counted in, so that rounding one part stays under
+/// [`super::ROUNDING`].
+const MOST_PARTS: i128 = 500;
+
+/// A ratio as whole parts of flat cloth to finished; one that is finer than the parts allow is
+/// taken to the nearest of them.
+fn parts_of(ratio: Ratio) -> (i64, i64) {
+    let fine = *ratio.denom() > MOST_PARTS;
+    let scaled = ratio.checked_mul(&Ratio::from_integer(MOST_PARTS));
+    let whole = scaled.map(|scaled| *scaled.round().numer());
+    let (flat, finished) = match whole {
+        Some(flat) if fine => (flat, MOST_PARTS),
+        _ => (*ratio.numer(), *ratio.denom()),
+    };
+    let number = |parts| i64::try_from(parts).unwrap_or(i64::MAX);
+    (number(flat), number(finished))
 }
 
 impl Value {
@@ -181,8 +261,16 @@ impl Value {
         once.saturating_mul(self.times)
     }
 
+    /// Whether nothing is said of it, so that it takes whatever is left.
+    pub(super) fn is_open(&self) -> bool {
+        self.range == OPEN
+    }
+
     /// How far it lies from its ideal.
     pub(super) fn departure(&self) -> Length {
+        if self.is_open() {
+            return Length::ZERO;
+        }
         (self.now - self.range.ideal).abs()
     }
 }

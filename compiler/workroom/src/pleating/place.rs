@@ -109,6 +109,7 @@ fn numbered(laid: Vec<Laid>, flat: Length, finished: Length) -> Pleating {
             pleat: index,
             ..crease
         }));
+        pleating.drawn.extend(laid.drawn);
         pleating.pleats.push(laid.pleat);
     }
     pleating.creases.sort_by_key(|crease| crease.at);

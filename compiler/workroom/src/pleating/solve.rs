@@ -59,6 +59,12 @@ struct Target {
 impl Target {
     /// Moves plain cloth, then if that is not enough faces, and depths where they are free.
     fn meet(self, pieces: &mut [Piece], depths_are_free: bool) -> Option<()> {
+        self.approach(pieces, |value| {
+            in_range(
+                value,
+                value.is_open() && (depths_are_free || value.role != Role::Depth),
+            )
+        });
         self.approach(pieces, |value| in_range(value, value.role == Role::Plain));
         self.approach(pieces, |value| match value.role {
             Role::Plain => None,

@@ -1,7 +1,7 @@
 //! From the written steps of a rule to the pieces of its strip.
 
 use super::piece::Piece;
-use crate::{PleatRule, PleatStep, StepKind};
+use crate::{PleatKind, PleatRule, PleatStep, StepKind};
 
 /// The steps of a rule as they are laid: where a pleat is placed, plain cloth takes what is left
 /// behind the last placed one.
@@ -34,11 +34,21 @@ pub(super) fn has_placed_pleat(steps: &[PleatStep]) -> bool {
     })
 }
 
+/// Whether any cloth of these steps is gathered as much as the panel's two widths say.
+pub(super) fn has_gathers_by_widths(steps: &[PleatStep]) -> bool {
+    steps.iter().any(|step| match &step.kind {
+        StepKind::Pleat(order) => matches!(order.kind, PleatKind::Gathered { ratio: None, .. }),
+        StepKind::Repeat { steps, .. } => has_gathers_by_widths(steps),
+        StepKind::Plain(_) | StepKind::Rest => false,
+    })
+}
+
 /// Whether these steps come to a width without being told one.
 pub(super) fn settles_itself(steps: &[PleatStep]) -> bool {
     steps.iter().all(|step| match &step.kind {
         StepKind::Repeat { count, steps } => count.is_fixed() && settles_itself(steps),
-        StepKind::Plain(_) | StepKind::Pleat(_) => true,
+        StepKind::Pleat(order) => !matches!(order.kind, PleatKind::Gathered { to: None, .. }),
+        StepKind::Plain(_) => true,
         StepKind::Rest => false,
     })
 }

@@ -77,10 +77,18 @@ impl Walk {
             FoldPlace::On(on) => self.last_fold + on,
         });
         let (depth, face) = (pleat.depth.now, pleat.face());
+        let toward = |order| {
+            let middle = fold_at.unwrap_or(self.at + depth);
+            self.halves.toward(order, middle, self.flat)
+        };
         let mut laid = match &pleat.kind {
-            PleatKind::Knife { toward } => {
-                let middle = fold_at.unwrap_or(self.at + depth);
-                Laid::knife(depth, self.halves.toward(*toward, middle, self.flat))
+            PleatKind::Knife { toward: order } => Laid::knife(depth, toward(*order)),
+            PleatKind::Tuck { toward: order } => Laid::tuck(depth, toward(*order)),
+            PleatKind::Stitched { shape, .. } => Laid::stitched(*shape, depth, face),
+            PleatKind::Gathered { pencil, .. } => {
+                let kind = if *pencil { "pencil" } else { "gathers" };
+                let (take_up, finished) = pleat.gathered();
+                Laid::gathered(kind, take_up, finished)
             }
             PleatKind::Box { .. } => Laid::boxed(depth, face),
             PleatKind::DoubleBox { .. } => Laid::double_boxed(depth, face),
@@ -125,7 +133,7 @@ impl Walk {
             .pleat
             .folds
             .last()
-            .map_or(self.last_fold, |fold| fold.crease);
+            .map_or(laid.pleat.from, |fold| fold.crease);
         self.laid.push(laid);
     }
 }

@@ -13,3 +13,4 @@ mod properties;
 mod published;
 mod refused;
 mod rules;
+mod stitched;

@@ -2,10 +2,10 @@
 
 use proptest::prelude::*;
 
-use pelmet_measure::Length;
+use pelmet_measure::{Length, Ratio};
 use pelmet_workroom::{
-    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
-    check, fold, is_hidden, lay_out, tolerance,
+    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, StitchedShape,
+    TowardOrder, check, fold_pleating, is_hidden, lay_out, tolerance,
 };
 
 proptest! {
@@ -20,7 +20,7 @@ proptest! {
     ) {
         let _ = tolerance(&rule, 2_000);
         if let Ok(laid) = lay_out(&rule, finished, flat) {
-            let folding = fold(laid.flat, &laid.creases);
+            let folding = fold_pleating(&laid);
             let _ = check(&rule, &laid, &folding);
             let _ = is_hidden(&folding, laid.flat.divided(3));
         }
@@ -56,6 +56,26 @@ fn wild_pleat() -> impl Strategy<Value = StepKind> {
         prop::option::of(wild_range()).prop_map(|face| PleatKind::DoubleBox { face }),
         prop::option::of(wild_range()).prop_map(|face| PleatKind::Inverted { face }),
         Just(PleatKind::Kick),
+        Just(PleatKind::Tuck {
+            toward: TowardOrder::Edge
+        }),
+        (any::<u32>(), prop::option::of(wild_range())).prop_map(|(fingers, face)| {
+            PleatKind::Stitched {
+                shape: StitchedShape::Pinch {
+                    fingers: fingers % 6,
+                },
+                face,
+            }
+        }),
+        (
+            prop::option::of((any::<i64>(), 1_i64..i64::MAX)),
+            prop::option::of(wild_range())
+        )
+            .prop_map(|(ratio, to)| PleatKind::Gathered {
+                pencil: false,
+                ratio: ratio.map(|(over, under)| Ratio::new(over.into(), under.into())),
+                to,
+            }),
     ];
     let place = prop::option::of(prop_oneof![
         wild_length().prop_map(FoldPlace::At),

@@ -5,7 +5,7 @@ use proptest::prelude::*;
 use pelmet_measure::Length;
 use pelmet_workroom::{
     FoldPlace, Folding, LayerRun, Pleat, PleatKind, PleatMatter, PleatRule, PleatStep, Pleating,
-    ROUNDING, Ranged, Start, StepKind, Stretch, TowardOrder, fold, lay_out,
+    ROUNDING, Ranged, Start, StepKind, StitchedShape, Stretch, TowardOrder, fold_pleating, lay_out,
 };
 
 use crate::rules::*;
@@ -19,7 +19,7 @@ proptest! {
             let Ok(laid) = lay_out(&rule, finished, flat) else { continue };
             let take_up: Length = laid.pleats.iter().map(|pleat| pleat.take_up).sum();
             prop_assert_eq!(laid.finished, laid.flat - take_up);
-            let folding = fold(laid.flat, &laid.creases);
+            let folding = fold_pleating(&laid);
             prop_assert_eq!(folding.finished, laid.finished);
             for drawn in laid.pleats.iter().flat_map(|pleat| &pleat.folds) {
                 prop_assert_eq!(finished_at(&folding, drawn.crease), drawn.finished);
@@ -37,7 +37,11 @@ proptest! {
             prop_assert_eq!(if finished.is_some() { laid.finished } else { laid.flat }, wanted);
             for pleat in &laid.pleats {
                 let range = depth_range(&rule, pleat.step).unwrap();
-                prop_assert!(range.least <= pleat.depth && pleat.depth <= range.most);
+                let stated = match pleat.kind {
+                    "pinch" | "goblet" => pleat.take_up,
+                    _ => pleat.depth,
+                };
+                prop_assert!(range.least <= stated && stated <= range.most);
             }
             prop_assert!(in_order(&laid));
         }
@@ -96,7 +100,7 @@ proptest! {
             image.sort_unstable();
             creases.sort_unstable();
             prop_assert_eq!(image, creases);
-            let folding = fold(laid.flat, &laid.creases);
+            let folding = fold_pleating(&laid);
             prop_assert_eq!(folding.leftmost, folding.finished - folding.rightmost);
             let spans = |run: &LayerRun| (run.from, run.to, run.layers);
             let runs = joined(folding.layers.iter().map(spans));
@@ -170,12 +174,15 @@ fn ranged(least: i64, most: i64) -> impl Strategy<Value = Ranged<Length>> {
 }
 
 fn any_pleat() -> impl Strategy<Value = StepKind> {
-    let toward = prop_oneof![
-        Just(TowardOrder::Left),
-        Just(TowardOrder::Right),
-        Just(TowardOrder::Centre),
-        Just(TowardOrder::Edge),
-    ];
+    let any_toward = || {
+        prop_oneof![
+            Just(TowardOrder::Left),
+            Just(TowardOrder::Right),
+            Just(TowardOrder::Centre),
+            Just(TowardOrder::Edge),
+        ]
+    };
+    let (toward, tuck_toward) = (any_toward(), any_toward());
     let face = || prop::option::of(ranged(8, 48));
     let kind = prop_oneof![
         toward.prop_map(|toward| PleatKind::Knife { toward }),
@@ -183,6 +190,15 @@ fn any_pleat() -> impl Strategy<Value = StepKind> {
         face().prop_map(|face| PleatKind::DoubleBox { face }),
         face().prop_map(|face| PleatKind::Inverted { face }),
         Just(PleatKind::Kick),
+        tuck_toward.prop_map(|toward| PleatKind::Tuck { toward }),
+        (2_u32..=5, face()).prop_map(|(fingers, face)| PleatKind::Stitched {
+            shape: StitchedShape::Pinch { fingers },
+            face,
+        }),
+        face().prop_map(|face| PleatKind::Stitched {
+            shape: StitchedShape::Goblet,
+            face
+        }),
     ];
     (kind, ranged(2, 24)).prop_map(|(kind, depth)| pleat(kind, depth))
 }
@@ -225,6 +241,9 @@ fn settle(steps: &mut [PleatStep], along: &mut dyn FnMut() -> u8) {
                 order.depth = somewhere(order.depth, along());
                 if let PleatKind::Box { face: Some(face) }
                 | PleatKind::DoubleBox { face: Some(face) }
+                | PleatKind::Stitched {
+                    face: Some(face), ..
+                }
                 | PleatKind::Inverted { face: Some(face) } = &mut order.kind
                 {
                     *face = somewhere(*face, along());
