@@ -218,6 +218,7 @@ const MAKE: &[Property] = &[
     may("tape", "a width", "tape: 3/8 in wide"),
     may("tape roll", LENGTH, "tape roll: 25 yd"),
     may("turning opening", LENGTH, "turning opening: 6 in at top"),
+    may("stack", "`at most` a length", "stack: at most 1/4 in"),
 ];
 
 const PLEATS: &[Property] = &[

@@ -727,6 +727,21 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
         ),
         (PieceMatter::MotifHidden { at: MUCH }, "motif-hidden"),
         (
+            PieceMatter::StackTooThick {
+                layers: 3,
+                layer: MUCH,
+                limit: MUCH,
+            },
+            "stack-too-thick",
+        ),
+        (
+            PieceMatter::ThicknessMissing {
+                layer: Layer::Face,
+                limit: MUCH,
+            },
+            "thickness-missing",
+        ),
+        (
             PieceMatter::TooManyWidths { layer, limit: 0 },
             "too-many-widths",
         ),

@@ -453,6 +453,22 @@ pub enum PieceMatter {
         /// Flat position of the middle from the left edge.
         at: Length,
     },
+    /// Where pleats lie, the layers are together thicker than the method allows.
+    StackTooThick {
+        /// How many layers of the panel lie there.
+        layers: u32,
+        /// How thick one of them is.
+        layer: Length,
+        /// What the method allows.
+        limit: Length,
+    },
+    /// The method limits a stack of cloth that does not say how thick it is.
+    ThicknessMissing {
+        /// The layer cut from that cloth.
+        layer: Layer,
+        /// What the method allows.
+        limit: Length,
+    },
     /// More strips than the limit.
     TooManyWidths {
         /// The layer.

@@ -17,6 +17,8 @@ pub struct Making {
     pub tape: Option<TapeOrder>,
     /// Length of the gap left in the top seam to turn the panel right side out.
     pub turning_opening: Option<Length>,
+    /// How thick a stack of the panel's layers may be where pleats lie; `None` sets no limit.
+    pub stack: Option<Length>,
 }
 
 /// What one layer gets beyond the sewn outline.

@@ -64,6 +64,9 @@ impl PanelTask<'_> {
             seams: face.map_or(&[], |joined| &joined.seams),
         };
         let folds = hung_by_folds(&pleating, &folding);
+        if folds {
+            matters.extend(self.stack_beyond_limit(&folding).map(Matter::from));
+        }
         Some(PanelMade {
             quantity: self.quantity,
             finished: pleating.finished,
@@ -126,6 +129,29 @@ impl PanelTask<'_> {
         let folded = |pleat: &&Pleat| pleat.held != Held::Drawn;
         let pleats = pleating.pleats.iter().filter(folded).count();
         tolerance(self.order.pleats.as_ref()?, pleats)
+    }
+
+    /// What keeps a pleated panel from the limit its method sets, where it sets one.
+    fn stack_beyond_limit(&self, folding: &Folding) -> Option<PieceMatter> {
+        let limit = self.order.making.stack.filter(|_| folding.thickest > 1)?;
+        let has_thickness = |cloth: usize| {
+            let cloth = self.fabrics.get(cloth);
+            cloth.is_none_or(|cloth| cloth.thickness.is_some())
+        };
+        let Some(layer) = self.layer_thickness() else {
+            let layer = if has_thickness(self.order.face) {
+                Layer::Lining
+            } else {
+                Layer::Face
+            };
+            return Some(PieceMatter::ThicknessMissing { layer, limit });
+        };
+        let layers = folding.thickest;
+        (layer * i64::from(layers) > limit).then_some(PieceMatter::StackTooThick {
+            layers,
+            layer,
+            limit,
+        })
     }
 
     /// How thick one layer of the panel is, face and lining together, where both cloths say.

@@ -55,6 +55,7 @@ impl<'t> Reader<'t> {
             turning_opening: properties
                 .get("turning opening")
                 .and_then(|value| self.turning_opening(value)),
+            stack: properties.get("stack").and_then(|value| self.stack(value)),
         };
         let spans = properties
             .iter()
@@ -200,6 +201,15 @@ impl<'t> Reader<'t> {
         let length = self.length_at(&mut cursor, "turning opening", Sign::Positive)?;
         cursor.words(&["at", "top"]);
         self.nothing_more(&cursor, "turning opening", can_be)?;
+        Some(length)
+    }
+    /// `at most 1/4 in`.
+    fn stack(&mut self, value: &Value<'t>) -> Option<Length> {
+        let can_be = "`at most` and a length";
+        let mut cursor = self.one_phrase(value, "stack", can_be)?;
+        cursor.words(&["at", "most"]);
+        let length = self.length_at(&mut cursor, "stack", Sign::Positive)?;
+        self.nothing_more(&cursor, "stack", can_be)?;
         Some(length)
     }
 }

@@ -46,6 +46,12 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
             drop,
         } => motif_below_drop(panel, below_heading, drop),
         PieceMatter::MotifHidden { at } => motif_hidden(panel, at),
+        PieceMatter::StackTooThick {
+            layers,
+            layer,
+            limit,
+        } => stack_too_thick(panel, layers, layer, limit),
+        PieceMatter::ThicknessMissing { layer, limit } => thickness_missing(panel, layer, limit),
         PieceMatter::TooManyWidths { layer, limit } => too_many_widths(panel, layer, limit),
     }
 }
@@ -238,6 +244,24 @@ fn motif_hidden(panel: PanelPlace<'_>, at: Length) -> Diagnostic {
     codes::motif_hidden(&panel.name(), places, &panel.mark(at))
 }
 
+fn stack_too_thick(panel: PanelPlace<'_>, layers: u32, layer: Length, limit: Length) -> Diagnostic {
+    codes::stack_too_thick(
+        &panel.name(),
+        (panel.span("pleats"), stack_place(panel)),
+        (layers, &panel.exact(layer)),
+        (&panel.exact(layer * i64::from(layers)), &panel.text(limit)),
+    )
+}
+
+fn thickness_missing(panel: PanelPlace<'_>, layer: Layer, limit: Length) -> Diagnostic {
+    codes::thickness_missing(
+        &panel.name(),
+        layer_word(layer),
+        (panel.cloth(layer), stack_place(panel)),
+        &panel.text(limit),
+    )
+}
+
 fn too_many_widths(panel: PanelPlace<'_>, layer: Layer, limit: u32) -> Diagnostic {
     let places = (panel.cloth(layer), size_place(panel, "flat width"));
     codes::too_many_widths(&panel.name(), layer_word(layer), places, limit)
@@ -252,6 +276,11 @@ fn size_place(panel: PanelPlace<'_>, size: &str) -> Span {
         "flat width that the fullness makes" => panel.span("fullness"),
         width => panel.width(width).span,
     }
+}
+
+/// Where the limit of a stack was written, or else the making method.
+fn stack_place(panel: PanelPlace<'_>) -> Span {
+    panel.making("stack").unwrap_or(panel.span("make"))
 }
 
 /// Where a number of the heading was written, or else the heading.

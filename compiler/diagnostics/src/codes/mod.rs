@@ -115,9 +115,11 @@ pub mod row_uncovered;
 pub mod seam_shows;
 pub mod selvages_too_wide;
 pub mod size_too_large;
+pub mod stack_too_thick;
 pub mod sum_too_long;
 pub mod tail_shows;
 pub mod text_not_closed;
+pub mod thickness_missing;
 pub mod too_many_corners;
 pub mod too_many_mistakes;
 pub mod too_many_pieces;
@@ -257,9 +259,11 @@ codes! {
     seam_shows
     selvages_too_wide
     size_too_large
+    stack_too_thick
     sum_too_long
     tail_shows
     text_not_closed
+    thickness_missing
     too_many_corners
     too_many_mistakes
     too_many_pieces

@@ -4,8 +4,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Piece, Place, Pleat, Relief, Run, Stretch,
-    Times, Weight,
+    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Piece, Place, Pleat, Relief, Run,
+    Stretch, Times, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.

@@ -282,6 +282,7 @@ fn pillowcase() -> Making {
             roll: Some(Length::YARD * 25),
         }),
         turning_opening: Some(inch(5)),
+        stack: None,
     }
 }
 
@@ -455,6 +456,7 @@ fn hemmed() -> Making {
         join: mm(15),
         tape: None,
         turning_opening: None,
+        stack: None,
     }
 }
 

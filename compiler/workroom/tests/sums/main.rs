@@ -13,6 +13,7 @@
 )]
 
 mod allowances;
+mod folded;
 mod heading;
 mod joined;
 mod marks;

@@ -65,6 +65,7 @@ pub fn making() -> Making {
         join: eighths(4),
         tape: None,
         turning_opening: None,
+        stack: None,
     }
 }
 

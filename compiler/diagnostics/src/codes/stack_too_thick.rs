@@ -1,0 +1,61 @@
+//! A stack of folded cloth thicker than the making method allows.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span, counted};
+
+/// A stack of folded cloth thicker than the making method allows.
+pub const CODE: Code = Code {
+    slug: "stack-too-thick",
+    severity: Severity::Warning,
+    page: "\
+Where the pleats of a panel lie, its layers are together thicker than the making method says a stack
+may be. A layer of the panel is face and lining, and the thickness of each is what its fabric says.
+
+A stack too thick to press stands open, and one too thick for the needle or the clips cannot be
+made the way the method says.
+
+Pleat with fewer layers over one another, take thinner cloth, or allow more: `stack: at most 6 mm`.
+",
+    failing: one_window! {
+        fabric: "width: 54 in, thickness: 1/16 in",
+        make: "seam: 1/2 in, lining: none, stack: at most 1/8 in",
+        items: "\
+pleats single {
+    knife 2 in toward left, fold at 25 in
+}
+",
+        panel: ["flat width: 44 in", "drop: 14 in", "pleats: single"],
+    },
+    mend: one_window! {
+        fabric: "width: 54 in, thickness: 1/32 in",
+        make: "seam: 1/2 in, lining: none, stack: at most 1/8 in",
+        items: "\
+pleats single {
+    knife 2 in toward left, fold at 25 in
+}
+",
+        panel: ["flat width: 44 in", "drop: 14 in", "pleats: single"],
+    },
+};
+
+/// In `panel`, `layers` of the panel make a stack `thickness` thick where its method allows `limit`.
+pub fn stack_too_thick(
+    panel: &str,
+    (pleats, method): (Span, Span),
+    (layers, layer): (u32, &str),
+    (thickness, limit): (&str, &str),
+) -> Diagnostic {
+    let layers = counted(layers as usize, "layer");
+    CODE.report(format!(
+        "the pleats of {panel} lie {thickness} thick, and {limit} is allowed"
+    ))
+    .label(pleats, format!("{layers} of the panel in one place"))
+    .label(method, format!("allows {limit}"))
+    .sum(format!(
+        "{layers} of face and lining x {layer} = {thickness}"
+    ))
+    .help(format!(
+        "pleat with fewer layers over one another, take thinner cloth, or allow more: `stack: at most \
+         {thickness}`"
+    ))
+}
