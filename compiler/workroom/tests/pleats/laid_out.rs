@@ -99,6 +99,37 @@ fn each_kind_brings_its_folds_where_they_belong() {
     }
 }
 
+/// Plain cloth that ends a repeat lies between its turns: the space within a group twice in a
+/// group of three, the space between groups once for two of them.
+#[test]
+fn groups_have_a_space_within_and_a_space_between() {
+    let group = repeat(
+        Ranged::fixed(3),
+        vec![knife(INCH, TowardOrder::Left), plain(INCH)],
+    );
+    let between = open(Length::inches(3), Length::inches(6), Length::inches(4));
+    let rule = from_left(vec![
+        plain(INCH),
+        any_number(vec![group, between]),
+        plain(INCH),
+    ]);
+    for (finished, groups, spaces) in [(10, 2, 4), (16, 3, 4), (17, 3, 0), (22, 4, 4)] {
+        let laid = lay_out(&rule, Some(Length::inches(finished)), None).unwrap();
+        let gaps: Vec<Length> = laid
+            .pleats
+            .windows(2)
+            .map(|pair| pair[1].from - pair[0].to)
+            .collect();
+        assert_eq!(laid.pleats.len(), groups * 3, "{finished}");
+        for (index, gap) in gaps.iter().enumerate() {
+            let expected = if index % 3 == 2 { spaces } else { 1 };
+            if expected > 0 {
+                assert_eq!(*gap, Length::inches(expected), "{finished}, gap {index}");
+            }
+        }
+    }
+}
+
 #[test]
 fn a_rule_from_the_centre_is_worked_outward_and_mirrored() {
     let rule = from_centre(vec![
