@@ -709,7 +709,7 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
             },
             "cloth-too-narrow",
         ),
-        (PieceMatter::SeamShows { layer, at: LITTLE }, "seam-shows"),
+        (PieceMatter::SeamShows { layer, at: LITTLE, hidden_at: None }, "seam-shows"),
         (
             PieceMatter::LiningShrinksMore {
                 face: fullness,

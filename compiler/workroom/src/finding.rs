@@ -431,6 +431,8 @@ pub enum PieceMatter {
         layer: Layer,
         /// Flat position of the seam from the left edge.
         at: Length,
+        /// The nearest flat position that a pleat hides; `None` where none hides any.
+        hidden_at: Option<Length>,
     },
     /// The lining shrinks more than the face, by this part of its length.
     LiningShrinksMore {

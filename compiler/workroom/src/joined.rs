@@ -124,6 +124,16 @@ pub(crate) fn strips_on_print(
         .collect()
 }
 
+impl Strip {
+    /// Whether the strip can be cut from cloth of this usable width with its held point on a line
+    /// of the print.
+    pub(crate) fn fits(&self, usable: Length, repeat: Option<Length>) -> bool {
+        let to_line = self.print_across.zip(repeat);
+        let to_line = to_line.map(|(point, repeat)| over(-point, repeat).0);
+        to_line.unwrap_or_default() + self.cut_width <= usable
+    }
+}
+
 /// What a length has over whole repeats, and how many those are (negative to the left).
 fn over(length: Length, repeat: Length) -> (Length, i64) {
     let whole = length.round_down_to(repeat);

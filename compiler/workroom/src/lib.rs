@@ -19,6 +19,7 @@ mod folding;
 mod geometry;
 mod heading;
 mod heading_made;
+mod hiding;
 mod joined;
 mod made;
 mod making;

@@ -4,10 +4,11 @@ use num_traits::{CheckedDiv, CheckedSub};
 use pelmet_measure::{Length, Ratio};
 
 use crate::allowance::{edge_allowances, grow};
+use crate::hiding::{Run, SeamRoom, hidden_runs, nearest_in};
 use crate::joined::{HeldAcross, seam_positions, strip_widths, strips_on_print, whole_width};
 use crate::{
-    EdgeKind, Fabric, Folding, JoinedWidths, Layer, LayerMaking, Matter, OutlineMatter, Piece,
-    PieceMatter, Point, Seam, Shape, is_hidden,
+    EdgeKind, Fabric, Folding, JoinedWidths, LEAST_PART, Layer, LayerMaking, Matter, OutlineMatter, Piece,
+    PieceMatter, Point, Seam, Shape, Strip, is_hidden,
 };
 
 /// One layer of a panel, about to be cut.
@@ -130,6 +131,15 @@ impl Cutting<'_> {
         let widths = strip_widths(self.layer, cut_width, whole, self.join);
         let strips = widths.map_err(|matter| matters.push(matter.into())).ok()?;
         let kept = Ratio::new_raw(1, 1).checked_sub(&self.cloth.shrinkage)?;
+        let held = self
+            .motif
+            .map(|motif| (motif.across - left).scaled(self.grown()));
+        let on_print = |strips: &[Length]| strips_on_print(strips, self.join, repeat, held);
+        let fit = |strip: &Strip| strip.fits(usable, repeat);
+        let moved = self.hide_seams(&strips, cut_width, left);
+        // A strip moved along the print may no longer find its place on the cloth.
+        let moved = moved.filter(|moved| on_print(moved).iter().all(fit));
+        let strips = moved.unwrap_or(strips);
         let seams = seam_positions(&strips, self.join)
             .into_iter()
             .map(|position| {
@@ -141,14 +151,36 @@ impl Cutting<'_> {
             });
         let seams: Vec<Seam> = seams.collect();
         matters.extend(self.showing(&seams));
-        let held = self
-            .motif
-            .map(|motif| (motif.across - left).scaled(self.grown()));
         Some(JoinedWidths {
-            strips: strips_on_print(&strips, self.join, repeat, held),
+            strips: on_print(&strips),
             seams,
             allowance: self.join,
         })
+    }
+
+    /// The strips of a pleated face with their seams brought to where pleats hide them. A seam
+    /// keeps its allowance clear of the folds where the pleat is deep enough.
+    fn hide_seams(&self, strips: &[Length], cut_width: Length, left: Length) -> Option<Vec<Length>> {
+        if self.layer != Layer::Face {
+            return None;
+        }
+        let on_cut = |at: Length| (at - left).scaled(self.grown());
+        let clear = |(from, to): Run| {
+            let by = self.join.min((to - from).divided(2));
+            (on_cut(from + by), on_cut(to - by))
+        };
+        let hidden: Vec<Run> = hidden_runs(self.folding).into_iter().map(clear).collect();
+        let room = SeamRoom {
+            ends: (self.join, cut_width - self.join),
+            strip: (LEAST_PART, self.cloth.usable_width() - self.join * 2),
+            hidden: &hidden,
+        };
+        let seams = room.hide(&seam_positions(strips, self.join));
+        let (begin, end) = room.ends;
+        let starts = [begin].into_iter().chain(seams.iter().copied());
+        let stops = seams.iter().copied().chain([end]);
+        let between = starts.zip(stops).map(|(from, to)| to - from);
+        Some(between.map(|sewn| sewn + self.join * 2).collect())
     }
 
     /// The repeat across that a strip of this cloth can hold; a wider one cannot meet at a seam.
@@ -171,11 +203,13 @@ impl Cutting<'_> {
         if !pleated || self.layer != Layer::Face {
             return vec![];
         }
+        let hidden = hidden_runs(self.folding);
         let seen = seams.iter().filter(|seam| !seam.hidden);
         seen.map(|seam| {
             PieceMatter::SeamShows {
                 layer: self.layer,
                 at: seam.at,
+                hidden_at: nearest_in(&hidden, seam.at),
             }
             .into()
         })

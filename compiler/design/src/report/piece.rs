@@ -38,7 +38,11 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
             usable,
             needed,
         } => cloth_too_narrow(panel, layer, usable, needed),
-        PieceMatter::SeamShows { layer, at } => seam_shows(panel, layer, at),
+        PieceMatter::SeamShows {
+            layer,
+            at,
+            hidden_at,
+        } => seam_shows(panel, layer, at, hidden_at),
         PieceMatter::LiningShrinksMore { face, lining } => lining_shrinks(panel, face, lining),
         PieceMatter::HalvesDiffer => halves_differ(panel),
         PieceMatter::MotifBelowDrop {
@@ -213,9 +217,21 @@ fn cloth_too_narrow(
     )
 }
 
-fn seam_shows(panel: PanelPlace<'_>, layer: Layer, at: Length) -> Diagnostic {
+fn seam_shows(
+    panel: PanelPlace<'_>,
+    layer: Layer,
+    at: Length,
+    hidden_at: Option<Length>,
+) -> Diagnostic {
     let places = (panel.cloth(layer), panel.span("pleats"));
-    codes::seam_shows(&panel.name(), layer_word(layer), places, &panel.mark(at))
+    // Pleats go the other way than the seam would.
+    let pleats_by = hidden_at.map(|hidden_at| {
+        let way = if hidden_at > at { "left" } else { "right" };
+        (panel.mark((hidden_at - at).abs()), way)
+    });
+    let pleats_by = pleats_by.as_ref().map(|(by, way)| (&**by, *way));
+    let at = panel.mark(at);
+    codes::seam_shows(&panel.name(), layer_word(layer), places, &at, pleats_by)
 }
 
 fn lining_shrinks(panel: PanelPlace<'_>, face: Ratio, lining: Ratio) -> Diagnostic {

@@ -8,19 +8,20 @@ pub const CODE: Code = Code {
     slug: "seam-shows",
     severity: Severity::Warning,
     page: "\
-The panel is wider than its cloth and is joined from several widths. A whole width lies in the
-middle, with part widths outside, and a seam between them lies where no pleat hides it.
+The panel is wider than its cloth and is joined from several widths: a whole width in the middle, with
+part widths outside. Its seams are moved to the nearest places that pleats hide, but here the cloth is
+too narrow for its strips to reach one.
 
 A seam across plain cloth catches the light and breaks the print. In a pleat it is not seen at all.
 
-Choose a wider cloth, move a pleat so that the seam falls inside it, or accept the seam with a
+Choose a wider cloth, move the pleats so that the seam falls inside it, or accept the seam with a
 reason.
 ",
     failing: one_window! {
-        fabric: "width: 30 in",
+        fabric: "width: 18 in",
         items: "\
 pleats pair from centre, mirrored {
-    space 4 in
+    space 1 in
     knife 2 in toward centre
     rest
 }
@@ -31,7 +32,7 @@ pleats pair from centre, mirrored {
         fabric: "width: 54 in",
         items: "\
 pleats pair from centre, mirrored {
-    space 4 in
+    space 1 in
     knife 2 in toward centre
     rest
 }
@@ -40,13 +41,24 @@ pleats pair from centre, mirrored {
     },
 };
 
-/// A seam in the `layer` of `panel` lies `at` this far from its left edge, flat, and is seen.
-pub fn seam_shows(panel: &str, layer: &str, (cloth, pleats): (Span, Span), at: &str) -> Diagnostic {
+/// A seam in the `layer` of `panel` lies `at` this far from its left edge, flat, and is seen. With
+/// its pleats moved `pleats_by` so much in that direction, one of them would hide it.
+pub fn seam_shows(
+    panel: &str,
+    layer: &str,
+    (cloth, pleats): (Span, Span),
+    at: &str,
+    pleats_by: Option<(&str, &str)>,
+) -> Diagnostic {
+    let nearest = pleats_by.map_or_else(
+        || String::from("choose a wider cloth, or put a pleat where the seam falls"),
+        |(by, way)| format!("choose a wider cloth, or move the pleats {by} to the {way}: that hides it"),
+    );
     CODE.report(format!("a seam in the {layer} of {panel} shows"))
         .label(cloth, "joined from several widths of this cloth")
         .label(
             pleats,
             format!("no pleat hides the seam {at} from the left edge"),
         )
-        .help("choose a wider cloth, or move a pleat so that the seam falls inside it")
+        .help(nearest)
 }

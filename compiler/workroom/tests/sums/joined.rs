@@ -3,7 +3,7 @@
 use pelmet_measure::Length;
 use pelmet_workroom::{
     Cut, Fabric, JoinedWidths, LEAST_PART, Layer, MAXIMUM_WIDTHS, Matter, PanelOrder, Piece,
-    PieceMatter, strips_needed,
+    PieceMatter, Seam, strips_needed,
 };
 
 use crate::sample::{
@@ -195,40 +195,49 @@ fn cloth_that_cannot_be_joined_is_reported() {
 }
 
 /// Knives 2 in deep every 7 in, the first fold at 6 in: each hides the cloth from 2 to 6 in.
-#[test]
-fn a_seam_that_a_pleat_does_not_hide_is_told_for_the_face_alone() {
-    let seams_of = |flat: i64| {
-        let mut order = PanelOrder {
-            pleats: Some(knives(9, inches(2))),
-            ..panel()
-        };
-        order.width = pelmet_workroom::WidthOrder {
-            flat: Some(inches(flat)),
-            ..pelmet_workroom::WidthOrder::default()
-        };
-        order.lining = Some(0);
-        order.making.lining = Some(seams(eighths(4)));
-        let (made, mut matters) = alone(&order, &cloth());
-        matters.retain(|matter| !matches!(matter, Matter::Row(_)));
-        let joined = made.unwrap().pieces.remove(0).joined.unwrap();
-        (joined.seams, matters)
+fn pleated(pleats: u32, flat: i64) -> (Vec<Seam>, Vec<Matter>) {
+    let mut order = PanelOrder {
+        pleats: Some(knives(pleats, inches(2))),
+        ..panel()
     };
-    let mut both_kinds = [false, false];
-    for flat in 79..=93 {
-        let (seams, matters) = seams_of(flat);
-        let showing = seams.iter().filter(|seam| !seam.hidden);
-        let expected: Vec<_> = showing
-            .map(|seam| {
-                Matter::Piece(PieceMatter::SeamShows {
-                    layer: Layer::Face,
-                    at: seam.at,
-                })
-            })
-            .collect();
-        assert_eq!(matters, expected, "{flat} in");
-        for seam in seams {
-            both_kinds[usize::from(seam.hidden)] = true;
-        }
+    order.width = pelmet_workroom::WidthOrder {
+        flat: Some(inches(flat)),
+        ..pelmet_workroom::WidthOrder::default()
+    };
+    order.lining = Some(0);
+    order.making.lining = Some(seams(eighths(4)));
+    let (made, mut matters) = alone(&order, &cloth());
+    matters.retain(|matter| !matches!(matter, Matter::Row(_)));
+    let joined = made.unwrap().pieces.remove(0).joined.unwrap();
+    for strip in &joined.strips {
+        assert!(strip.cut_width <= cloth().usable_width(), "{strip:?}");
     }
-    assert_eq!(both_kinds, [true, true]);
+    (joined.seams, matters)
+}
+
+#[test]
+fn seams_of_the_face_move_to_where_pleats_hide_them() {
+    for flat in 79..=93 {
+        let (seams, matters) = pleated(9, flat);
+        assert!(seams.iter().all(|seam| seam.hidden), "{flat} in: {seams:?}");
+        assert_eq!(matters, [], "{flat} in");
+    }
+}
+
+/// One knife near the left edge is out of reach of a strip that must meet a whole width.
+#[test]
+fn a_seam_that_no_pleat_can_hide_is_told_for_the_face_alone() {
+    let (seams, matters) = pleated(1, 93);
+    assert_eq!(seams.iter().filter(|seam| seam.hidden).count(), 0);
+    let expected: Vec<_> = seams
+        .iter()
+        .map(|seam| {
+            Matter::Piece(PieceMatter::SeamShows {
+                layer: Layer::Face,
+                at: seam.at,
+                hidden_at: Some(inches(6)),
+            })
+        })
+        .collect();
+    assert_eq!(matters, expected);
 }
