@@ -223,6 +223,11 @@ const MAKE: &[Property] = &[
 
 const PLEATS: &[Property] = &[
     may("layers", "`at most` a count", "layers: at most 5"),
+    may(
+        "print",
+        "`spaces follow` or `depths follow`",
+        "print: spaces follow",
+    ),
     may("folding error", LENGTH, "folding error: 1/32 in"),
 ];
 

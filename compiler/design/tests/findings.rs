@@ -479,6 +479,20 @@ fn pleat_matters() -> Vec<(PleatMatter, &'static str)> {
             PleatMatter::TooManyPleats { step, limit: 0 },
             "too-many-pleats",
         ),
+        (PleatMatter::NoPrintAcross, "no-print-across"),
+        (
+            PleatMatter::PrintOutOfReach {
+                step,
+                repeat: MUCH,
+                below: None,
+                above: MUCH,
+            },
+            "print-out-of-reach",
+        ),
+        (
+            PleatMatter::NothingFollowsPrint { step },
+            "nothing-follows-print",
+        ),
     ]
 }
 
@@ -709,7 +723,14 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
             },
             "cloth-too-narrow",
         ),
-        (PieceMatter::SeamShows { layer, at: LITTLE, hidden_at: None }, "seam-shows"),
+        (
+            PieceMatter::SeamShows {
+                layer,
+                at: LITTLE,
+                hidden_at: None,
+            },
+            "seam-shows",
+        ),
         (
             PieceMatter::LiningShrinksMore {
                 face: fullness,

@@ -143,6 +143,24 @@ pub enum PleatMatter {
         /// How far that goes on.
         to: Length,
     },
+    /// The rule follows the print across, and the face has none.
+    NoPrintAcross,
+    /// No length the rule allows brings the same part of the print to the next pleat.
+    PrintOutOfReach {
+        /// The step that should give way.
+        step: usize,
+        /// The print's period across, as the cloth is made up.
+        repeat: Length,
+        /// The nearest length below its ideal that does, where there is one.
+        below: Option<Length>,
+        /// The nearest length above.
+        above: Length,
+    },
+    /// Nothing between a pleat and the one before it can follow the print.
+    NothingFollowsPrint {
+        /// The pleat's step.
+        step: usize,
+    },
     /// More pleats than the limit.
     TooManyPleats {
         /// The step that asks for them.

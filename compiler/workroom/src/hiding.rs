@@ -164,7 +164,10 @@ mod tests {
         };
         let seams: Vec<Length> = seams.iter().map(|at| Length::inches(*at)).collect();
         let placed = room.hide(&seams);
-        placed.iter().map(|at| at.nanometres() / Length::INCH.nanometres()).collect()
+        placed
+            .iter()
+            .map(|at| at.nanometres() / Length::INCH.nanometres())
+            .collect()
     }
 
     #[test]
@@ -174,7 +177,13 @@ mod tests {
             ("already hidden", vec![19, 39], 58, 20, vec![19, 39]),
             ("one near", vec![15, 39], 58, 21, vec![18, 39]),
             ("both", vec![12, 46], 58, 40, vec![10, 48]),
-            ("the nearer would make the next strip too wide", vec![12, 44], 58, 30, vec![18, 48]),
+            (
+                "the nearer would make the next strip too wide",
+                vec![12, 46],
+                58,
+                30,
+                vec![18, 48],
+            ),
             ("no room at all", vec![24, 44], 68, 24, vec![24, 48]),
         ] {
             assert_eq!(hide(&many, &seams, end, most), expected, "{name}");

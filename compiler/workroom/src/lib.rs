@@ -63,7 +63,7 @@ pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOr
 pub use outline::{Outline, OutlineStep, Proportion};
 pub use outline_drawn::MAXIMUM_CORNERS;
 pub use pleat_rule::{
-    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, StitchedShape,
+    FoldPlace, Follow, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, StitchedShape,
     TowardOrder,
 };
 pub use pleating::{MAXIMUM_PLEATS, ROUNDING, check, lay_out, no_pleats, tolerance};

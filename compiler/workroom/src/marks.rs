@@ -3,9 +3,7 @@
 use pelmet_measure::Length;
 
 use crate::notions::TurningOpening;
-use crate::{
-    FastenerRun, HeadingWork, Held, Mark, MarkKind, Pleat, Pleating, Point, Seam, Shape,
-};
+use crate::{FastenerRun, HeadingWork, Held, Mark, MarkKind, Pleat, Pleating, Point, Seam, Shape};
 
 /// What there is to mark on one panel.
 pub(crate) struct Markings<'a> {

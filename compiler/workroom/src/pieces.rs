@@ -7,8 +7,8 @@ use crate::allowance::{edge_allowances, grow};
 use crate::hiding::{Run, SeamRoom, hidden_runs, nearest_in};
 use crate::joined::{HeldAcross, seam_positions, strip_widths, strips_on_print, whole_width};
 use crate::{
-    EdgeKind, Fabric, Folding, JoinedWidths, LEAST_PART, Layer, LayerMaking, Matter, OutlineMatter, Piece,
-    PieceMatter, Point, Seam, Shape, Strip, is_hidden,
+    EdgeKind, Fabric, Folding, JoinedWidths, LEAST_PART, Layer, LayerMaking, Matter, OutlineMatter,
+    Piece, PieceMatter, Point, Seam, Shape, Strip, is_hidden,
 };
 
 /// One layer of a panel, about to be cut.
@@ -160,7 +160,12 @@ impl Cutting<'_> {
 
     /// The strips of a pleated face with their seams brought to where pleats hide them. A seam
     /// keeps its allowance clear of the folds where the pleat is deep enough.
-    fn hide_seams(&self, strips: &[Length], cut_width: Length, left: Length) -> Option<Vec<Length>> {
+    fn hide_seams(
+        &self,
+        strips: &[Length],
+        cut_width: Length,
+        left: Length,
+    ) -> Option<Vec<Length>> {
         if self.layer != Layer::Face {
             return None;
         }

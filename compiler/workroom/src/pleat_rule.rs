@@ -22,8 +22,20 @@ pub struct PleatRule {
     pub steps: Vec<PleatStep>,
     /// The most layers the rule means to lie anywhere; `None` means those of its deepest pleat.
     pub layers: Option<u32>,
+    /// What gives way so that the same part of the print shows on every pleat; `None` where the
+    /// print is not minded.
+    pub print: Option<Follow>,
     /// By how much a crease may be out (either way) when folded by hand.
     pub folding_error: Option<Length>,
+}
+
+/// What follows the print across.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Follow {
+    /// The plain cloth between two pleats.
+    Spaces,
+    /// The depth of the pleats.
+    Depths,
 }
 
 /// Where a rule is measured from.
@@ -42,6 +54,16 @@ pub struct PleatStep {
     pub number: usize,
     /// What it asks for.
     pub kind: StepKind,
+}
+
+impl PleatStep {
+    /// The range of plain cloth, where the step is that.
+    pub(crate) fn range(&self) -> Option<Ranged<Length>> {
+        match &self.kind {
+            StepKind::Plain(range) => Some(*range),
+            _ => None,
+        }
+    }
 }
 
 /// What a step asks for.

@@ -3,7 +3,11 @@
 use num_traits::CheckedSub;
 use pelmet_measure::{Length, Ratio};
 
-use crate::{Fabric, FinishedOrder, Matter, PanelOrder, PieceMatter, Pleating, lay_out, no_pleats};
+use crate::pleating::follow_print;
+use crate::{
+    Fabric, FinishedOrder, Matter, PanelOrder, PieceMatter, PleatMatter, PleatRule, Pleating,
+    lay_out, no_pleats,
+};
 
 /// How many times the finished width the flat width is; `None` where there is no finished width.
 ///
@@ -22,7 +26,10 @@ pub(crate) fn lay_widths(
     let known = known_widths(order, face, share)?;
     known.check()?;
     let pleating = match (&order.pleats, known.flat.or(known.finished)) {
-        (Some(rule), _) => lay_out(rule, known.finished, known.flat)?,
+        (Some(rule), _) => {
+            let rule = follow_print(rule, print_across(rule, face)?)?;
+            lay_out(&rule, known.finished, known.flat)?
+        }
         (None, Some(flat)) => {
             // Gathers have no creases; they only draw the flat width together.
             Pleating {
@@ -38,6 +45,17 @@ pub(crate) fn lay_widths(
     }
     .check()?;
     Ok(pleating)
+}
+
+/// The period across of the print that a rule follows, on the cloth once it has shrunk.
+fn print_across(rule: &PleatRule, face: &Fabric) -> Result<Length, PleatMatter> {
+    let printed = face.repeat.and_then(|repeat| repeat.across);
+    let kept = Ratio::new_raw(1, 1).checked_sub(&face.shrinkage);
+    let across = printed.zip(kept).map(|(across, kept)| across.scaled(kept));
+    match across.filter(|across| across.is_positive()) {
+        None if rule.print.is_some() => Err(PleatMatter::NoPrintAcross),
+        across => Ok(across.unwrap_or_default()),
+    }
 }
 
 /// The widths as far as they are known before the pleats are laid out.

@@ -4,7 +4,8 @@ use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::Length;
 use pelmet_syntax::tree::{Phrase, Term};
 use pelmet_workroom::{
-    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
+    FoldPlace, Follow, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind,
+    TowardOrder,
 };
 
 use crate::cursor::Cursor;
@@ -48,6 +49,9 @@ impl<'t> Reader<'t> {
         let properties = crate::copying::overlaid(&chain);
         let layers = properties.get("layers").map(|value| self.layers(value));
         let folding_error = self.length_if(&properties, "folding error", Sign::NotNegative);
+        let print = properties
+            .get("print")
+            .map(|value| self.follow_print(value));
         let (start, mirrored) = manner?;
         let rule = PleatRule {
             name: referred.item.name.to_owned(),
@@ -55,6 +59,7 @@ impl<'t> Reader<'t> {
             mirrored,
             steps: steps?,
             layers: layers.flatten(),
+            print: print.flatten(),
             folding_error: folding_error.flatten(),
         };
         (!written.damaged).then_some((rule, spans))
@@ -89,6 +94,19 @@ impl<'t> Reader<'t> {
         let (count, _) = self.count(&mut cursor, "layers")?;
         self.nothing_more(&cursor, "layers", can_be)?;
         Some(count)
+    }
+
+    fn follow_print(&mut self, value: &Value<'t>) -> Option<Follow> {
+        let choices: &[(&[&str], Follow)] = &[
+            (&["spaces", "follow"], Follow::Spaces),
+            (&["depths", "follow"], Follow::Depths),
+        ];
+        self.choice(
+            value,
+            "print",
+            "`spaces follow` or `depths follow`",
+            choices,
+        )
     }
 
     fn pleat_steps(

@@ -3,7 +3,9 @@
 use pelmet_diagnostics::codes::pleats_do_not_fit::FittingWidth;
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::{FoldPlace, PleatKind, PleatMatter, PleatOrder, PleatStep, Start, StepKind};
+use pelmet_workroom::{
+    FoldPlace, Layer, PleatKind, PleatMatter, PleatOrder, PleatStep, Start, StepKind,
+};
 
 use super::place::PanelPlace;
 
@@ -45,6 +47,24 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             from,
             to,
         } => fold_on_fold(panel, step, (layers, intended), [from, to]),
+        PleatMatter::NoPrintAcross => {
+            let face = panel.cloth(Layer::Face);
+            codes::no_print_across(&panel.name(), face, panel.span("pleats"))
+        }
+        PleatMatter::PrintOutOfReach {
+            step,
+            repeat,
+            below,
+            above,
+        } => {
+            let nearest = [below, Some(above)].into_iter().flatten();
+            let nearest: Vec<String> = nearest.map(|length| panel.exact(length)).collect();
+            let repeat = panel.text(repeat);
+            codes::print_out_of_reach(&panel.name(), places(panel, step), &repeat, &nearest)
+        }
+        PleatMatter::NothingFollowsPrint { step } => {
+            codes::nothing_follows_print(&panel.name(), places(panel, step))
+        }
         PleatMatter::TooManyPleats { step, limit } => {
             codes::too_many_pleats(&panel.name(), places(panel, step), limit)
         }

@@ -79,7 +79,9 @@ pub mod name_wrong_kind;
 pub mod names_too_deep;
 pub mod nested_too_deep;
 pub mod no_join_to_cover;
+pub mod no_print_across;
 pub mod not_understood;
+pub mod nothing_follows_print;
 pub mod nothing_left;
 pub mod nothing_to_accept;
 pub mod nothing_to_make;
@@ -101,6 +103,7 @@ pub mod pleats_run_together;
 pub mod pleats_take_too_much;
 pub mod pocket_too_small;
 pub mod print_leaves_no_room;
+pub mod print_out_of_reach;
 pub mod property_empty;
 pub mod property_missing;
 pub mod property_twice;
@@ -223,7 +226,9 @@ codes! {
     names_too_deep
     nested_too_deep
     no_join_to_cover
+    no_print_across
     not_understood
+    nothing_follows_print
     nothing_left
     nothing_to_accept
     nothing_to_make
@@ -245,6 +250,7 @@ codes! {
     pleats_take_too_much
     pocket_too_small
     print_leaves_no_room
+    print_out_of_reach
     property_empty
     property_missing
     property_twice

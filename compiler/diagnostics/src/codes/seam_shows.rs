@@ -52,7 +52,9 @@ pub fn seam_shows(
 ) -> Diagnostic {
     let nearest = pleats_by.map_or_else(
         || String::from("choose a wider cloth, or put a pleat where the seam falls"),
-        |(by, way)| format!("choose a wider cloth, or move the pleats {by} to the {way}: that hides it"),
+        |(by, way)| {
+            format!("choose a wider cloth, or move the pleats {by} to the {way}: that hides it")
+        },
     );
     CODE.report(format!("a seam in the {layer} of {panel} shows"))
         .label(cloth, "joined from several widths of this cloth")

@@ -308,6 +308,7 @@ fn fan() -> PleatRule {
             knife(2, inch(1), FoldPlace::On(inch(4))),
         ],
         layers: Some(5),
+        print: None,
         folding_error: Some(inches(1, 32)),
     }
 }
@@ -494,6 +495,7 @@ fn even_box() -> PleatRule {
             plain(4, 50, 50, 50),
         ],
         layers: None,
+        print: None,
         folding_error: None,
     }
 }

@@ -3,6 +3,7 @@
 mod check;
 mod choose;
 mod counts;
+mod follow;
 mod halves;
 mod laid;
 mod piece;
@@ -14,6 +15,7 @@ mod strip;
 mod walk;
 
 pub use check::check;
+pub(crate) use follow::follow_print;
 
 use pelmet_measure::Length;
 

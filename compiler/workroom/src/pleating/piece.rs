@@ -117,6 +117,14 @@ impl Piece {
         one.into_iter().chain(other)
     }
 
+    /// How often the depth of a pleat counts in its flat cloth.
+    pub(super) fn depth_weight(&self) -> i64 {
+        match &self.kind {
+            PieceKind::Pleat(pleat) => pleat.depth.weight(Measure::Flat),
+            _ => 1,
+        }
+    }
+
     pub(super) fn is_rest(&self) -> bool {
         matches!(self.kind, PieceKind::Rest(_))
     }

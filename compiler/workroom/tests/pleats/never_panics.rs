@@ -128,6 +128,7 @@ fn wild_rule() -> impl Strategy<Value = PleatRule> {
             mirrored,
             steps,
             layers: None,
+            print: None,
             folding_error,
         })
 }

@@ -31,6 +31,7 @@ pub fn rule(start: Start, mirrored: bool, steps: Vec<StepKind>) -> PleatRule {
         mirrored,
         steps,
         layers: None,
+        print: None,
         folding_error: None,
     }
 }

@@ -20,6 +20,7 @@ mod marks;
 mod notions;
 mod outline;
 mod pieces;
+mod print;
 mod properties;
 mod rods;
 mod row;

@@ -241,6 +241,7 @@ pub fn knives(pleats: u32, depth: Length) -> PleatRule {
             .map(|(kind, number)| PleatStep { number, kind })
             .collect(),
         layers: None,
+        print: None,
         folding_error: None,
     }
 }
