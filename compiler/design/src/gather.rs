@@ -17,7 +17,7 @@ use crate::scope::Written;
 
 /// Words that begin an entry at file level without being items.
 pub(crate) const LINE_WORDS: &[&str] = &[
-    "units", "cut", "mark", "job", "currency", "use", "expect", "accept",
+    "units", "cut", "mark", "job", "currency", "labour", "markup", "use", "expect", "accept",
 ];
 
 /// Words that begin a step of a pleat rule.

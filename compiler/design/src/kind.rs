@@ -12,6 +12,8 @@ pub enum Kind {
     Rod,
     /// A board.
     Board,
+    /// Something bought beside cloth.
+    Notion,
     /// How a panel hangs.
     Heading,
     /// A making method.
@@ -67,6 +69,7 @@ impl Kind {
         Self::Fabric,
         Self::Rod,
         Self::Board,
+        Self::Notion,
         Self::Heading,
         Self::Make,
         Self::Outline,
@@ -84,6 +87,7 @@ impl Kind {
             Self::Fabric => "fabric",
             Self::Rod => "rod",
             Self::Board => "board",
+            Self::Notion => "notion",
             Self::Heading => "heading",
             Self::Make => "make",
             Self::Outline => "outline",
@@ -119,6 +123,7 @@ impl Kind {
             Self::Fabric => FABRIC,
             Self::Rod => ROD,
             Self::Board => BOARD,
+            Self::Notion => NOTION,
             Self::Heading => HEADING,
             Self::Make => MAKE,
             Self::Outline | Self::Measure => &[],
@@ -174,6 +179,21 @@ const BOARD: &[Property] = &[
     may("thickness", LENGTH, "thickness: 3/4 in"),
 ];
 
+const NOTION: &[Property] = &[
+    may("roll", LENGTH, "roll: 25 yd"),
+    may("pack", "a count", "pack: 10"),
+    may(
+        "price",
+        "money for a length, a roll, a pack or one",
+        "price: 6.50 per roll",
+    ),
+    may(
+        "weight",
+        "a weight for a length or for one",
+        "weight: 12 g each",
+    ),
+];
+
 const HEADING: &[Property] = &[
     needs(
         "hang",
@@ -217,6 +237,27 @@ const MAKE: &[Property] = &[
     may("join", LENGTH, "join: 1/2 in"),
     may("tape", "a width", "tape: 3/8 in wide"),
     may("tape roll", LENGTH, "tape roll: 25 yd"),
+    may(
+        "pleat strips",
+        "a count, then perhaps a length",
+        "pleat strips: 2 behind each fold",
+    ),
+    may("thread", "a notion", "thread: cotton-thread, 3 times"),
+    may(
+        "rings",
+        "a notion, and how many",
+        "rings: brass-ring, 6 in apart",
+    ),
+    may(
+        "weights",
+        "a notion, and how many",
+        "weights: lead-weight, 2 each panel",
+    ),
+    may(
+        "work",
+        "steps with their minutes",
+        "work: cutting 20 minutes, pleating 3 minutes per pleat",
+    ),
     may("turning opening", LENGTH, "turning opening: 6 in at top"),
     may("stack", "`at most` a length", "stack: at most 1/4 in"),
 ];

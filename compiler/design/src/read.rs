@@ -4,6 +4,8 @@ mod expectation;
 mod fabric;
 mod heading;
 mod making;
+mod making_notions;
+mod notion;
 mod outline;
 mod panel;
 mod pleats;

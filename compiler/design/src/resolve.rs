@@ -15,6 +15,7 @@ use crate::load::Loaded;
 use crate::read::{Settings, read_expectations, read_settings};
 use crate::reader::Reader;
 use crate::reference::Referred;
+use crate::scope::Scope;
 
 /// A design and every mistake that names, kinds and templates show.
 #[derive(Clone, Debug)]
@@ -65,7 +66,11 @@ fn read_job<'t>(
     settings: Settings,
     loaded: &Loaded,
 ) -> Design {
-    let mut job = Job::default();
+    let mut job = Job {
+        labour_per_hour: settings.labour_per_hour,
+        markup: settings.markup,
+        ..Job::default()
+    };
     let mut ways = Ways {
         library: loaded.library_files().collect(),
         ..Ways::default()
@@ -78,6 +83,9 @@ fn read_job<'t>(
         }
     }
     look_over_templates(reader, world);
+    for item in in_order(world, Kind::Notion) {
+        job.notions.extend(reader.notion(item, &Scope::default()));
+    }
     for item in &world.windows {
         if let Some((window, way)) = reader.window(item) {
             job.windows.push(window);
@@ -137,7 +145,7 @@ fn look_over<'t>(reader: &mut Reader<'t>, item: &'t Item<'t>) {
                 reader.amount_of(&written.within(&scope));
             }
         }
-        Kind::Fabric | Kind::Window => {}
+        Kind::Fabric | Kind::Notion | Kind::Window => {}
     }
 }
 

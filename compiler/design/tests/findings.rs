@@ -415,6 +415,14 @@ const LITTLE: Length = Length::from_nanometres(i64::MIN);
 fn pleat_matters() -> Vec<(PleatMatter, &'static str)> {
     let (step, amount) = (usize::MAX, LITTLE);
     vec![
+        (
+            PleatMatter::StripShows {
+                step: usize::MAX,
+                length: MUCH,
+                depth: LITTLE,
+            },
+            "strip-shows",
+        ),
         (PleatMatter::WidthMissing, "width-missing"),
         (
             PleatMatter::NoFit {

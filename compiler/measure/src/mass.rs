@@ -29,6 +29,12 @@ impl Mass {
         self.0
     }
 
+    /// The mass times an exact number, to the nearest microgram, saturating.
+    #[must_use]
+    pub fn scaled(self, by: Ratio) -> Mass {
+        Mass(saturated(nearest(self.0.into(), by)))
+    }
+
     /// The mass in kilograms, for loads and other estimates only: it may be off in the last place.
     #[must_use]
     pub fn as_kilograms_f64(self) -> f64 {

@@ -458,3 +458,23 @@ fn an_area_is_scaled_exactly_and_to_the_nearest() {
         assert_eq!(scaled, Area::from_square_nanometres(expected));
     }
 }
+
+#[test]
+fn a_mass_is_scaled_to_the_nearest_and_computed_only_within_reach() {
+    let mass = Mass::from_micrograms(10);
+    for (numerator, denominator, expected) in [(1, 3, 3), (2, 3, 7), (5, 4, 13), (-1, 2, -5)] {
+        let scaled = mass.scaled(Ratio::new(numerator, denominator));
+        assert_eq!(scaled, Mass::from_micrograms(expected));
+    }
+    for (kilograms, micrograms) in [
+        (0.0, Some(0)),
+        (1.5, Some(1_500_000_000)),
+        (1_000.0, Some(Mass::LARGEST.micrograms())),
+        (1_000.1, None),
+        (f64::NAN, None),
+        (f64::INFINITY, None),
+    ] {
+        let mass = Mass::from_kilograms_f64(kilograms);
+        assert_eq!(mass.map(Mass::micrograms), micrograms, "{kilograms}");
+    }
+}

@@ -11,6 +11,7 @@ mod mark_list;
 mod notions;
 mod options;
 mod page;
+mod quote;
 mod rod_check;
 mod table;
 mod words;
@@ -24,9 +25,10 @@ use page::Page;
 use pelmet_packet::Packet;
 
 /// Every sheet, in the order the work is done.
-pub const ALL: [SheetKind; 6] = [
+pub const ALL: [SheetKind; 7] = [
     SheetKind::Yardage,
     SheetKind::Notions,
+    SheetKind::Quote,
     SheetKind::CutSheet,
     SheetKind::MarkList,
     SheetKind::RodCheck,
@@ -44,6 +46,7 @@ pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
     page.title(&format!("{}: {}", title(kind), packet.title));
     match kind {
         SheetKind::Yardage => yardage::print(packet, &mut page),
+        SheetKind::Quote => quote::print(packet, &mut page),
         SheetKind::Notions => notions::print(packet, &mut page),
         SheetKind::CutSheet => cut_sheet::print(packet, &mut page),
         SheetKind::MarkList => mark_list::print(packet, &mut page),
@@ -58,6 +61,7 @@ pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
 pub fn title(kind: SheetKind) -> &'static str {
     match kind {
         SheetKind::Yardage => "Yardage",
+        SheetKind::Quote => "Quote",
         SheetKind::Notions => "Tape and fasteners",
         SheetKind::CutSheet => "Cut sheet",
         SheetKind::MarkList => "Mark list",

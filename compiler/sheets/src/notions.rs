@@ -9,7 +9,7 @@ use crate::words::{counted_of, edge};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     if packet.notions.is_empty() {
-        page.paragraph("No tape and no fastener is needed.");
+        page.paragraph("Nothing is needed beside cloth.");
         return;
     }
     page.table(&buy_list(packet));
@@ -29,15 +29,30 @@ fn buy_list(packet: &Packet) -> Table {
         Column::text("Notion"),
         Column::text("Buy"),
         Column::text("Exact"),
+        Column::text("Price"),
+        Column::count("Cost"),
     ]);
     for notion in &packet.notions {
-        table.row([called(notion), to_buy(notion), notion.exact.text.clone()]);
+        table.row([
+            called(notion),
+            to_buy(notion),
+            notion.exact.text.clone(),
+            notion.price.clone().unwrap_or_default(),
+            notion
+                .cost
+                .as_ref()
+                .map(|cost| cost.text.clone())
+                .unwrap_or_default(),
+        ]);
     }
     table
 }
 
 fn called(notion: &Notion) -> String {
-    format!("{}, {} wide", notion.name, notion.width.text)
+    match &notion.width {
+        Some(width) => format!("{}, {} wide", notion.name, width.text),
+        None => notion.name.clone(),
+    }
 }
 
 fn to_buy(notion: &Notion) -> String {
@@ -45,7 +60,12 @@ fn to_buy(notion: &Notion) -> String {
         (Some(roll), Some(rolls)) => {
             format!("{} of {}", counted_of(rolls, "roll", "rolls"), roll.text)
         }
-        _ => notion.bought.text.clone(),
+        _ => match (notion.pack, notion.packs) {
+            (Some(pack), Some(packs)) => {
+                format!("{} of {pack}", counted_of(packs, "pack", "packs"))
+            }
+            _ => notion.bought.text.clone(),
+        },
     }
 }
 
@@ -98,6 +118,13 @@ fn print_runs(window: &Window, panel: &Panel, page: &mut Page) {
         "Together {}, for each of {quantity}.",
         panel.tape_together.text
     ));
+    if let Some(strips) = &panel.pleat_strips {
+        page.paragraph(&format!(
+            "And behind its folds {} of {}.",
+            counted_of(strips.count, "strip", "strips"),
+            strips.length.text
+        ));
+    }
 }
 
 fn corner(number: Option<u32>) -> String {

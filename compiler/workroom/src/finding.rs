@@ -161,6 +161,15 @@ pub enum PleatMatter {
         /// The pleat's step.
         step: usize,
     },
+    /// Strips of tape behind the folds are longer than the shallowest pleat is deep.
+    StripShows {
+        /// The shallowest pleat's step.
+        step: usize,
+        /// Length of the strips.
+        length: Length,
+        /// Depth of that pleat.
+        depth: Length,
+    },
     /// More pleats than the limit.
     TooManyPleats {
         /// The step that asks for them.

@@ -23,8 +23,11 @@ mod hiding;
 mod joined;
 mod made;
 mod making;
+mod making_notions;
 mod marks;
 mod material;
+mod needs;
+mod notion;
 mod notions;
 mod order;
 mod outline;
@@ -58,7 +61,12 @@ pub use made::{
     Point, Seam, Shape, Stretch, Strip, TapeRun, Toward, WindowMade, Work,
 };
 pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
+pub use making_notions::{
+    CountedOrder, HowMany, MakingNotions, StripOrder, ThreadOrder, WorkPer, WorkStep,
+};
 pub use material::{MATERIALS, Material};
+pub use needs::{Extent, Need, NeedKind, PleatStrips};
+pub use notion::{FUSIBLE_TAPE, Notion, NotionPrice, NotionWeight};
 pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOrder};
 pub use outline::{Outline, OutlineStep, Proportion};
 pub use outline_drawn::MAXIMUM_CORNERS;

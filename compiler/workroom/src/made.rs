@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Area, Length, Mass};
 
-use crate::{Allowance, FoldedOutline, RodCheck, RodUnknown};
+use crate::{Allowance, FoldedOutline, Need, PleatStrips, RodCheck, RodUnknown};
 
 /// The answer for a whole job; windows in the order of the job.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -65,7 +65,11 @@ pub struct PanelMade {
     /// By how much the finished width may be out from folding, worst case and likely, where the
     /// rule states a folding error: 2en and 2e*sqrt(n) for n pleats.
     pub tolerance: Option<(Length, Length)>,
-    /// What one panel weighs, where every cloth of it states its weight.
+    /// Strips of tape behind its folds.
+    pub pleat_strips: Option<PleatStrips>,
+    /// Everything one panel needs beside cloth.
+    pub needs: Vec<Need>,
+    /// What one panel weighs, where every cloth of it states its weight; notions add what they state.
     pub weight: Option<Mass>,
 }
 

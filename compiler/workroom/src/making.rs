@@ -2,6 +2,8 @@
 
 use pelmet_measure::Length;
 
+use crate::{MakingNotions, WorkStep};
+
 /// How a panel is made up.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Making {
@@ -19,6 +21,10 @@ pub struct Making {
     pub turning_opening: Option<Length>,
     /// How thick a stack of the panel's layers may be where pleats lie; `None` sets no limit.
     pub stack: Option<Length>,
+    /// What it takes beside cloth and the tape along its edges.
+    pub notions: MakingNotions,
+    /// The work on one panel, step by step.
+    pub work: Vec<WorkStep>,
 }
 
 /// What one layer gets beyond the sewn outline.

@@ -2,15 +2,21 @@
 
 use pelmet_measure::{Length, Ratio};
 
-use crate::{Fabric, Heading, Making, Outline, PleatRule, Support};
+use crate::{Fabric, Heading, Making, Notion, Outline, PleatRule, Support};
 
 /// Several windows made together from the same cloths.
 #[derive(Clone, PartialEq, Debug, Default)]
 pub struct Job {
     /// The cloths; panels name them by index.
     pub fabrics: Vec<Fabric>,
+    /// The notions that are described, in the order written; panels name them by name.
+    pub notions: Vec<Notion>,
     /// The windows in the order written.
     pub windows: Vec<WindowOrder>,
+    /// What an hour of work costs, in the job's currency.
+    pub labour_per_hour: Option<Ratio>,
+    /// The part of the cost that is added to it in a quote (0.4 = 40 percent).
+    pub markup: Option<Ratio>,
 }
 
 /// One window and what dresses it.

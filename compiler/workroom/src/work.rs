@@ -8,8 +8,8 @@ use crate::weight::window_weight;
 use crate::width::lay_widths;
 use crate::work_panel::PanelTask;
 use crate::{
-    Fabric, Finding, Job, Matter, Motif, PanelMade, PanelOrder, Pleating, RodCheck, RodUnknown,
-    Subject, Support, WindowMade, WindowOrder, Work, check_rod,
+    Fabric, Finding, Job, Matter, Motif, Notion, PanelMade, PanelOrder, Pleating, RodCheck,
+    RodUnknown, Subject, Support, WindowMade, WindowOrder, Work, check_rod,
 };
 
 /// Works out a job: every panel with its sizes, folds, pieces and marks, and everything there is to
@@ -23,6 +23,7 @@ pub fn work(job: &Job) -> (Work, Vec<Finding>) {
         let mut bench = Bench {
             order,
             fabrics: &job.fabrics,
+            notions: &job.notions,
             window,
             findings: &mut findings,
         };
@@ -40,6 +41,7 @@ pub fn work(job: &Job) -> (Work, Vec<Finding>) {
 struct Bench<'a> {
     order: &'a WindowOrder,
     fabrics: &'a [Fabric],
+    notions: &'a [Notion],
     window: usize,
     findings: &'a mut Vec<Finding>,
 }
@@ -123,6 +125,7 @@ impl Bench<'_> {
         let task = PanelTask {
             order,
             fabrics: self.fabrics,
+            notions: self.notions,
             support: &self.order.support,
             quantity,
             motif: motif.map(|motif| motif.below_heading),

@@ -4,21 +4,23 @@ use pelmet_measure::Length;
 
 use crate::heading_made::{HeadingMade, make_heading};
 use crate::marks::Markings;
+use crate::needs::{needs, pleat_strips, weight_of};
 use crate::notions::{fastener_runs, tape_runs, turning_opening};
 use crate::outline_drawn::draw;
 use crate::pieces::Cutting;
 use crate::shape::{Ground, shape_of};
 use crate::weight::cloth_weight;
 use crate::{
-    Cut, Fabric, Folding, Held, Layer, Matter, PanelMade, PanelOrder, Piece, PieceMatter, Pleat,
-    Pleating, Point, ROUNDING, Shape, Support, check, fold_outline, fold_pleating, is_hidden,
-    tolerance,
+    Cut, Fabric, Folding, Held, Layer, Matter, Notion, PanelMade, PanelOrder, Piece, PieceMatter,
+    Pleat, Pleating, Point, ROUNDING, Shape, Support, check, fold_outline, fold_pleating,
+    is_hidden, tolerance,
 };
 
 /// A panel to be worked out, with what it is made from and hangs on.
 pub(crate) struct PanelTask<'a> {
     pub(crate) order: &'a PanelOrder,
     pub(crate) fabrics: &'a [Fabric],
+    pub(crate) notions: &'a [Notion],
     pub(crate) support: &'a Support,
     /// How many are made.
     pub(crate) quantity: u32,
@@ -67,7 +69,8 @@ impl PanelTask<'_> {
         if folds {
             matters.extend(self.stack_beyond_limit(&folding).map(Matter::from));
         }
-        Some(PanelMade {
+        let cloth = cloth_weight(&pieces, self.fabrics);
+        let mut made = PanelMade {
             quantity: self.quantity,
             finished: pleating.finished,
             flat: pleating.flat,
@@ -76,7 +79,9 @@ impl PanelTask<'_> {
             tape: tape_runs(&self.order.making, &shape, opening),
             marks: markings.marks(),
             tolerance: self.tolerance(&pleating),
-            weight: cloth_weight(&pieces, self.fabrics),
+            pleat_strips: pleat_strips(self.order.making.notions.pleat_strips, &pleating, matters),
+            needs: Vec::new(),
+            weight: None,
             fasteners,
             pieces,
             folded: folds.then(|| fold_outline(&shape.polygon(), &folding)),
@@ -87,7 +92,10 @@ impl PanelTask<'_> {
             pleating,
             folding,
             shape,
-        })
+        };
+        made.needs = needs(self.order, &made);
+        made.weight = cloth.map(|cloth| cloth + weight_of(&made.needs, self.notions));
+        Some(made)
     }
 
     /// Face and lining as the method wants them, and as they suit one another.

@@ -188,7 +188,8 @@ impl<'t> Reader<'t> {
     }
 }
 
-fn unit_of_length(term: &Term) -> Option<Length> {
+/// The length that a unit of length stands for where cloth is sold by it.
+pub(crate) fn unit_of_length(term: &Term) -> Option<Length> {
     match pelmet_measure::Unit::from_word(term.word()?)? {
         pelmet_measure::Unit::Yard => Some(Length::YARD),
         pelmet_measure::Unit::Metre => Some(Length::METRE),

@@ -174,6 +174,7 @@ impl<'t> Reader<'t> {
             self.word_not_expected(first.span(), "fastener", FASTENER);
             return None;
         };
+        self.uses_notion(name);
         let width = self.length_at(&mut first, "fastener", Sign::Positive)?;
         first.words(&["wide"]);
         self.nothing_more(&first, "fastener", FASTENER)?;

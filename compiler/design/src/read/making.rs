@@ -56,6 +56,11 @@ impl<'t> Reader<'t> {
                 .get("turning opening")
                 .and_then(|value| self.turning_opening(value)),
             stack: properties.get("stack").and_then(|value| self.stack(value)),
+            notions: self.making_notions(item, &properties),
+            work: properties
+                .get("work")
+                .and_then(|value| self.work(value))
+                .unwrap_or_default(),
         };
         let spans = properties
             .iter()

@@ -1,7 +1,7 @@
 //! Reading the lines that say how this house works: units, rounding, the job's title.
 
 use pelmet_diagnostics::{Span, codes};
-use pelmet_measure::{Length, Style, System};
+use pelmet_measure::{Length, Ratio, Style, System};
 use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
 
 use crate::cursor::Cursor;
@@ -20,6 +20,10 @@ pub(crate) struct Settings {
     pub title: Option<String>,
     /// The currency of prices.
     pub currency: Option<String>,
+    /// What an hour of work costs.
+    pub labour_per_hour: Option<Ratio>,
+    /// The part of the cost that a quote adds to it.
+    pub markup: Option<Ratio>,
 }
 
 /// One setting: the word it begins with and where it was set.
@@ -51,6 +55,10 @@ pub(crate) fn read_settings<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) -
         title: setting(reader, world, "job").and_then(|set| text(reader, set.line.entry, "job")),
         currency: setting(reader, world, "currency")
             .and_then(|set| text(reader, set.line.entry, "currency")),
+        labour_per_hour: setting(reader, world, "labour")
+            .and_then(|set| number(reader, set.line.entry, "labour", &["per", "hour"], LABOUR)),
+        markup: setting(reader, world, "markup")
+            .and_then(|set| number(reader, set.line.entry, "markup", &[], MARKUP)),
     }
 }
 
@@ -98,6 +106,32 @@ fn step<'t>(reader: &mut Reader<'t>, entry: &'t Entry, word: &str) -> Option<Len
     let length = reader.length_at(&mut cursor, word, Sign::Positive)?;
     reader.nothing_more(&cursor, word, &can_be)?;
     Some(length)
+}
+
+const LABOUR: &str = "`labour` and what an hour costs, such as `labour 32 per hour`";
+const MARKUP: &str = "`markup` and a percentage, such as `markup 40 %`";
+
+/// `labour 32 per hour`, `markup 40 %`.
+fn number<'t>(
+    reader: &mut Reader<'t>,
+    entry: &'t Entry,
+    word: &str,
+    after: &[&str],
+    can_be: &str,
+) -> Option<Ratio> {
+    let Some(phrase) = only_phrase(entry) else {
+        unclear(reader, entry, word, can_be);
+        return None;
+    };
+    let mut cursor = Cursor::new(phrase, &Scope::default());
+    cursor.words(&[word]);
+    let number = reader.positive_number(&mut cursor, word)?;
+    if !cursor.words(after) {
+        unclear(reader, entry, word, can_be);
+        return None;
+    }
+    reader.nothing_more(&cursor, word, can_be)?;
+    Some(number)
 }
 
 fn text(reader: &mut Reader<'_>, entry: &Entry, word: &str) -> Option<String> {

@@ -65,6 +65,19 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
         PleatMatter::NothingFollowsPrint { step } => {
             codes::nothing_follows_print(&panel.name(), places(panel, step))
         }
+        PleatMatter::StripShows {
+            step,
+            length,
+            depth,
+        } => {
+            let strips = panel.making("pleat strips").unwrap_or(panel.span("make"));
+            let (length, depth) = (panel.text(length), panel.text(depth));
+            codes::strip_shows(
+                &panel.name(),
+                (strips, &length),
+                (panel.pleat_step(step), &depth),
+            )
+        }
         PleatMatter::TooManyPleats { step, limit } => {
             codes::too_many_pleats(&panel.name(), places(panel, step), limit)
         }

@@ -119,6 +119,7 @@ pub mod seam_shows;
 pub mod selvages_too_wide;
 pub mod size_too_large;
 pub mod stack_too_thick;
+pub mod strip_shows;
 pub mod sum_too_long;
 pub mod tail_shows;
 pub mod text_not_closed;
@@ -266,6 +267,7 @@ codes! {
     selvages_too_wide
     size_too_large
     stack_too_thick
+    strip_shows
     sum_too_long
     tail_shows
     text_not_closed

@@ -89,7 +89,8 @@ fn print_repeat(repeat: Repeat, printer: &Printer<'_>) -> PrintRepeat {
     }
 }
 
-fn price(stated: &PriceStated, printer: &Printer<'_>) -> Price {
+/// A price for a length, in words too.
+pub(super) fn price(stated: &PriceStated, printer: &Printer<'_>) -> Price {
     let amount = printer.amount(money(stated.amount));
     let per = per(stated.per, printer);
     let text = format!("{} per {}", amount.text, per.text.trim_start_matches("1 "));

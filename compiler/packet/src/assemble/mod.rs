@@ -11,6 +11,7 @@ mod panel;
 mod piece;
 mod pleat;
 mod printer;
+mod quote;
 mod remark;
 mod rod_check;
 mod row;
@@ -60,7 +61,8 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
         cloths: cloth::cloths(parts.job, parts.laid, &printer),
         cloth_cost: cloth::cost_of_all(parts.job, parts.laid, &printer),
         weight: weight(parts.work).map(|mass| printer.weight(mass)),
-        notions: notion::notions(&panels, &printer),
+        quote: quote::quote(&panels, parts.job, parts.laid, &printer),
+        notions: notion::notions(&panels, parts.job, &printer),
         windows: windows
             .filter_map(|index| {
                 let order = parts.job.windows.get(index)?;

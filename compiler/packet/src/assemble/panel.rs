@@ -5,7 +5,7 @@ use pelmet_workroom::{Fabric, FastenerRun, Layer, PanelMade, TapeRun as TapeRunM
 
 use super::printer::{Printer, times};
 use super::{HungPanel, folded, heading, mark, outline, piece, pleat};
-use crate::packet::{Fastener, Panel, TapeRun, Tolerance};
+use crate::packet::{Fastener, Panel, PleatStrips, TapeRun, Tolerance};
 
 pub(crate) fn panel(
     hung: &HungPanel<'_>,
@@ -59,6 +59,10 @@ pub(crate) fn panel(
             .iter()
             .map(|run| tape_run(run, made, printer))
             .collect(),
+        pleat_strips: made.pleat_strips.map(|strips| PleatStrips {
+            count: strips.count,
+            length: printer.cut(strips.length),
+        }),
         tape_together: printer.cut(made.tape.iter().map(|run| run.length).sum()),
         fasteners: made
             .fasteners

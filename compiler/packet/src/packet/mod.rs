@@ -8,6 +8,7 @@ mod notion;
 mod panel;
 mod piece;
 mod pleat;
+mod quote;
 mod remark;
 mod rod_check;
 mod window;
@@ -16,12 +17,13 @@ pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
 pub use cloth::{Band, BoltUsed, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
 pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
-pub use notion::{Notion, NotionKind, NotionPart};
+pub use notion::{Extent, Notion, NotionKind, NotionPart, PleatStrips};
 pub use panel::{Fastener, HangRange, Panel, SewnCorner, TapeRun, Tolerance};
 pub use piece::{
     CutAllowance, EdgeKind, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, OutlinePoint, Piece,
 };
 pub use pleat::{Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch};
+pub use quote::{Markup, Quote, QuoteKind, QuoteLine};
 pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
 pub use rod_check::{Bending, Load, RodCheck, Stiffness};
 pub use window::{Row, RowPanel, Support, SupportKind, Window};
@@ -51,8 +53,10 @@ pub struct Packet {
     pub cloth_cost: Option<Amount>,
     /// What everything that is made weighs, where every cloth of it states its weight.
     pub weight: Option<Weight>,
-    /// Tapes and fasteners to buy, all panels together.
+    /// What to buy beside cloth, all panels together.
     pub notions: Vec<Notion>,
+    /// What the job costs to make and what is asked for it, where anything in it has a price.
+    pub quote: Option<Quote>,
     /// The windows by name, numbers in names by their value.
     pub windows: Vec<Window>,
     /// What will probably disappoint, accepted or not.

@@ -3,40 +3,65 @@
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::Measure;
+use super::{Amount, Measure};
 
-/// A tape or a fastener, all panels together.
+/// A notion, all panels together.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Notion {
-    /// What it is.
+    /// What it is for.
     pub kind: NotionKind,
     /// What it is called.
     pub name: String,
-    /// Width of the strip.
-    pub width: Measure,
+    /// Width of a strip.
+    pub width: Option<Measure>,
     /// What each kind of panel needs of it.
     pub parts: Vec<NotionPart>,
     /// The sum of its parts.
-    pub exact: Measure,
-    /// The length to buy: whole rolls where the length of a roll is known, otherwise rounded up to
-    /// the buying step.
-    pub bought: Measure,
+    pub exact: Extent,
+    /// What to buy: whole rolls or packs where these are known, otherwise lengths rounded up to the
+    /// buying step.
+    pub bought: Extent,
     /// Length of one roll, where it is known.
     pub roll: Option<Measure>,
     /// How many rolls, where the length of one is known.
     pub rolls: Option<u32>,
+    /// How many are in a pack, where that is known.
+    pub pack: Option<u32>,
+    /// How many packs, where it is known how many are in one.
+    pub packs: Option<u32>,
+    /// Its price in words: `2.40 USD per yd`.
+    pub price: Option<String>,
+    /// What costs what is bought, where its price suits how it is bought.
+    pub cost: Option<Amount>,
 }
 
-/// The kinds of notion.
+/// How much there is of something: so long, or so many.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Extent {
+    /// How long, where it is measured.
+    pub length: Option<Measure>,
+    /// How many, where it is counted.
+    pub count: Option<u32>,
+    /// Either, as printed.
+    pub text: String,
+}
+
+/// What a notion is for.
 #[derive(
     Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize, JsonSchema,
 )]
 #[serde(rename_all = "snake_case")]
 pub enum NotionKind {
-    /// Fusible tape.
+    /// Tape along the edges and behind the pleats.
     FusibleTape,
     /// A fastener along a heading.
     Fastener,
+    /// Thread for the seams.
+    Thread,
+    /// Rings along a heading.
+    Rings,
+    /// Weights along a lower edge.
+    Weights,
 }
 
 /// What one kind of panel needs of a notion.
@@ -49,7 +74,16 @@ pub struct NotionPart {
     /// How many such panels are made.
     pub quantity: u32,
     /// For one panel.
-    pub each: Measure,
+    pub each: Extent,
     /// For all of them.
-    pub together: Measure,
+    pub together: Extent,
+}
+
+/// Strips of tape behind the folds of one panel.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct PleatStrips {
+    /// How many.
+    pub count: u32,
+    /// How long each is: no longer than the shallowest pleat is deep, they stay hidden.
+    pub length: Measure,
 }

@@ -4,8 +4,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Piece, Place, Pleat, Relief, Run,
-    Stretch, Times, Weight,
+    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Piece, Place, Pleat, PleatStrips, Relief,
+    Run, Stretch, Times, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.
@@ -64,7 +64,9 @@ pub struct Panel {
     pub tape_width: Option<Measure>,
     /// The lengths of fusible tape for one panel, corner to corner.
     pub tape: Vec<TapeRun>,
-    /// All the tape of one panel.
+    /// Strips of that tape behind the folds of one panel.
+    pub pleat_strips: Option<PleatStrips>,
+    /// All the tape of one panel along its edges.
     pub tape_together: Measure,
     /// The fasteners of one panel.
     pub fasteners: Vec<Fastener>,

@@ -55,6 +55,8 @@ pub enum SheetKind {
     Yardage,
     /// Tape and fasteners.
     Notions,
+    /// What it costs and what is asked for it.
+    Quote,
     /// What to cut.
     CutSheet,
     /// Where to mark.

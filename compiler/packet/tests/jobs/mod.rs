@@ -9,10 +9,10 @@ use pelmet_measure::{Length, Ratio, Style};
 use pelmet_packet::{LaidCloth, Packet, Parts, assemble, cloths_to_lay};
 use pelmet_workroom::{
     Allowance, Board, Cut, EdgeAllowances, Fabric, FastenerOrder, Finding, FinishedOrder,
-    FoldPlace, Heading, Job, LayerMaking, Making, Match, Matter, Motif, Outline, OutlineStep,
-    PanelOrder, PieceMatter, PleatKind, PleatOrder, PleatRule, PleatStep, Price, Proportion,
-    Ranged, Repeat, Rod, Start, StepKind, Support, TapeOrder, TowardOrder, Way, WidthOrder,
-    WindowOrder, Work, work,
+    FoldPlace, Heading, Job, LayerMaking, Making, MakingNotions, Match, Matter, Motif, Outline,
+    OutlineStep, PanelOrder, PieceMatter, PleatKind, PleatOrder, PleatRule, PleatStep, Price,
+    Proportion, Ranged, Repeat, Rod, Start, StepKind, Support, TapeOrder, TowardOrder, Way,
+    WidthOrder, WindowOrder, Work, work,
 };
 
 /// A job with what is needed to print it.
@@ -68,7 +68,11 @@ pub fn reading_room() -> Ordered {
         title: "Reading room",
         style: Style::INCHES,
         currency: Some("USD"),
-        job: Job { fabrics, windows },
+        job: Job {
+            fabrics,
+            windows,
+            ..Job::default()
+        },
     }
 }
 
@@ -82,6 +86,7 @@ pub fn winter_garden() -> Ordered {
         job: Job {
             fabrics: vec![toile(), voile()],
             windows: vec![shelf(), gathered()],
+            ..Job::default()
         },
     }
 }
@@ -283,6 +288,8 @@ fn pillowcase() -> Making {
         }),
         turning_opening: Some(inch(5)),
         stack: None,
+        notions: MakingNotions::default(),
+        work: vec![],
     }
 }
 
@@ -458,6 +465,8 @@ fn hemmed() -> Making {
         tape: None,
         turning_opening: None,
         stack: None,
+        notions: MakingNotions::default(),
+        work: vec![],
     }
 }
 

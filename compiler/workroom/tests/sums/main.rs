@@ -17,6 +17,7 @@ mod folded;
 mod heading;
 mod joined;
 mod marks;
+mod needs;
 mod notions;
 mod outline;
 mod pieces;

@@ -210,7 +210,7 @@ proptest! {
         let mut window = window(length(9), vec![order, other], &[0, 1, 1]);
         (window.overlap, window.returns) = (length(10), length(11));
         window.over_joins = vec![0];
-        let job = pelmet_workroom::Job { fabrics: vec![cloth()], windows: vec![window] };
+        let job = pelmet_workroom::Job { fabrics: vec![cloth()], windows: vec![window], ..Default::default() };
         let (made, _) = work(&job);
         prop_assert_eq!(made.windows.len(), 1);
     }

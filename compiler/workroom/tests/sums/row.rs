@@ -339,6 +339,7 @@ fn every_window_and_panel_is_named_and_every_mistake_told() {
     let job = pelmet_workroom::Job {
         fabrics: vec![cloth()],
         windows: vec![sound, faulty],
+        ..Default::default()
     };
     let (work, findings) = work(&job);
     assert!(work.windows[0].panels[0].is_some());

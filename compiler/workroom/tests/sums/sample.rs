@@ -3,9 +3,9 @@
 use pelmet_measure::{Length, Ratio};
 use pelmet_workroom::{
     Allowance, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, LayerMaking, Making,
-    Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind, PleatOrder, PleatRule,
-    PleatStep, Proportion, Ranged, Rod, Start, StepKind, Support, TowardOrder, Way, WidthOrder,
-    WindowMade, WindowOrder, work,
+    MakingNotions, Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind, PleatOrder,
+    PleatRule, PleatStep, Proportion, Ranged, Rod, Start, StepKind, Support, TowardOrder, Way,
+    WidthOrder, WindowMade, WindowOrder, work,
 };
 
 pub fn inches(whole: i64) -> Length {
@@ -66,6 +66,8 @@ pub fn making() -> Making {
         tape: None,
         turning_opening: None,
         stack: None,
+        notions: MakingNotions::default(),
+        work: vec![],
     }
 }
 
@@ -135,6 +137,7 @@ pub fn made(order: &WindowOrder, fabrics: &[Fabric]) -> (WindowMade, Vec<Matter>
     let job = Job {
         fabrics: fabrics.to_vec(),
         windows: vec![order.clone()],
+        ..Job::default()
     };
     let (mut work, findings) = work(&job);
     (

@@ -1,0 +1,45 @@
+//! Strips of tape behind the folds that are longer than a pleat is deep.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// Strips of tape behind the folds that are longer than a pleat is deep.
+pub const CODE: Code = Code {
+    slug: "strip-shows",
+    severity: Severity::Warning,
+    page: "\
+The strips of tape that hold the pleats from behind are longer than the shallowest pleat is deep.
+
+A fold covers the cloth behind it by its own depth. What reaches further is seen beside it, and holds
+the panel where it should hang free.
+
+Make the strips no longer than the shallowest pleat is deep, or leave their length out: they are then
+as long as that.
+",
+    failing: one_window! {
+        make: "seam: 1/2 in, lining: none, tape: 3/8 in wide, pleat strips: 2 behind each fold, 3 in long",
+        items: "pleats pair { margin 12 in to 22 in, knife 2 in toward left, margin 12 in to 22 in }\n",
+        panel: ["finished width: 40 in", "drop: 14 in", "pleats: pair"],
+    },
+    mend: one_window! {
+        make: "seam: 1/2 in, lining: none, tape: 3/8 in wide, pleat strips: 2 behind each fold",
+        items: "pleats pair { margin 12 in to 22 in, knife 2 in toward left, margin 12 in to 22 in }\n",
+        panel: ["finished width: 40 in", "drop: 14 in", "pleats: pair"],
+    },
+};
+
+/// The strips of `panel` are `length` long, and its shallowest pleat is `depth` deep.
+pub fn strip_shows(
+    panel: &str,
+    (strips, length): (Span, &str),
+    (pleat, depth): (Span, &str),
+) -> Diagnostic {
+    CODE.report(format!(
+        "the strips behind the pleats of {panel} are {length} long, and a pleat is {depth} deep"
+    ))
+    .label(strips, format!("{length} long"))
+    .label(pleat, format!("{depth} deep"))
+    .help(format!(
+        "make the strips no longer than {depth}, or leave their length out"
+    ))
+}

@@ -1,0 +1,145 @@
+//! What the job costs to make, and what is asked for it.
+
+use std::collections::BTreeMap;
+
+use pelmet_measure::{Money, Quantity, Ratio, number_text};
+use pelmet_workroom::{Job, WorkPer};
+
+use super::notion::{Bought, bought};
+use super::printer::{Printer, cost, money};
+use super::{HungPanel, number};
+use crate::lay::LaidCloth;
+use crate::packet::{Markup, Quote, QuoteKind, QuoteLine};
+
+/// The quote of a job; `None` where nothing in it has a price.
+pub(crate) fn quote(
+    panels: &[HungPanel<'_>],
+    job: &Job,
+    laid: &[LaidCloth],
+    printer: &Printer<'_>,
+) -> Option<Quote> {
+    let entries = cloths(job, laid, printer)
+        .into_iter()
+        .chain(notions(&bought(panels, job), printer))
+        .chain(labour(panels, job));
+    let (priced, not_priced): (Vec<Entry>, Vec<Entry>) =
+        entries.partition(|entry| entry.cost.is_some());
+    let together: Money = priced.iter().filter_map(|entry| entry.cost).sum();
+    let markup = job.markup.map(|part| (part, together.scaled(part)));
+    let asked = together + markup.map_or(Money::ZERO, |(_, amount)| amount);
+    (!priced.is_empty()).then(|| Quote {
+        lines: priced
+            .into_iter()
+            .filter_map(|entry| entry.line(printer))
+            .collect(),
+        cost: printer.amount(together),
+        markup: markup.map(|(part, amount)| Markup {
+            percent: percent(part),
+            amount: printer.amount(amount),
+        }),
+        total: printer.amount(asked),
+        not_priced: not_priced.into_iter().map(|entry| entry.name).collect(),
+    })
+}
+
+/// A line before it is known to have a price.
+struct Entry {
+    kind: QuoteKind,
+    name: String,
+    amount: String,
+    cost: Option<Money>,
+}
+
+impl Entry {
+    fn line(self, printer: &Printer<'_>) -> Option<QuoteLine> {
+        Some(QuoteLine {
+            kind: self.kind,
+            name: self.name,
+            amount: self.amount,
+            cost: printer.amount(self.cost?),
+        })
+    }
+}
+
+fn cloths(job: &Job, laid: &[LaidCloth], printer: &Printer<'_>) -> Vec<Entry> {
+    let entries = laid.iter().filter_map(|laid| {
+        let fabric = job.fabrics.get(laid.to_lay.fabric)?;
+        let length = laid.layout.bought;
+        Some(Entry {
+            kind: QuoteKind::Cloth,
+            name: fabric.name.clone(),
+            amount: printer.bolt(length).text,
+            cost: fabric.price.as_ref().and_then(|price| cost(price, length)),
+        })
+    });
+    let mut entries: Vec<Entry> = entries.collect();
+    entries.sort_by(|one, other| one.name.cmp(&other.name));
+    entries
+}
+
+fn notions(bought: &[Bought<'_>], printer: &Printer<'_>) -> Vec<Entry> {
+    let entries = bought.iter().map(|bought| Entry {
+        kind: QuoteKind::Notion,
+        name: bought.name(),
+        amount: bought.amount_bought(printer),
+        cost: bought.cost(printer),
+    });
+    entries.collect()
+}
+
+/// The work by step, all panels together. Minutes and rate stay exact until they are money.
+fn labour(panels: &[HungPanel<'_>], job: &Job) -> Vec<Entry> {
+    let mut minutes: BTreeMap<&str, Option<Ratio>> = BTreeMap::new();
+    for panel in panels {
+        for step in &panel.order.making.work {
+            let times = match step.per {
+                WorkPer::Panel => 1,
+                WorkPer::Pleat => number(panel.made.pleating.pleats.len()),
+            };
+            let times = i128::from(times).saturating_mul(panel.made.quantity.into());
+            let so_far = minutes
+                .entry(&step.name)
+                .or_insert(Some(Ratio::new_raw(0, 1)));
+            *so_far = so_far.and_then(|sum| add(sum, product(step.minutes, times.into())?));
+        }
+    }
+    let entries = minutes.into_iter().map(|(name, minutes)| Entry {
+        kind: QuoteKind::Labour,
+        name: name.to_owned(),
+        amount: minutes.map_or_else(String::new, in_hours_and_minutes),
+        cost: wage(minutes, job.labour_per_hour),
+    });
+    entries.collect()
+}
+
+fn wage(minutes: Option<Ratio>, per_hour: Option<Ratio>) -> Option<Money> {
+    let hours = product(minutes?, Ratio::new_raw(1, MINUTES_IN_AN_HOUR))?;
+    product(hours, per_hour?).map(money)
+}
+
+fn in_hours_and_minutes(minutes: Ratio) -> String {
+    let whole = minutes.round().to_integer();
+    let hours = whole.checked_div(MINUTES_IN_AN_HOUR).unwrap_or(0);
+    let rest = whole.checked_rem(MINUTES_IN_AN_HOUR).unwrap_or(0);
+    match hours {
+        0 => format!("{rest} min"),
+        _ => format!("{hours} h {rest} min"),
+    }
+}
+
+fn percent(part: Ratio) -> String {
+    let percent = product(part, Ratio::from_integer(100));
+    percent.map_or_else(String::new, |percent| format!("{} %", number_text(percent)))
+}
+
+fn product(one: Ratio, other: Ratio) -> Option<Ratio> {
+    let product = Quantity::number(one).multiply(Quantity::number(other));
+    product.ok().map(|product| product.amount)
+}
+
+fn add(one: Ratio, other: Ratio) -> Option<Ratio> {
+    let sum = Quantity::number(one).add(Quantity::number(other));
+    sum.ok().map(|sum| sum.amount)
+}
+
+const MINUTES_IN_AN_HOUR: i128 = 60;

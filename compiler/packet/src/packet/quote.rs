@@ -1,0 +1,55 @@
+//! What a job costs to make, and what is asked for it.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::Amount;
+
+/// A quote. Each line is rounded to the hundredth once, and the sums are sums of lines.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Quote {
+    /// Cloth, notions and work, line by line.
+    pub lines: Vec<QuoteLine>,
+    /// The sum of the lines.
+    pub cost: Amount,
+    /// What is added to the cost, where a markup is stated.
+    pub markup: Option<Markup>,
+    /// What is asked: the cost and the markup.
+    pub total: Amount,
+    /// What is needed and has no price that suits how it is bought; nothing of it is in the sums.
+    pub not_priced: Vec<String>,
+}
+
+/// One line of a quote.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct QuoteLine {
+    /// What kind of thing it is.
+    pub kind: QuoteKind,
+    /// What it is called.
+    pub name: String,
+    /// How much of it, in words.
+    pub amount: String,
+    /// What it costs.
+    pub cost: Amount,
+}
+
+/// The kinds of line in a quote.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum QuoteKind {
+    /// Cloth as it is bought.
+    Cloth,
+    /// A notion as it is bought.
+    Notion,
+    /// A step of the work, all panels together.
+    Labour,
+}
+
+/// What is added to the cost.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Markup {
+    /// The part of the cost, in percent.
+    pub percent: String,
+    /// What that comes to.
+    pub amount: Amount,
+}

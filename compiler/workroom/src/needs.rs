@@ -1,0 +1,191 @@
+//! What one panel needs beside cloth, and what that weighs.
+
+use pelmet_measure::{Length, Mass};
+
+use crate::notion::FUSIBLE_TAPE;
+use crate::{
+    CountedOrder, MakingNotions, Matter, Notion, NotionWeight, PanelMade, PanelOrder, PleatMatter,
+    Pleating, StripOrder,
+};
+
+/// Something one panel needs beside cloth.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Need {
+    /// What it is for.
+    pub kind: NeedKind,
+    /// The notion it is, by name.
+    pub name: String,
+    /// Width of a strip.
+    pub width: Option<Length>,
+    /// Length of the roll the making method states.
+    pub roll: Option<Length>,
+    /// How much of it.
+    pub extent: Extent,
+}
+
+/// What a notion is for.
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub enum NeedKind {
+    /// Tape along the edges and behind the pleats.
+    FusibleTape,
+    /// A fastener along the heading.
+    Fastener,
+    /// Thread for the seams.
+    Thread,
+    /// Rings along the heading.
+    Rings,
+    /// Weights along the lower edge.
+    Weights,
+}
+
+/// How much of a notion.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Extent {
+    /// So long.
+    Length(Length),
+    /// So many.
+    Count(u32),
+}
+
+/// Strips of tape behind the folds of one panel.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct PleatStrips {
+    /// How many.
+    pub count: u32,
+    /// How long each is.
+    pub length: Length,
+}
+
+impl PleatStrips {
+    /// All of them, end to end.
+    pub fn together(self) -> Length {
+        self.length * i64::from(self.count)
+    }
+}
+
+/// The strips behind every fold that is laid. Longer than the shallowest pleat is deep, they show.
+pub(crate) fn pleat_strips(
+    order: Option<StripOrder>,
+    pleating: &Pleating,
+    matters: &mut Vec<Matter>,
+) -> Option<PleatStrips> {
+    let order = order?;
+    let folded = || {
+        pleating
+            .pleats
+            .iter()
+            .filter(|pleat| !pleat.folds.is_empty())
+    };
+    let shallowest = folded().min_by_key(|pleat| pleat.depth)?;
+    let depth = shallowest.depth;
+    let length = order.length.unwrap_or(depth);
+    if length > depth {
+        let step = shallowest.step;
+        matters.push(
+            PleatMatter::StripShows {
+                step,
+                length,
+                depth,
+            }
+            .into(),
+        );
+    }
+    let folds: usize = folded().map(|pleat| pleat.folds.len()).sum();
+    let folds = u32::try_from(folds).unwrap_or(u32::MAX);
+    Some(PleatStrips {
+        count: folds.saturating_mul(order.behind_each),
+        length,
+    })
+}
+
+/// Everything a panel needs beside cloth.
+pub(crate) fn needs(order: &PanelOrder, made: &PanelMade) -> Vec<Need> {
+    let MakingNotions {
+        thread,
+        rings,
+        weights,
+        ..
+    } = &order.making.notions;
+    let thread = thread.as_ref().map(|thread| Need {
+        extent: Extent::Length(sewn_length(made).scaled(thread.times)),
+        ..need(NeedKind::Thread, &thread.name)
+    });
+    let rings = rings
+        .as_ref()
+        .map(|rings| counted(NeedKind::Rings, rings, made.finished));
+    let weights = weights
+        .as_ref()
+        .map(|weights| counted(NeedKind::Weights, weights, made.flat));
+    tape(order, made)
+        .into_iter()
+        .chain(fasteners(made))
+        .chain(thread)
+        .chain(rings)
+        .chain(weights)
+        .collect()
+}
+
+/// What needs weigh, as far as their notions state it.
+pub(crate) fn weight_of(needs: &[Need], notions: &[Notion]) -> Mass {
+    let weights = needs.iter().filter_map(|need| {
+        let weight = Notion::named(notions, &need.name)?.weight?;
+        match (weight, need.extent) {
+            (NotionWeight::PerLength { mass, per }, Extent::Length(length)) => {
+                Some(mass.scaled(length.ratio_to(per)?))
+            }
+            (NotionWeight::Each(mass), Extent::Count(count)) => Some(mass * i64::from(count)),
+            _ => None,
+        }
+    });
+    weights.sum()
+}
+
+fn need(kind: NeedKind, name: &str) -> Need {
+    Need {
+        kind,
+        name: name.to_owned(),
+        width: None,
+        roll: None,
+        extent: Extent::Length(Length::ZERO),
+    }
+}
+
+fn counted(kind: NeedKind, order: &CountedOrder, edge: Length) -> Need {
+    Need {
+        extent: Extent::Count(order.how_many.along(edge)),
+        ..need(kind, &order.name)
+    }
+}
+
+fn tape(order: &PanelOrder, made: &PanelMade) -> Option<Need> {
+    let tape = order.making.tape.as_ref()?;
+    let runs: Length = made.tape.iter().map(|run| run.length).sum();
+    let strips = made
+        .pleat_strips
+        .map_or(Length::ZERO, PleatStrips::together);
+    Some(Need {
+        width: Some(tape.width),
+        roll: tape.roll,
+        extent: Extent::Length(runs + strips),
+        ..need(NeedKind::FusibleTape, FUSIBLE_TAPE)
+    })
+}
+
+fn fasteners(made: &PanelMade) -> impl Iterator<Item = Need> + '_ {
+    made.fasteners.iter().map(|run| Need {
+        width: Some(run.width),
+        extent: Extent::Length(run.length),
+        ..need(NeedKind::Fastener, &run.name)
+    })
+}
+
+/// Every edge of the panel once, and every seam between widths over the made-up length.
+fn sewn_length(made: &PanelMade) -> Length {
+    let around: Length = made.shape.edges.iter().map(|edge| edge.length).sum();
+    let seams = made.pieces.iter().filter_map(|piece| piece.joined.as_ref());
+    let joins: Length = seams
+        .flat_map(|joined| &joined.seams)
+        .map(|_| made.made_length)
+        .sum();
+    around + joins
+}

@@ -1,0 +1,58 @@
+//! What is bought beside cloth, as a shop sells it.
+
+use pelmet_measure::{Length, Mass, Ratio};
+
+use crate::Price;
+
+/// A notion: how it is sold, what it costs and what it weighs. A panel's tape, fastener, thread,
+/// rings and weights find theirs by name.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Notion {
+    /// The name the maker gave it.
+    pub name: String,
+    /// Length of one roll or reel; `None` where it is sold by length.
+    pub roll: Option<Length>,
+    /// How many are sold together; `None` where they are sold singly.
+    pub pack: Option<u32>,
+    /// What it costs.
+    pub price: Option<NotionPrice>,
+    /// What it weighs.
+    pub weight: Option<NotionWeight>,
+}
+
+/// What a notion costs, in the job's currency.
+#[derive(Clone, PartialEq, Debug)]
+pub enum NotionPrice {
+    /// For a length.
+    PerLength(Price),
+    /// For one.
+    Each(Ratio),
+    /// For a roll.
+    PerRoll(Ratio),
+    /// For a pack.
+    PerPack(Ratio),
+}
+
+/// What a notion weighs.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub enum NotionWeight {
+    /// A length of it.
+    PerLength {
+        /// So much.
+        mass: Mass,
+        /// For so long.
+        per: Length,
+    },
+    /// One of it.
+    Each(Mass),
+}
+
+impl Notion {
+    /// The notion of this name, where one is described.
+    pub fn named<'a>(notions: &'a [Self], name: &str) -> Option<&'a Self> {
+        notions.iter().find(|notion| notion.name == name)
+    }
+}
+
+/// The name under which fusible tape is described.
+pub const FUSIBLE_TAPE: &str = "fusible-tape";
