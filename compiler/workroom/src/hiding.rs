@@ -144,6 +144,10 @@ fn with_place(runs: &[Run], place: Length) -> Vec<Run> {
 }
 
 #[cfg(test)]
+#[expect(
+    clippy::arithmetic_side_effects,
+    reason = "whole inches of a test stay small"
+)]
 mod tests {
     use proptest::prelude::*;
 

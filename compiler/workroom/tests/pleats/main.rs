@@ -5,6 +5,10 @@
     clippy::arithmetic_side_effects,
     reason = "a test stops at the first broken promise"
 )]
+#![expect(
+    clippy::too_many_lines,
+    reason = "a table of cases is read from top to bottom"
+)]
 
 mod checked;
 mod laid_out;
