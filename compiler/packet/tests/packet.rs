@@ -336,7 +336,7 @@ fn a_pleated_panel_is_folded_layer_upon_layer() {
     let lowest = seen.lowest.as_ref().expect("it has a lower edge");
     assert_eq!(lowest.down, bridge.made_length);
     assert_eq!(
-        texts([&bridge.extent.from, &bridge.extent.to]),
+        texts([&folded.extent.from, &folded.extent.to]),
         ["0 in", "12 in"]
     );
     assert_eq!(bridge.thickest_stack, None);

@@ -1,19 +1,22 @@
 //! A pleated panel once its pleats are laid: how it lies, what of it is seen, and its lower edge.
 
-use pelmet_packet::packet::{FoldedEdge, LayerKind, Layers, LiningSeen, Panel, Place, Run, Seen};
+use pelmet_packet::packet::{
+    FoldedEdge, FoldedPanel, LayerKind, Layers, LiningSeen, Panel, Place, Run, Seen,
+};
 
 use crate::page::Page;
 use crate::table::{Column, Table};
 use crate::words::counted_of;
 
-/// What a pleated panel comes to; nothing for one that hangs flat.
+/// What a pleated panel comes to; nothing for one that hangs flat, or that folding alone does not
+/// bring to its width.
 pub(crate) fn items(panel: &Panel) -> Vec<String> {
-    if panel.creases.is_empty() {
+    let Some(folded) = pleated(panel) else {
         return Vec::new();
-    }
-    let seen = panel.folded.as_ref().and_then(|of| of.seen.as_ref());
+    };
+    let seen = folded.seen.as_ref();
     let mut items = vec![layers(panel)];
-    items.extend(beyond_edges(panel));
+    items.extend(beyond_edges(panel, &folded.extent));
     items.extend(seen.and_then(lower_edge));
     items.extend(seen.map(|seen| turned_cloth(panel, &seen.lining)));
     items
@@ -21,7 +24,7 @@ pub(crate) fn items(panel: &Panel) -> Vec<String> {
 
 /// The stretches of a pleated panel, from left to right.
 pub(crate) fn print_stretches(panel: &Panel, page: &mut Page) {
-    if panel.creases.is_empty() {
+    if pleated(panel).is_none() {
         return;
     }
     page.paragraph(&format!(
@@ -46,6 +49,11 @@ pub(crate) fn print_stretches(panel: &Panel, page: &mut Page) {
         ]);
     }
     page.table(&table);
+}
+
+fn pleated(panel: &Panel) -> Option<&FoldedPanel> {
+    let folded = panel.folded.as_ref()?;
+    (!panel.creases.is_empty()).then_some(folded)
 }
 
 fn layers(panel: &Panel) -> String {
@@ -74,8 +82,7 @@ fn layers(panel: &Panel) -> String {
 }
 
 /// What hangs out past the finished width, where anything does.
-fn beyond_edges(panel: &Panel) -> Option<String> {
-    let Run { from, to } = &panel.extent;
+fn beyond_edges(panel: &Panel, Run { from, to }: &Run) -> Option<String> {
     let finished = &panel.finished_width.text;
     let within = from.text.starts_with("0 ") && to.text == *finished;
     (!within).then(|| {

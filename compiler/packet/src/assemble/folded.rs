@@ -1,21 +1,27 @@
 //! A panel with its pleats laid.
 
 use pelmet_workroom::{
-    Elevation, FoldedLayer as FoldedLayerMade, FoldedOutline, LiningSeen as LiningSeenMade, Point,
+    Elevation, FoldedLayer as FoldedLayerMade, FoldedOutline, Folding,
+    LiningSeen as LiningSeenMade, Point,
 };
 
 use super::printer::Printer;
 use super::{number, ordinal};
 use crate::packet::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen, Place};
 
-pub(crate) fn folded(made: &FoldedOutline, printer: &Printer<'_>) -> FoldedPanel {
+pub(crate) fn folded(
+    outline: &FoldedOutline,
+    folding: &Folding,
+    printer: &Printer<'_>,
+) -> FoldedPanel {
     FoldedPanel {
-        layers: made
+        extent: printer.run(folding.leftmost, folding.rightmost),
+        layers: outline
             .layers
             .iter()
             .map(|layer| folded_layer(layer, printer))
             .collect(),
-        seen: made.elevation.as_ref().map(|seen| edge(seen, printer)),
+        seen: outline.elevation.as_ref().map(|seen| edge(seen, printer)),
     }
 }
 

@@ -38,11 +38,10 @@ pub(crate) fn panel(
         layers: pleat::layers(&made.folding.layers, printer),
         thickest: made.folding.thickest,
         thickest_stack: made.thickest_stack.map(|stack| printer.mark(stack)),
-        extent: printer.run(made.folding.leftmost, made.folding.rightmost),
         folded: made
             .folded
             .as_ref()
-            .map(|made| folded::folded(made, printer)),
+            .map(|outline| folded::folded(outline, &made.folding, printer)),
         outline: outline::sewn(&made.shape, printer),
         pieces: made
             .pieces

@@ -9,6 +9,9 @@ use super::{Place, Run};
 /// from the made-up top edge.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct FoldedPanel {
+    /// All the room it takes across: more than the finished width where a fold hangs out past an
+    /// edge.
+    pub extent: Run,
     /// Every stretch that has cloth, from the back of the stack to the front: drawn in this order,
     /// each over those before it, they are the panel as it hangs.
     pub layers: Vec<FoldedLayer>,

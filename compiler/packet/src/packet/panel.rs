@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::{
     Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Piece, Place, Pleat, PleatStrips, Relief,
-    Run, Stretch, Times, Weight,
+    Stretch, Times, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.
@@ -49,9 +49,6 @@ pub struct Panel {
     pub thickest: u32,
     /// How thick the thickest stack is, pressed, where its cloths say how thick they are.
     pub thickest_stack: Option<Measure>,
-    /// All the room it takes across, from the left end of the finished width: more than the
-    /// finished width where a fold hangs out past an edge.
-    pub extent: Run,
     /// The panel with its pleats laid; `null` where folding alone does not make the finished
     /// width, as in a gathered panel.
     pub folded: Option<FoldedPanel>,
