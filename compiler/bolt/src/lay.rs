@@ -6,31 +6,64 @@ use crate::bound::at_least;
 use crate::cut::all_cuts;
 use crate::layout::Arrangement;
 use crate::rule::{RuleOfThumb, by_rule_of_thumb};
+use crate::search::improved;
 use crate::shelves::{ShelfLength, on_shelves};
 use crate::trouble::look_for_trouble;
-use crate::{Cloth, Layout, LayoutTrouble, Piece};
+use crate::{Cloth, Effort, Layout, LayoutTrouble, Piece};
 
-/// Lays all the pieces, upright, on the cloth.
-///
-/// Of several layouts the one that buys least is kept, then the one that uses least; where they
-/// are equal, the one that follows the rule of thumb. None is longer than the rule of thumb.
+/// Lays all the pieces on the cloth with the usual effort; see [`lay_with`].
 ///
 /// # Errors
 ///
 /// The first [`LayoutTrouble`] found, where the pieces cannot be laid.
 pub fn lay(cloth: &Cloth, pieces: &[Piece]) -> Result<Layout, LayoutTrouble> {
+    let count = pieces
+        .iter()
+        .map(|piece| usize::try_from(piece.quantity).unwrap_or(usize::MAX))
+        .fold(0, usize::saturating_add);
+    lay_with(cloth, pieces, Effort::usual(count))
+}
+
+/// Lays all the pieces on the cloth.
+///
+/// Of several layouts the one that buys least is kept, then the one that uses least; where they
+/// are equal, the plainer one. None is longer than the rule of thumb. The effort is spent only
+/// while something can still be saved.
+///
+/// # Errors
+///
+/// The first [`LayoutTrouble`] found, where the pieces cannot be laid.
+pub fn lay_with(cloth: &Cloth, pieces: &[Piece], effort: Effort) -> Result<Layout, LayoutTrouble> {
     look_for_trouble(cloth, pieces)?;
     let cuts = all_cuts(cloth, pieces);
     let RuleOfThumb { placed, length } = by_rule_of_thumb(cloth, pieces);
     let by_rule = Arrangement::of(cloth, pieces, placed);
-    let best = [ShelfLength::OfCut, ShelfLength::Allowed]
-        .map(|shelf| Arrangement::of(cloth, pieces, on_shelves(cloth, &cuts, shelf)))
+    let most = by_rule.exact();
+    let on_shelves = [ShelfLength::OfCut, ShelfLength::Allowed]
+        .map(|shelf| Arrangement::of(cloth, pieces, on_shelves(cloth, &cuts, shelf)));
+    let plain = cheapest(by_rule, on_shelves, most);
+    let at_least = at_least(cloth, &cuts);
+    let searched = improved(cloth, &cuts, plain.placed(), at_least, effort);
+    let searched = Arrangement::of(cloth, pieces, searched);
+    Ok(cheapest(plain, [searched], most).into_layout(length, at_least))
+}
+
+/// The cheapest of the arrangements no longer than `most`; the first where others are no better.
+fn cheapest<const OTHERS: usize>(
+    first: Arrangement,
+    others: [Arrangement; OTHERS],
+    most: Length,
+) -> Arrangement {
+    others
         .into_iter()
-        .filter(|shelves| shelves.exact() <= by_rule.exact())
-        .filter(|shelves| cost(shelves) < cost(&by_rule))
-        .min_by_key(cost)
-        .unwrap_or(by_rule);
-    Ok(best.into_layout(length, at_least(cloth, &cuts)))
+        .filter(|other| other.exact() <= most)
+        .fold(first, |best, other| {
+            if cost(&other) < cost(&best) {
+                other
+            } else {
+                best
+            }
+        })
 }
 
 /// What makes one arrangement worse than another.

@@ -70,6 +70,11 @@ impl Arrangement {
         Arrangement { placed, bolts }
     }
 
+    /// The pieces in their places.
+    pub(crate) fn placed(&self) -> &[Placed] {
+        &self.placed
+    }
+
     /// The length used of all bolts together.
     pub(crate) fn exact(&self) -> Length {
         self.bolts.iter().map(|bolt| bolt.exact).sum()
@@ -107,7 +112,8 @@ fn ends_of_bolts(pieces: &[Piece], placed: &[Placed]) -> BTreeMap<u32, Length> {
     ends
 }
 
-fn bought(cloth: &Cloth, exact: Length) -> Length {
+/// What is bought of one bolt to use so much of it.
+pub(crate) fn bought(cloth: &Cloth, exact: Length) -> Length {
     let rounded = exact.round_up_to(cloth.buying_step);
     cloth.bolt_length.map_or(rounded, |bolt| rounded.min(bolt))
 }

@@ -8,7 +8,7 @@ use crate::{Cloth, Piece};
 /// Lines in one direction: `first`, and on from there in steps of `period`.
 ///
 /// A period of zero is no print at all: every place from zero on is a line.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
 pub(crate) struct Lines {
     /// The first line, less than a period from zero.
     pub first: Length,
@@ -37,11 +37,17 @@ impl Lines {
     pub(crate) fn at_or_after(self, from: Length) -> Length {
         self.first + (from - self.first).round_up_to(self.period)
     }
+
+    /// The last line that is not after `to`; `None` where all are.
+    pub(crate) fn at_or_before(self, to: Length) -> Option<Length> {
+        let line = self.first + (to - self.first).round_down_to(self.period);
+        (!line.is_negative()).then_some(line)
+    }
 }
 
 /// Where the print lets a piece's top left corner lie: on any of the lines across, with any of
 /// the lines along.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
 pub(crate) struct Grid {
     pub across: Lines,
     pub along: Lines,
@@ -58,7 +64,7 @@ impl Grid {
 }
 
 /// All the grids of one piece: a second one on half-drop cloth, for the columns that lie lower.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
 pub(crate) struct Grids {
     /// The grid of a piece that has only one.
     pub first: Grid,

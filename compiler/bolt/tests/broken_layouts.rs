@@ -8,8 +8,8 @@
 
 mod common;
 
-use common::{any_job, any_length, mm, plain_cloth, plain_piece};
-use pelmet_bolt::{BoltUsed, Cloth, Direction, Fault, Layout, Piece, Placed, check, lay};
+use common::{LITTLE, any_job, any_length, mm, plain_cloth, plain_piece};
+use pelmet_bolt::{BoltUsed, Cloth, Direction, Fault, Layout, Piece, Placed, check, lay_with};
 use pelmet_measure::Length;
 use proptest::prelude::*;
 
@@ -274,7 +274,7 @@ fn a_turned_piece_carries_its_point_to_the_other_end() {
         ..plain_piece(mm(500), mm(700), 1)
     };
     let pieces = [piece];
-    let mut layout = lay(&cloth, &pieces).unwrap();
+    let mut layout = lay_with(&cloth, &pieces, LITTLE).unwrap();
     layout.placed[0].turned = true;
     let off = Fault::OffRepeat {
         placed: 0,
@@ -306,7 +306,7 @@ fn a_half_drop_is_checked_by_column_and_by_copy() {
         ..copies[0]
     }];
     for (cloth, pieces) in [(by_copy, copies), (by_column, columns)] {
-        let mut layout = lay(&cloth, &pieces).unwrap();
+        let mut layout = lay_with(&cloth, &pieces, LITTLE).unwrap();
         assert_eq!(check(&cloth, &pieces, &layout), []);
         let second = layout
             .placed
@@ -389,7 +389,7 @@ proptest! {
 
     #[test]
     fn a_piece_moved_onto_another_is_found((cloth, pieces) in any_job(), pick in any::<[usize; 2]>()) {
-        if let Ok(mut layout) = lay(&cloth, &pieces)
+        if let Ok(mut layout) = lay_with(&cloth, &pieces, LITTLE)
             && layout.placed.len() > 1
         {
             let [one, other] = pick.map(|pick| pick % layout.placed.len());
@@ -406,7 +406,7 @@ proptest! {
 
     #[test]
     fn only_a_held_piece_moved_by_a_nanometre_is_off_the_repeat((cloth, pieces) in any_job(), pick in any::<usize>()) {
-        if let Ok(mut layout) = lay(&cloth, &pieces)
+        if let Ok(mut layout) = lay_with(&cloth, &pieces, LITTLE)
             && !layout.placed.is_empty()
         {
             let placed = pick % layout.placed.len();

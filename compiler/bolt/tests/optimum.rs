@@ -8,8 +8,8 @@
 
 mod common;
 
-use common::{mm, plain_cloth};
-use pelmet_bolt::{Cloth, Piece, check, lay};
+use common::{LITTLE, mm, plain_cloth};
+use pelmet_bolt::{Cloth, Piece, check, lay_with};
 use proptest::option;
 use proptest::prelude::*;
 
@@ -203,7 +203,7 @@ proptest! {
     #[test]
     fn the_bound_is_under_the_optimum_and_the_layout_over_it(job in tiny_job()) {
         let (cloth, pieces) = (job.cloth(), job.pieces());
-        if let Ok(layout) = lay(&cloth, &pieces) {
+        if let Ok(layout) = lay_with(&cloth, &pieces, LITTLE) {
             prop_assert_eq!(check(&cloth, &pieces, &layout), []);
             let found = layout.exact.nanometres() / mm(1).nanometres();
             let optimum = mm(job.optimum(&job.cuts(), &mut Vec::new(), found));

@@ -2,8 +2,8 @@
 
 mod common;
 
-use common::{any_job, any_length};
-use pelmet_bolt::{Cloth, Piece, check, lay};
+use common::{LITTLE, any_job, any_length};
+use pelmet_bolt::{Cloth, Piece, check, lay_with};
 use proptest::option;
 use proptest::prelude::*;
 
@@ -57,7 +57,7 @@ proptest! {
 
     #[test]
     fn every_layout_is_sound((cloth, pieces) in any_job()) {
-        let layout = lay(&cloth, &pieces);
+        let layout = lay_with(&cloth, &pieces, LITTLE);
         prop_assume!(layout.is_ok());
         if let Ok(layout) = layout {
             prop_assert_eq!(check(&cloth, &pieces, &layout), []);
@@ -70,7 +70,7 @@ proptest! {
     #[test]
     fn a_cloth_without_end_is_one_bolt((cloth, pieces) in any_job()) {
         let cloth = Cloth { bolt_length: None, ..cloth };
-        if let Ok(layout) = lay(&cloth, &pieces) {
+        if let Ok(layout) = lay_with(&cloth, &pieces, LITTLE) {
             prop_assert!(layout.bolts.len() <= 1);
             prop_assert_eq!(layout.bought, layout.exact.round_up_to(cloth.buying_step));
         }
@@ -81,7 +81,7 @@ proptest! {
         cloth in any_cloth_at_all(),
         pieces in prop::collection::vec(any_piece_at_all(), 0..5),
     ) {
-        if let Ok(layout) = lay(&cloth, &pieces) {
+        if let Ok(layout) = lay_with(&cloth, &pieces, LITTLE) {
             prop_assert_eq!(check(&cloth, &pieces, &layout), []);
         }
     }

@@ -6,10 +6,13 @@
     reason = "each test file takes what it needs of these"
 )]
 
-use pelmet_bolt::{Cloth, Piece};
+use pelmet_bolt::{Cloth, Effort, Piece};
 use pelmet_measure::Length;
 use proptest::option;
 use proptest::prelude::*;
+
+/// Enough for both searches to take their turns, and little enough for a thousand jobs.
+pub const LITTLE: Effort = Effort::steps(20_000);
 
 /// So many millimetres.
 pub fn mm(millimetres: i64) -> Length {

@@ -1,0 +1,132 @@
+//! The search for a shorter layout.
+//!
+//! Two searches take turns, for each finds what the other misses: one among the orders in which
+//! pieces are laid (`orders`), one for a layout of a given length that begins with overlaps
+//! (`overlaps`). Both try only places where a piece lies against another or on a line of the print.
+//! They spend steps, not time, and their dice fall the same way every time.
+
+mod bottom_left;
+mod dice;
+mod form;
+mod goal;
+mod orders;
+mod overlaps;
+mod weights;
+
+use pelmet_measure::Length;
+
+use self::bottom_left::{best_fit, bottom_left};
+use self::dice::Dice;
+use self::form::{Form, Forms, Laid};
+use self::goal::Goal;
+use self::orders::{Way, best_order};
+use self::overlaps::without_overlaps;
+use crate::cut::Cut;
+use crate::effort::{Effort, Steps};
+use crate::{Cloth, Placed};
+
+/// With more pieces than these the search would not come far, and shelves waste little.
+const MOST_SEARCHED: usize = 2_000;
+
+/// The part of the steps left that each round may spend.
+const ROUNDS: [(u64, u64); 4] = [(1, 8), (1, 4), (1, 2), (1, 1)];
+
+/// The ways to lay an order, and the part of the steps left of a round that each may spend.
+const WAYS: [(Way, u64, u64); 2] = [(best_fit, 1, 2), (bottom_left, 1, 3)];
+
+/// Attempts at the smallest saving that fail before a round gives it up.
+const MOST_FAILURES: u32 = 2;
+
+/// One attempt at a shorter layout may spend one of so many parts of the steps left.
+const PARTS_OF_ATTEMPTS: u64 = 3;
+
+/// Looks for a layout that buys less than `placed`; gives the best one found, `placed` at worst.
+pub(crate) fn improved(
+    cloth: &Cloth,
+    cuts: &[Cut],
+    placed: &[Placed],
+    at_least: Length,
+    effort: Effort,
+) -> Vec<Placed> {
+    if cuts.len() > MOST_SEARCHED || effort == Effort::NONE {
+        return placed.to_vec();
+    }
+    let forms = Forms::of(cuts);
+    let goal = Goal { cloth, at_least };
+    let start = forms.laid(placed);
+    if start.is_empty() || goal.is_met(&start) {
+        return placed.to_vec();
+    }
+    let mut search = Search {
+        goal,
+        all: forms.all(),
+        dice: Dice::new(),
+        best: start,
+    };
+    let mut steps = Steps::of(effort);
+    for (numerator, denominator) in ROUNDS {
+        let mut round = steps.part(numerator, denominator);
+        search.round(&mut round);
+        steps.give_back(&round);
+    }
+    forms.placed(&search.best)
+}
+
+/// A search under way.
+struct Search<'run, 'forms> {
+    goal: Goal<'run>,
+    all: Vec<&'forms Form>,
+    dice: Dice,
+    best: Vec<Laid<'forms>>,
+}
+
+impl Search<'_, '_> {
+    /// Lets each search go on from the best layout so far.
+    fn round(&mut self, steps: &mut Steps) {
+        for (way, numerator, denominator) in WAYS {
+            let mut part = steps.part(numerator, denominator);
+            self.reorder(way, &mut part);
+            steps.give_back(&part);
+        }
+        self.shorten(steps);
+        self.reorder(bottom_left, steps);
+    }
+
+    fn reorder(&mut self, way: Way, steps: &mut Steps) {
+        if !self.is_over(steps) {
+            let best = std::mem::take(&mut self.best);
+            self.best = best_order(&self.goal, way, &self.all, best, &mut self.dice, steps);
+        }
+    }
+
+    /// Asks for shorter and shorter layouts, and for a smaller saving when one is not found.
+    fn shorten(&mut self, steps: &mut Steps) {
+        let mut saving = 1;
+        let mut failures = 0;
+        while failures < MOST_FAILURES && !self.is_over(steps) && self.is_on_one_bolt() {
+            let Some(end) = self.goal.shorter(self.goal.end_of(&self.best), saving) else {
+                return;
+            };
+            steps.spend(1);
+            let mut attempt = steps.part(1, PARTS_OF_ATTEMPTS);
+            let (cloth, dice) = (self.goal.cloth, &mut self.dice);
+            let found = without_overlaps(cloth, &self.best, end, dice, &mut attempt);
+            steps.give_back(&attempt);
+            if let Some(laid) = found {
+                self.best = laid;
+                saving = saving.saturating_mul(2);
+            } else {
+                failures = failures.saturating_add(u32::from(saving == 1));
+                saving = 1;
+            }
+        }
+    }
+
+    fn is_over(&self, steps: &Steps) -> bool {
+        steps.are_spent() || self.goal.is_met(&self.best)
+    }
+
+    fn is_on_one_bolt(&self) -> bool {
+        self.best.iter().all(|it| it.bolt == 0)
+    }
+}

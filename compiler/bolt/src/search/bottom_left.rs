@@ -1,0 +1,197 @@
+//! Laying pieces one after another, each at the first place that is free.
+
+use std::collections::BTreeMap;
+
+use pelmet_measure::Length;
+
+use super::form::{Denied, Form, Laid, denied};
+use crate::Cloth;
+use crate::effort::Steps;
+use crate::print::Grid;
+use crate::space::Place;
+
+/// Lays the forms in this order, each as near to the start of the first bolt and then as far to
+/// the left as it may lie. `None` where the steps run out first, or the cloth used of one bolt
+/// passes `limit`.
+pub(super) fn bottom_left<'forms>(
+    cloth: &Cloth,
+    order: &[&'forms Form],
+    limit: Length,
+    steps: &mut Steps,
+) -> Option<Vec<Laid<'forms>>> {
+    let end = cloth.far_corner().along.min(limit);
+    let mut bolts = vec![Bolt::new(cloth, end)];
+    for form in order {
+        let found = bolts
+            .iter_mut()
+            .find_map(|bolt| bolt.lay(form, steps))
+            .is_some();
+        if !found {
+            // Only a bolt with an end has another after it.
+            cloth.bolt_length?;
+            let mut next = Bolt::new(cloth, end);
+            next.lay(form, steps)?;
+            bolts.push(next);
+        }
+        if steps.are_spent() {
+            return None;
+        }
+    }
+    let laid = (0..).zip(bolts).flat_map(|(number, bolt)| {
+        let numbered = move |it| Laid { bolt: number, ..it };
+        bolt.laid.into_iter().map(numbered)
+    });
+    Some(laid.collect())
+}
+
+/// Lays the forms on one bolt from its start on: of those that may lie at the first free place,
+/// the first in this order. `None` where the steps run out first, or the cloth used passes `limit`.
+pub(super) fn best_fit<'forms>(
+    cloth: &Cloth,
+    order: &[&'forms Form],
+    limit: Length,
+    steps: &mut Steps,
+) -> Option<Vec<Laid<'forms>>> {
+    let mut bolt = Bolt::new(cloth, cloth.far_corner().along.min(limit));
+    let mut waiting = Vec::with_capacity(order.len());
+    for form in order {
+        waiting.push(bolt.at_first_place(form, steps)?);
+    }
+    while let Some(first) = first_of(&waiting) {
+        let laid = waiting.remove(first);
+        bolt.add(laid);
+        steps.spend(waiting.len());
+        for it in &mut waiting {
+            let taken = denied(cloth.gap, &laid, it.form, it.place.along)
+                .is_some_and(|denied| denied.holds(it.place.across));
+            if taken {
+                *it = bolt.at_first_place(it.form, steps)?;
+            }
+        }
+        if steps.are_spent() {
+            return None;
+        }
+    }
+    Some(bolt.laid)
+}
+
+/// Which of the pieces lies first along the bolt, then across it.
+fn first_of(waiting: &[Laid<'_>]) -> Option<usize> {
+    let key = |(_, it): &(usize, &Laid<'_>)| (it.place.along, it.place.across);
+    waiting.iter().enumerate().min_by_key(key).map(|(at, _)| at)
+}
+
+/// One bolt, partly laid.
+struct Bolt<'cloth, 'forms> {
+    cloth: &'cloth Cloth,
+    /// Nothing may lie beyond this.
+    end: Length,
+    laid: Vec<Laid<'forms>>,
+    /// Where a piece may first be pushed up against another, in order; and the start of the bolt.
+    contacts: Vec<Length>,
+    /// Before this line a form, by number, has found no place and never will.
+    tried: BTreeMap<usize, Length>,
+    /// What is denied on the line at hand; kept for its memory.
+    denied: Vec<Denied>,
+}
+
+impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
+    fn new(cloth: &'cloth Cloth, end: Length) -> Bolt<'cloth, 'forms> {
+        Bolt {
+            cloth,
+            end,
+            laid: Vec::new(),
+            contacts: vec![Length::ZERO],
+            tried: BTreeMap::new(),
+            denied: Vec::new(),
+        }
+    }
+
+    /// Lays a form at the first free place, if there is one.
+    fn lay(&mut self, form: &'forms Form, steps: &mut Steps) -> Option<()> {
+        let laid = self.at_first_place(form, steps)?;
+        self.add(laid);
+        Some(())
+    }
+
+    /// A form at the first free place, if there is one.
+    fn at_first_place(&mut self, form: &'forms Form, steps: &mut Steps) -> Option<Laid<'forms>> {
+        let tried = self.tried.get(&form.number).copied();
+        let from = tried.unwrap_or(Length::ZERO);
+        let mut best: Option<Place> = None;
+        for grid in form.grids.iter() {
+            let last = best.map_or(self.end - form.length, |best| best.along);
+            let found = self.first_free(form, grid, (from, last), steps);
+            best = [best, found]
+                .into_iter()
+                .flatten()
+                .min_by_key(|place| (place.along, place.across));
+        }
+        let reached = best.map_or(self.end, |place| place.along);
+        self.tried.insert(form.number, reached);
+        Some(Laid {
+            form,
+            bolt: 0,
+            place: best?,
+        })
+    }
+
+    fn add(&mut self, laid: Laid<'forms>) {
+        let contact = laid.end() + self.cloth.gap;
+        if let Err(at) = self.contacts.binary_search(&contact) {
+            self.contacts.insert(at, contact);
+        }
+        self.laid.push(laid);
+    }
+
+    /// The first free place on one grid, not before the first of `lines` nor after the second.
+    fn first_free(
+        &mut self,
+        form: &Form,
+        grid: Grid,
+        (from, last): (Length, Length),
+        steps: &mut Steps,
+    ) -> Option<Place> {
+        let mut line = Length::from_nanometres(-1);
+        for at in 0..self.contacts.len() {
+            let contact = self.contacts.get(at)?;
+            let next = grid.along.at_or_after(*contact);
+            if next <= line || next < from {
+                continue;
+            }
+            if next > last {
+                return None;
+            }
+            line = next;
+            steps.spend(self.laid.len().saturating_add(1));
+            if let Some(across) = self.first_across(form, grid, line) {
+                return Some(Place {
+                    across,
+                    along: line,
+                });
+            }
+        }
+        None
+    }
+
+    fn first_across(&mut self, form: &Form, grid: Grid, along: Length) -> Option<Length> {
+        self.denied.clear();
+        let gap = self.cloth.gap;
+        let denied_here = self
+            .laid
+            .iter()
+            .filter_map(|laid| denied(gap, laid, form, along));
+        self.denied.extend(denied_here);
+        self.denied.sort_unstable();
+        let mut across = grid.across.at_or_after(Length::ZERO);
+        for denied in &self.denied {
+            if denied.from >= across {
+                break;
+            }
+            if across < denied.to {
+                across = grid.across.at_or_after(denied.to);
+            }
+        }
+        (across + form.width <= self.cloth.usable_width).then_some(across)
+    }
+}

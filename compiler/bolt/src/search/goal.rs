@@ -1,0 +1,97 @@
+//! What the search is after.
+
+use std::collections::BTreeMap;
+
+use pelmet_measure::Length;
+
+use super::form::Laid;
+use crate::Cloth;
+use crate::layout::bought;
+
+/// The least saving asked for, as a part of the length.
+const LEAST_SAVING: u32 = 1_000;
+
+/// The cloth, and when a layout is good enough.
+pub(super) struct Goal<'cloth> {
+    pub cloth: &'cloth Cloth,
+    /// No layout is shorter than this.
+    pub at_least: Length,
+}
+
+/// What makes one layout worse than another: what it buys, then what it uses, then how far its
+/// pieces lie from the start of the bolts.
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub(super) struct Cost {
+    bought: Length,
+    exact: Length,
+    spread: Length,
+    /// The longest length used of one bolt.
+    pub longest_bolt: Length,
+}
+
+impl Cost {
+    /// More than anything costs.
+    pub(super) const MOST: Cost = {
+        let most = Length::from_nanometres(i64::MAX);
+        Cost {
+            bought: most,
+            exact: most,
+            spread: most,
+            longest_bolt: most,
+        }
+    };
+}
+
+impl Goal<'_> {
+    /// What a layout costs.
+    pub(super) fn cost(&self, laid: &[Laid<'_>]) -> Cost {
+        let ends = ends_of_bolts(laid);
+        Cost {
+            bought: ends.values().map(|end| bought(self.cloth, *end)).sum(),
+            exact: ends.values().copied().sum(),
+            spread: laid.iter().map(Laid::end).sum(),
+            longest_bolt: longest(&ends),
+        }
+    }
+
+    /// The longest length used of one bolt.
+    pub(super) fn end_of(&self, laid: &[Laid<'_>]) -> Length {
+        longest(&ends_of_bolts(laid))
+    }
+
+    /// A length to ask for next, under `end`: one that buys less and saves `times` the least
+    /// saving, but none that no layout has. `None` where there is nothing to ask for.
+    pub(super) fn shorter(&self, end: Length, times: u32) -> Option<Length> {
+        let buys_less = end.round_up_to(self.cloth.buying_step) - self.cloth.buying_step;
+        let saves = end.divided(LEAST_SAVING) * i64::from(times);
+        let shorter = buys_less.min(end - saves).max(self.at_least);
+        (shorter < end).then_some(shorter)
+    }
+
+    /// Whether no layout can buy less.
+    pub(super) fn is_met(&self, laid: &[Laid<'_>]) -> bool {
+        self.cost(laid).bought <= bought_at_least(self.cloth, self.at_least)
+    }
+}
+
+/// What must be bought for a length used, whatever the bolts.
+pub(crate) fn bought_at_least(cloth: &Cloth, length: Length) -> Length {
+    if cloth.bolt_length.is_some() {
+        length
+    } else {
+        length.round_up_to(cloth.buying_step)
+    }
+}
+
+fn ends_of_bolts(laid: &[Laid<'_>]) -> BTreeMap<u32, Length> {
+    let mut ends: BTreeMap<u32, Length> = BTreeMap::new();
+    for it in laid {
+        let end = ends.entry(it.bolt).or_default();
+        *end = it.end().max(*end);
+    }
+    ends
+}
+
+fn longest(ends: &BTreeMap<u32, Length>) -> Length {
+    ends.values().copied().max().unwrap_or_default()
+}

@@ -1,0 +1,265 @@
+//! Search for a layout of a given length: the pieces may overlap at first, and the overlaps are
+//! worked out one by one.
+//!
+//! A piece that overlaps moves to where it overlaps least. Where that no longer helps, the overlaps
+//! that are left count for more and more, which drives the pieces out of the jam (guided local
+//! search: C. Voudouris and E. Tsang, "Guided local search and its application to the travelling
+//! salesman problem", European Journal of Operational Research 113, 1999).
+
+use pelmet_measure::Length;
+
+use super::dice::Dice;
+use super::form::{Denied, Form, Laid, denied};
+use super::weights::{FIRST_WEIGHT, Weights};
+use crate::Cloth;
+use crate::effort::Steps;
+use crate::print::{Grid, Lines};
+use crate::space::Place;
+
+/// How many lines along the bolt are looked at for one move; out of more, some are thrown.
+const MOST_LINES: usize = 40;
+
+/// An overlap weighed by how often it has been in the way.
+type Weighed = u64;
+
+/// Works the overlaps out of `laid`, all on one bolt, with nothing beyond `end`. `None` where the
+/// steps run out first, or a piece is too long.
+pub(super) fn without_overlaps<'forms>(
+    cloth: &Cloth,
+    laid: &[Laid<'forms>],
+    end: Length,
+    dice: &mut Dice,
+    steps: &mut Steps,
+) -> Option<Vec<Laid<'forms>>> {
+    let mut jam = Jam {
+        cloth,
+        end,
+        laid: laid.to_vec(),
+        weights: Weights::first(laid.len()),
+        dice,
+    };
+    jam.pull_in(steps)?;
+    loop {
+        let mut in_the_way = jam.in_the_way(steps);
+        if in_the_way.is_empty() {
+            return Some(jam.laid);
+        }
+        if steps.are_spent() {
+            return None;
+        }
+        jam.dice.shuffle(&mut in_the_way);
+        for index in in_the_way {
+            jam.relieve(index, steps);
+        }
+        jam.weigh(steps);
+    }
+}
+
+/// Pieces that may overlap.
+struct Jam<'run, 'forms> {
+    cloth: &'run Cloth,
+    end: Length,
+    laid: Vec<Laid<'forms>>,
+    weights: Weights,
+    dice: &'run mut Dice,
+}
+
+impl<'forms> Jam<'_, 'forms> {
+    /// Moves every piece that lies beyond the end to where it overlaps least.
+    fn pull_in(&mut self, steps: &mut Steps) -> Option<()> {
+        for index in 0..self.laid.len() {
+            if self.laid.get(index)?.end() > self.end {
+                let (_, place) = self.best_place(index, steps)?;
+                self.laid.get_mut(index)?.place = place;
+            }
+        }
+        Some(())
+    }
+
+    /// The pieces that overlap another.
+    fn in_the_way(&self, steps: &mut Steps) -> Vec<usize> {
+        steps.spend(self.laid.len());
+        let overlaps = |index: &usize| self.overlaps_of(*index).next().is_some();
+        (0..self.laid.len()).filter(overlaps).collect()
+    }
+
+    /// The pieces that one overlaps, and by how much.
+    fn overlaps_of(&self, index: usize) -> impl Iterator<Item = (usize, Length)> {
+        let the = self.laid.get(index);
+        self.laid.iter().enumerate().filter_map(move |(other, it)| {
+            let the = the.filter(|_| other != index)?;
+            let depth = depth(
+                &denied(self.cloth.gap, it, the.form, the.place.along)?,
+                the.place.across,
+            );
+            depth.is_positive().then_some((other, depth))
+        })
+    }
+
+    /// Moves a piece to where it overlaps least, if that is any better.
+    fn relieve(&mut self, index: usize, steps: &mut Steps) {
+        steps.spend(self.laid.len());
+        let weights = self.weights.of(index);
+        let now = self
+            .overlaps_of(index)
+            .map(|(other, depth)| weighed(depth, weights.get(other).copied().unwrap_or(0)))
+            .fold(0, u64::saturating_add);
+        if now == 0 {
+            return;
+        }
+        if let Some((least, place)) = self.best_place(index, steps)
+            && least < now
+            && let Some(laid) = self.laid.get_mut(index)
+        {
+            laid.place = place;
+        }
+    }
+
+    /// Where a piece overlaps least.
+    fn best_place(&mut self, index: usize, steps: &mut Steps) -> Option<(Weighed, Place)> {
+        let form = self.laid.get(index)?.form;
+        let mut best: Option<(Weighed, Place)> = None;
+        let mut here = Vec::new();
+        for grid in form.grids.iter() {
+            for along in self.lines(index, form, grid) {
+                here.clear();
+                here.extend(self.denied_on(index, form, along));
+                steps.spend(self.laid.len());
+                steps.spend(here.len().saturating_mul(here.len()));
+                let limit = best.map_or(u64::MAX, |(least, _)| least);
+                if let Some((least, across)) = self.best_across(form, grid.across, &here, limit) {
+                    best = Some((least, Place { across, along }));
+                    if least == 0 {
+                        return best;
+                    }
+                }
+            }
+        }
+        best
+    }
+
+    /// The lines along the bolt that one piece might move to.
+    fn lines(&mut self, index: usize, form: &Form, grid: Grid) -> Vec<Length> {
+        let last = self.end - form.length;
+        let gap = self.cloth.gap;
+        let period = grid.along.period;
+        let every_line = period.is_positive()
+            && last - grid.along.first < period * i64::try_from(MOST_LINES).unwrap_or(0);
+        let mut lines: Vec<Length> = if every_line {
+            let next = |line: &Length| Some(*line + period);
+            std::iter::successors(Some(grid.along.first), next)
+                .take_while(|line| *line <= last)
+                .collect()
+        } else {
+            let others = self
+                .laid
+                .iter()
+                .enumerate()
+                .filter(|(other, _)| *other != index);
+            others
+                .flat_map(|(_, it)| {
+                    [
+                        Some(grid.along.at_or_after(it.end() + gap)),
+                        grid.along.at_or_before(it.place.along - gap - form.length),
+                    ]
+                })
+                .chain([
+                    Some(grid.along.at_or_after(Length::ZERO)),
+                    grid.along.at_or_before(last),
+                ])
+                .flatten()
+                .filter(|line| *line <= last)
+                .collect()
+        };
+        lines.sort_unstable();
+        lines.dedup();
+        if lines.len() > MOST_LINES {
+            self.dice.shuffle(&mut lines);
+            lines.truncate(MOST_LINES);
+        }
+        lines
+    }
+
+    /// What the others deny to a piece on a line, with what an overlap there counts.
+    fn denied_on(
+        &self,
+        index: usize,
+        form: &Form,
+        along: Length,
+    ) -> impl Iterator<Item = (Denied, u64)> {
+        let weighed = self.laid.iter().zip(self.weights.of(index)).enumerate();
+        weighed.filter_map(move |(other, (it, weight))| {
+            let denied = denied(self.cloth.gap, it, form, along)?;
+            (other != index).then_some((denied, *weight))
+        })
+    }
+
+    /// The place on a line where a piece overlaps least, if that is less than `limit`.
+    fn best_across(
+        &self,
+        form: &Form,
+        lines: Lines,
+        denied: &[(Denied, u64)],
+        limit: Weighed,
+    ) -> Option<(Weighed, Length)> {
+        let last = self.cloth.usable_width - form.width;
+        let sides = denied.iter().flat_map(|(denied, _)| {
+            [
+                Some(lines.at_or_after(denied.to)),
+                lines.at_or_before(denied.from),
+            ]
+        });
+        let places = [
+            Some(lines.at_or_after(Length::ZERO)),
+            lines.at_or_before(last),
+        ];
+        let mut best = None;
+        let mut limit = limit;
+        for across in places.into_iter().chain(sides).flatten() {
+            if across.is_negative() || across > last {
+                continue;
+            }
+            let mut total: Weighed = 0;
+            for (denied, weight) in denied {
+                total = total.saturating_add(weighed(depth(denied, across), *weight));
+                if total >= limit {
+                    break;
+                }
+            }
+            if total < limit {
+                (limit, best) = (total, Some((total, across)));
+            }
+        }
+        best
+    }
+
+    /// Lets every overlap that is still there count for more, the deepest most.
+    fn weigh(&mut self, steps: &mut Steps) {
+        steps.spend(self.laid.len());
+        let left: Vec<((usize, usize), Length)> = (0..self.laid.len())
+            .flat_map(|index| {
+                self.overlaps_of(index)
+                    .filter(move |(other, _)| index < *other)
+                    .map(move |(other, depth)| ((index, other), depth))
+            })
+            .collect();
+        let deepest = left.iter().map(|(_, depth)| *depth).max();
+        let deepest = u64::try_from(deepest.unwrap_or_default().nanometres()).unwrap_or(0);
+        for ((one, other), depth) in left {
+            let share = weighed(depth, FIRST_WEIGHT).checked_div(deepest);
+            self.weights.add(one, other, share.unwrap_or(0).max(1));
+        }
+    }
+}
+
+/// How deep a piece lies in what is denied to it: how far it would have to move, at most.
+fn depth(denied: &Denied, across: Length) -> Length {
+    let sideways = (across - denied.from).min(denied.to - across);
+    sideways.min(denied.shared).max(Length::ZERO)
+}
+
+fn weighed(depth: Length, weight: u64) -> Weighed {
+    u64::try_from(depth.nanometres())
+        .unwrap_or(0)
+        .saturating_mul(weight)
+}
