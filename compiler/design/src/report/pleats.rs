@@ -47,21 +47,13 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             from,
             to,
         } => fold_on_fold(panel, step, (layers, intended), [from, to]),
-        PleatMatter::NoPrintAcross => {
-            let face = panel.cloth(Layer::Face);
-            codes::no_print_across(&panel.name(), face, panel.span("pleats"))
-        }
+        PleatMatter::NoPrintAcross => no_print_across(panel),
         PleatMatter::PrintOutOfReach {
             step,
             repeat,
             below,
             above,
-        } => {
-            let nearest = [below, Some(above)].into_iter().flatten();
-            let nearest: Vec<String> = nearest.map(|length| panel.exact(length)).collect();
-            let repeat = panel.text(repeat);
-            codes::print_out_of_reach(&panel.name(), places(panel, step), &repeat, &nearest)
-        }
+        } => print_out_of_reach(panel, step, repeat, [below, Some(above)]),
         PleatMatter::NothingFollowsPrint { step } => {
             codes::nothing_follows_print(&panel.name(), places(panel, step))
         }
@@ -69,19 +61,38 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             step,
             length,
             depth,
-        } => {
-            let strips = panel.making("pleat strips").unwrap_or(panel.span("make"));
-            let (length, depth) = (panel.text(length), panel.text(depth));
-            codes::strip_shows(
-                &panel.name(),
-                (strips, &length),
-                (panel.pleat_step(step), &depth),
-            )
-        }
+        } => strip_shows(panel, step, length, depth),
         PleatMatter::TooManyPleats { step, limit } => {
             codes::too_many_pleats(&panel.name(), places(panel, step), limit)
         }
     }
+}
+
+fn no_print_across(panel: PanelPlace<'_>) -> Diagnostic {
+    let face = panel.cloth(Layer::Face);
+    codes::no_print_across(&panel.name(), face, panel.span("pleats"))
+}
+
+fn print_out_of_reach(
+    panel: PanelPlace<'_>,
+    step: usize,
+    repeat: Length,
+    nearest: [Option<Length>; 2],
+) -> Diagnostic {
+    let nearest = nearest.into_iter().flatten();
+    let nearest: Vec<String> = nearest.map(|length| panel.exact(length)).collect();
+    let repeat = panel.text(repeat);
+    codes::print_out_of_reach(&panel.name(), places(panel, step), &repeat, &nearest)
+}
+
+fn strip_shows(panel: PanelPlace<'_>, step: usize, length: Length, depth: Length) -> Diagnostic {
+    let strips = panel.making("pleat strips").unwrap_or(panel.span("make"));
+    let (length, depth) = (panel.text(length), panel.text(depth));
+    codes::strip_shows(
+        &panel.name(),
+        (strips, &length),
+        (panel.pleat_step(step), &depth),
+    )
 }
 
 fn width_missing(panel: PanelPlace<'_>) -> Diagnostic {
