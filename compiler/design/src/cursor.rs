@@ -73,6 +73,27 @@ impl<'t> Cursor<'t> {
         found
     }
 
+    /// Whether the phrase ends with these words, which are left unread.
+    pub fn ends_with(&self, words: &[&str]) -> bool {
+        let at = self.terms.len().checked_sub(words.len());
+        let last = at.and_then(|at| self.terms.get(at..)).unwrap_or_default();
+        last.len() == words.len()
+            && last
+                .iter()
+                .zip(words)
+                .all(|(term, word)| term.word() == Some(word))
+    }
+
+    /// The name that the phrase gives at its end, `as tip`, which is then read.
+    pub fn name_given(&mut self) -> Option<&'t str> {
+        let [rest @ .., word, name] = self.terms else {
+            return None;
+        };
+        let name = name.word().filter(|_| word.word() == Some("as"))?;
+        self.terms = rest;
+        Some(name)
+    }
+
     /// Whether the next term is the sign between the sides of a size, which is then read.
     pub fn times(&mut self) -> bool {
         let found = matches!(

@@ -40,7 +40,9 @@ pub(crate) const PLEAT_STEPS: &[&str] = &[
 ];
 
 /// Words that begin a step of an outline.
-pub(crate) const OUTLINE_STEPS: &[&str] = &["from", "to", "across", "back", "down", "up", "notch"];
+pub(crate) const OUTLINE_STEPS: &[&str] = &[
+    "from", "to", "across", "back", "down", "up", "arc", "curve", "scallops", "notch",
+];
 
 /// Everything a job says, sorted.
 #[derive(Debug, Default)]

@@ -1,5 +1,6 @@
 //! Reading each kind of item. One file a kind.
 
+mod curve;
 mod expectation;
 mod fabric;
 mod heading;

@@ -132,16 +132,26 @@ fn print_cutting_line(piece: &Piece, page: &mut Page) {
         "Cutting line of {}, corner by corner, from {edge} and from the top cut edge:",
         piece.label,
     ));
+    let curved = piece.outline.iter().any(|point| point.on_curve);
     let mut table = Table::new([
-        Column::count("Corner"),
+        Column::count(if curved { "Point" } else { "Corner" }),
         Column::text(across),
         Column::text("From top"),
+        Column::text("Line"),
     ]);
     for point in &piece.outline {
+        // Points without a number are for a drawing only.
+        let Some(number) = point.number else { continue };
+        let line = match (curved, point.on_curve) {
+            (false, _) => "",
+            (true, false) => "corner",
+            (true, true) => "curve",
+        };
         table.row([
-            point.number.to_string(),
+            number.to_string(),
             point.at.across.text.clone(),
             point.at.down.text.clone(),
+            String::from(line),
         ]);
     }
     page.table(&table);

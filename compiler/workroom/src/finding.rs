@@ -231,6 +231,22 @@ pub enum OutlineMatter {
         /// The limit.
         limit: u32,
     },
+    /// There is no such arc.
+    NoArc {
+        /// The step.
+        step: usize,
+        /// Why not.
+        fault: ArcFault,
+    },
+    /// A curve is so tight that its allowance runs into itself.
+    CurveTooTight {
+        /// The step.
+        step: usize,
+        /// The radius where it is tightest.
+        radius: Length,
+        /// The least that leaves room.
+        needed: Length,
+    },
     /// An edge has no length.
     NoLength {
         /// The step.
@@ -354,6 +370,22 @@ pub enum RowMatter {
         /// Height of the rod's top.
         height: Length,
     },
+}
+
+/// Why there is no such arc.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum ArcFault {
+    /// The radius does not reach from end to end.
+    RadiusTooSmall {
+        /// As ordered.
+        radius: Length,
+        /// Half the distance between its ends.
+        least: Length,
+    },
+    /// The point it is to pass through lies in line with its ends but not between them.
+    ThroughInLine,
+    /// It is to be level at one end, and the other lies straight above or below.
+    StraightUp,
 }
 
 /// Findings in pieces, heading and making.

@@ -36,6 +36,22 @@ impl Span {
         product(self.across, next.across).saturating_add(product(self.down, next.down))
     }
 
+    /// The same way back.
+    pub(crate) fn turned_round(self) -> Self {
+        Self {
+            across: self.across.saturating_neg(),
+            down: self.down.saturating_neg(),
+        }
+    }
+
+    /// The same way in a mirror that stands upright.
+    pub(crate) fn mirrored(self) -> Self {
+        Self {
+            across: self.across.saturating_neg(),
+            ..self
+        }
+    }
+
     /// How long it is, to the nearest nanometre.
     pub(crate) fn length(self) -> Length {
         let square = self.dot(self).unsigned_abs();

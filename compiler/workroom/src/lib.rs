@@ -9,8 +9,11 @@
 //! top edge towards the lower edge.
 
 mod allowance;
+mod allowance_edge;
 mod beam;
+mod clips;
 mod crossing;
+mod curve;
 mod elevation;
 mod fabric;
 mod finding;
@@ -39,7 +42,9 @@ mod ranged;
 mod rod_check;
 mod row;
 mod row_fill;
+mod scallops;
 mod shape;
+mod shape_drawn;
 mod support;
 mod weight;
 mod width;
@@ -48,17 +53,21 @@ mod work_panel;
 
 pub use allowance::LONGEST_POINT;
 pub use beam::{Section, Span};
+pub use clips::CLIP_SPACING;
+pub use curve::FLATTENING;
 pub use elevation::{Elevation, LiningSeen};
 pub use fabric::{Fabric, Match, Price, Repeat, Way};
-pub use finding::{Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject};
+pub use finding::{
+    ArcFault, Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject,
+};
 pub use folded_outline::{FoldedLayer, FoldedOutline, fold_outline};
 pub use folding::{fold, fold_pleating, is_hidden};
 pub use heading::{FastenerOrder, Heading};
 pub use joined::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};
 pub use made::{
-    Corner, CornerRelief, Crease, Drawn, Edge, EdgeKind, FastenerRun, Fold, Folding, HeadingWork,
-    Held, JoinedWidths, Layer, LayerRun, Lies, Mark, MarkKind, PanelMade, Piece, Pleat, Pleating,
-    Point, Seam, Shape, Stretch, Strip, TapeRun, Toward, WindowMade, Work,
+    Corner, CornerRelief, Crease, Curve, Drawn, Edge, EdgeKind, FastenerRun, Fold, Folding,
+    HeadingWork, Held, JoinedWidths, Layer, LayerRun, Lies, Mark, MarkKind, PanelMade, Piece, Pleat,
+    Pleating, Point, Seam, Shape, Stretch, Strip, TapeRun, Toward, WindowMade, Work,
 };
 pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
 pub use making_notions::{
@@ -68,8 +77,8 @@ pub use material::{MATERIALS, Material};
 pub use needs::{Extent, Need, NeedKind, PleatStrips};
 pub use notion::{FUSIBLE_TAPE, Notion, NotionPrice, NotionWeight};
 pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOrder};
-pub use outline::{Outline, OutlineStep, Proportion};
-pub use outline_drawn::MAXIMUM_CORNERS;
+pub use outline::{ArcOrder, Outline, OutlineStep, Proportion, ScallopNumber};
+pub use outline_drawn::{MAXIMUM_CORNERS, MAXIMUM_CURVE_POINTS};
 pub use pleat_rule::{
     FoldPlace, Follow, PleatKind, PleatOrder, PleatRule, PleatStep, Start, StepKind, StitchedShape,
     TowardOrder,

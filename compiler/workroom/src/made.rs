@@ -2,6 +2,7 @@
 
 use pelmet_measure::{Area, Length, Mass};
 
+use crate::geometry::Span;
 use crate::{Allowance, FoldedOutline, Need, PleatStrips, RodCheck, RodUnknown};
 
 /// The answer for a whole job; windows in the order of the job.
@@ -82,7 +83,7 @@ pub struct Point {
     pub down: Length,
 }
 
-/// A closed outline with straight edges: edge `i` runs from corner `i` to the next.
+/// A closed outline: edge `i` runs from corner `i` to the next.
 ///
 /// The first corner is the left end of the top edge; corners follow down the left side, along the
 /// lower edge, up the right side and back along the top.
@@ -95,7 +96,7 @@ pub struct Shape {
 }
 
 /// A corner of an outline.
-#[derive(Copy, Clone, PartialEq, Debug)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Corner {
     /// Where it is.
     pub at: Point,
@@ -103,6 +104,8 @@ pub struct Corner {
     pub relief: CornerRelief,
     /// The outline step that drew it, where one did.
     pub step: Option<usize>,
+    /// The name the maker gave it.
+    pub name: Option<String>,
 }
 
 /// What the allowance at a corner calls for.
@@ -117,14 +120,32 @@ pub enum CornerRelief {
 }
 
 /// An edge of an outline.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Debug)]
 pub struct Edge {
     /// Which edge of the panel it belongs to.
     pub kind: EdgeKind,
-    /// Its length, to the nearest nanometre.
+    /// Its length, along the curve where it is one, to the nearest nanometre.
     pub length: Length,
     /// The outline step that drew it, where one did.
     pub step: Option<usize>,
+    /// How it curves; `None` for a straight edge.
+    pub curve: Option<Curve>,
+}
+
+/// How an edge curves.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Curve {
+    /// The points between its corners; straight lines between them stay within
+    /// [`crate::FLATTENING`] of the curve.
+    pub between: Vec<Point>,
+    /// Slits to clip in the allowance where the edge is concave, so that it opens.
+    pub clips: u32,
+    /// Wedges to cut out of the allowance where the edge is convex, so that it lies flat.
+    pub wedges: u32,
+    /// The way it leaves its first corner.
+    pub(crate) leaves: Span,
+    /// The way it comes to its second.
+    pub(crate) arrives: Span,
 }
 
 /// The kinds of edge; each has its own allowance.
@@ -445,6 +466,19 @@ pub enum MarkKind {
         number: usize,
         /// What the allowance calls for.
         relief: CornerRelief,
+        /// The name the maker gave it.
+        name: Option<String>,
+    },
+    /// A curved edge, marked at its middle.
+    Curve {
+        /// Number of the corner it starts at.
+        from: usize,
+        /// Number of the corner it ends at.
+        to: usize,
+        /// Slits to clip in its allowance.
+        clips: u32,
+        /// Wedges to cut out of its allowance.
+        wedges: u32,
     },
     /// An end of the turning opening.
     TurningOpening,

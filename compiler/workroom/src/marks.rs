@@ -2,6 +2,7 @@
 
 use pelmet_measure::Length;
 
+use crate::curve::way;
 use crate::notions::TurningOpening;
 use crate::{FastenerRun, HeadingWork, Held, Mark, MarkKind, Pleat, Pleating, Point, Seam, Shape};
 
@@ -24,6 +25,7 @@ impl Markings<'_> {
     pub(crate) fn marks(&self) -> Vec<Mark> {
         let mut marks = self.heading_line();
         marks.extend(self.corners());
+        marks.extend(self.curves());
         marks.extend(self.turning_opening());
         marks.extend(self.folds());
         marks.extend(self.quarters());
@@ -83,8 +85,30 @@ impl Markings<'_> {
             let kind = MarkKind::Corner {
                 number,
                 relief: corner.relief,
+                name: corner.name.clone(),
             };
             self.mark(kind, corner.at.across, Some(corner.at.down))
+        })
+    }
+
+    /// A curve is marked where it passes the middle of its length.
+    fn curves(&self) -> impl Iterator<Item = Mark> {
+        let last = self.shape.corners.len();
+        let curves = self.shape.runs().zip(1_usize..);
+        curves.filter_map(move |((edge, from, to), number)| {
+            let curve = edge.curve.as_ref()?;
+            let kind = MarkKind::Curve {
+                from: number,
+                to: if number == last {
+                    1
+                } else {
+                    number.saturating_add(1)
+                },
+                clips: curve.clips,
+                wedges: curve.wedges,
+            };
+            let middle = middle(from, &curve.between, to)?;
+            Some(self.mark(kind, middle.across, Some(middle.down)))
         })
     }
 
@@ -181,4 +205,22 @@ impl Markings<'_> {
             self.mark(kind, Length::ZERO, Some(fastener.down))
         })
     }
+}
+
+/// The point of a curve that is nearest to the middle of its length.
+fn middle(from: Point, between: &[Point], to: Point) -> Option<Point> {
+    let ends = between.iter().copied().chain([to]);
+    let starts = std::iter::once(from).chain(between.iter().copied());
+    let steps = starts.zip(ends).map(|(from, to)| way(from, to).hypot());
+    let half = steps.clone().sum::<f64>() / 2.0;
+    let reached = steps.scan(0.0, |sum, step| {
+        *sum += step;
+        Some(*sum)
+    });
+    let off = |reached: f64| (reached - half).abs();
+    between
+        .iter()
+        .zip(reached)
+        .min_by(|(_, one), (_, other)| off(*one).total_cmp(&off(*other)))
+        .map(|(point, _)| *point)
 }

@@ -1,5 +1,7 @@
 //! The outline of a panel below its heading line, drawn in proportion to its width.
 
+use std::collections::BTreeMap;
+
 use pelmet_measure::{Length, Ratio};
 
 /// A length that follows the width of the panel: `part` of the width, plus `plus`.
@@ -39,6 +41,8 @@ pub struct Outline {
     pub half: bool,
     /// The steps, from the start to the heading line.
     pub steps: Vec<OutlineStep>,
+    /// The names given to points: each to the point where the step of this number ends.
+    pub names: BTreeMap<usize, String>,
 }
 
 /// One written step of an outline. Each is numbered by its place in [`Outline::steps`].
@@ -65,6 +69,39 @@ pub enum OutlineStep {
         /// Down.
         down: Proportion,
     },
+    /// An arc of a circle to a point.
+    ArcTo {
+        /// Across.
+        across: Proportion,
+        /// Down.
+        down: Proportion,
+        /// Which of all such arcs.
+        arc: ArcOrder,
+    },
+    /// A cubic curve to a point, drawn toward two others on its way.
+    CurveTo {
+        /// Across.
+        across: Proportion,
+        /// Down.
+        down: Proportion,
+        /// The point it sets out toward, across and down.
+        first: (Proportion, Proportion),
+        /// The point it comes in from, across and down.
+        second: (Proportion, Proportion),
+    },
+    /// Equal arcs side by side along a straight line to a point.
+    Scallops {
+        /// Across.
+        across: Proportion,
+        /// Down.
+        down: Proportion,
+        /// How many.
+        number: ScallopNumber,
+        /// How far each swells from the line.
+        depth: Proportion,
+        /// Whether they swell away from the panel.
+        outward: bool,
+    },
     /// A notch cut upward into a level edge: a line to its near corner, in to the tip and out.
     Notch {
         /// The middle of its mouth, across.
@@ -80,6 +117,45 @@ pub enum OutlineStep {
     },
     /// A straight line up to the heading line.
     UpToHeading,
+}
+
+/// Which of the arcs between two points is meant.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub enum ArcOrder {
+    /// The one through a third point.
+    Through {
+        /// Across.
+        across: Proportion,
+        /// Down.
+        down: Proportion,
+    },
+    /// The one that swells so far from the straight line.
+    Bulge {
+        /// How far.
+        bulge: Proportion,
+        /// Whether away from the panel.
+        outward: bool,
+    },
+    /// The shorter one of this radius.
+    Radius {
+        /// The radius.
+        radius: Proportion,
+        /// Whether it swells away from the panel.
+        outward: bool,
+    },
+    /// The one that is level where it starts: the point of the compass stands right above or below.
+    StartingLevel,
+    /// The one that is level where it ends.
+    EndingLevel,
+}
+
+/// How the number of scallops is said.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub enum ScallopNumber {
+    /// So many.
+    Count(u32),
+    /// As many as come nearest to this width.
+    About(Proportion),
 }
 
 impl Outline {
@@ -104,6 +180,7 @@ impl Outline {
                 },
                 OutlineStep::UpToHeading,
             ],
+            names: BTreeMap::new(),
         }
     }
 }

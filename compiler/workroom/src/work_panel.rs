@@ -8,7 +8,7 @@ use crate::needs::{needs, pleat_strips, weight_of};
 use crate::notions::{fastener_runs, tape_runs, turning_opening};
 use crate::outline_drawn::draw;
 use crate::pieces::Cutting;
-use crate::shape::{Ground, shape_of};
+use crate::shape_drawn::{Ground, shape_of};
 use crate::weight::cloth_weight;
 use crate::{
     Cut, Fabric, Folding, Held, Layer, Matter, Notion, PanelMade, PanelOrder, Piece, PieceMatter,

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use num_traits::{CheckedSub, Zero};
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Quantity, Ratio};
-use pelmet_syntax::tree::{Phrase, Term, TermKind};
+use pelmet_syntax::tree::{Term, TermKind};
 use pelmet_workroom::{Outline, OutlineStep, Proportion};
 
 use crate::amount::Amount;
@@ -47,18 +47,26 @@ impl<'t> Reader<'t> {
             return None;
         }
         let scope = within_outline(scope, drop);
-        let mut steps = Vec::new();
+        let mut outline = Outline {
+            name: referred.item.name.to_owned(),
+            half,
+            steps: vec![],
+            names: BTreeMap::new(),
+        };
         let mut spans = Vec::new();
         let mut sound = !drawn.damaged;
-        for step in &drawn.steps {
+        for (number, step) in drawn.steps.iter().enumerate() {
             match self.outline_step(step, &scope) {
-                Some(read) => steps.push(read),
+                Some((read, name)) => {
+                    outline.steps.push(read);
+                    let named = name.map(|name| (number, name.to_owned()));
+                    outline.names.extend(named);
+                }
                 None => sound = false,
             }
             spans.push(step.span());
         }
-        let name = referred.item.name.to_owned();
-        sound.then_some((Outline { name, half, steps }, spans))
+        sound.then_some((outline, spans))
     }
 
     fn half(&mut self, item: &'t Item<'t>) -> Option<bool> {
@@ -77,29 +85,64 @@ impl<'t> Reader<'t> {
         }
     }
 
-    fn outline_step(&mut self, step: &Step<'t>, scope: &Scope<'t>) -> Option<OutlineStep> {
+    /// A step, and the name it gives to the point where it ends.
+    fn outline_step(
+        &mut self,
+        step: &Step<'t>,
+        scope: &Scope<'t>,
+    ) -> Option<(OutlineStep, Option<&'t str>)> {
         let Step::Plain { phrases, span } = step else {
             return None;
         };
-        let (first, others) = phrases.split_first()?;
-        let mut cursor = Cursor::new(first, scope);
-        let Some((word, _)) = cursor
+        let phrases = phrases.iter().map(|phrase| Cursor::new(phrase, scope));
+        let mut phrases: Vec<Cursor<'t>> = phrases.collect();
+        let name = phrases.last_mut().and_then(Cursor::name_given);
+        phrases.retain(|phrase| phrase.peek().is_some());
+        let mut phrases = phrases.into_iter();
+        let mut first = phrases.next()?;
+        let others = phrases.collect();
+        let Some((word, _)) = first
             .any_word()
             .filter(|(word, _)| OUTLINE_STEPS.contains(word))
         else {
             self.report(codes::not_understood(*span));
             return None;
         };
-        if word == "notch" {
-            return self.notch(cursor, others);
-        }
+        let read = match word {
+            "notch" => self.notch(first, others),
+            "arc" => self.arc(first, others),
+            "curve" => self.curve(first, others),
+            "scallops" => self.scallops(first, others),
+            _ => self.one_line(word, first, others),
+        };
+        Some((read?, name))
+    }
+
+    fn one_line(
+        &mut self,
+        word: &str,
+        mut cursor: Cursor<'t>,
+        others: Vec<Cursor<'t>>,
+    ) -> Option<OutlineStep> {
         let read = self.line(word, &mut cursor)?;
         self.nothing_more(&cursor, word, "one line")?;
-        if let Some(more) = others.first() {
-            self.word_not_expected(more.span, word, "one line");
-            return None;
-        }
+        self.no_more_phrases(others, word, "one line")?;
         Some(read)
+    }
+
+    pub(super) fn no_more_phrases(
+        &mut self,
+        others: Vec<Cursor<'t>>,
+        word: &str,
+        can_be: &str,
+    ) -> Option<()> {
+        match others.into_iter().next() {
+            None => Some(()),
+            Some(more) => {
+                self.word_not_expected(more.span(), word, can_be);
+                None
+            }
+        }
     }
 
     fn line(&mut self, word: &str, cursor: &mut Cursor<'t>) -> Option<OutlineStep> {
@@ -136,7 +179,7 @@ impl<'t> Reader<'t> {
     }
 
     /// `notch at (12 in, drop), 2 in wide, 1 in deep, square`.
-    fn notch(&mut self, mut first: Cursor<'t>, others: &[&'t Phrase]) -> Option<OutlineStep> {
+    fn notch(&mut self, mut first: Cursor<'t>, others: Vec<Cursor<'t>>) -> Option<OutlineStep> {
         const NOTCH: &str = "`at` a point, a length `wide`, a length `deep`, perhaps `square`";
         let place = first.end();
         if !first.words(&["at"]) {
@@ -146,8 +189,7 @@ impl<'t> Reader<'t> {
         let (across, down) = self.point(&mut first, "notch")?;
         self.nothing_more(&first, "notch", NOTCH)?;
         let (mut width, mut depth, mut square) = (None, None, false);
-        for phrase in others {
-            let mut cursor = Cursor::new(phrase, &first.scope);
+        for mut cursor in others {
             if cursor.words(&["square"]) {
                 square = true;
             } else {
@@ -173,7 +215,7 @@ impl<'t> Reader<'t> {
         })
     }
 
-    fn point(
+    pub(super) fn point(
         &mut self,
         cursor: &mut Cursor<'t>,
         property: &str,
@@ -194,7 +236,11 @@ impl<'t> Reader<'t> {
         Some((across?, down?))
     }
 
-    fn proportion_at(&mut self, cursor: &mut Cursor<'t>, property: &str) -> Option<Proportion> {
+    pub(super) fn proportion_at(
+        &mut self,
+        cursor: &mut Cursor<'t>,
+        property: &str,
+    ) -> Option<Proportion> {
         let term = self.next_term(cursor, property, "a length")?;
         self.proportion(term, &cursor.scope.clone())
     }

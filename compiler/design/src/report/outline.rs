@@ -1,8 +1,8 @@
 //! Findings in the outline.
 
-use pelmet_diagnostics::{Diagnostic, codes};
+use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::{OutlineMatter, OutlineStep};
+use pelmet_workroom::{ArcFault, OutlineMatter, OutlineStep};
 
 use super::place::PanelPlace;
 
@@ -40,6 +40,15 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnosti
             codes::outline_crosses_itself(name, steps)
         }
         OutlineMatter::TooManyCorners { limit } => codes::too_many_corners(name, outline, limit),
+        OutlineMatter::NoArc { step, fault } => no_arc(panel, step_of(step), fault),
+        OutlineMatter::CurveTooTight {
+            step,
+            radius,
+            needed,
+        } => {
+            let places = (panel.outline_step(step), outline, panel.span("make"));
+            codes::curve_too_tight(name, places, (&panel.mark(radius), &panel.text(needed)))
+        }
         OutlineMatter::NoLength { step } => codes::edge_without_length(name, step_of(step)),
         OutlineMatter::TooNarrow {
             step,
@@ -52,6 +61,27 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnosti
             codes::too_narrow_for_allowance(name, places, (width, needed, missing))
         }
     }
+}
+
+fn no_arc(panel: PanelPlace<'_>, places: (Span, Span), fault: ArcFault) -> Diagnostic {
+    let (why, help) = match fault {
+        ArcFault::RadiusTooSmall { radius, least } => {
+            let (radius, least) = (panel.text(radius), panel.at_least(least));
+            (
+                format!("a radius of {radius} does not reach from end to end"),
+                format!("make it at least {least}, or say how far the arc is to `bulge`"),
+            )
+        }
+        ArcFault::ThroughInLine => (
+            String::from("the point lies in line with both ends, but not between them"),
+            String::from("name a point that lies beside the line from end to end"),
+        ),
+        ArcFault::StraightUp => (
+            String::from("level at one end, it cannot end straight above or below"),
+            String::from("move its end to one side, or say how far the arc is to `bulge`"),
+        ),
+    };
+    codes::arc_impossible(&panel.name(), places, (&why, &help))
 }
 
 fn is_from(panel: PanelPlace<'_>, step: usize) -> bool {

@@ -7,6 +7,7 @@
 use crate::Code;
 
 pub mod accept_unclear;
+pub mod arc_impossible;
 pub mod argument_missing;
 pub mod argument_twice;
 pub mod argument_unknown;
@@ -20,6 +21,7 @@ pub mod cloth_too_narrow;
 pub mod code_unknown;
 pub mod count_not_whole;
 pub mod curly_quotes;
+pub mod curve_too_tight;
 pub mod decimal_comma;
 pub mod drop_too_short;
 pub mod edge_inside_fold;
@@ -155,6 +157,7 @@ macro_rules! codes {
 
 codes! {
     accept_unclear
+    arc_impossible
     argument_missing
     argument_twice
     argument_unknown
@@ -168,6 +171,7 @@ codes! {
     code_unknown
     count_not_whole
     curly_quotes
+    curve_too_tight
     decimal_comma
     drop_too_short
     edge_inside_fold

@@ -53,9 +53,27 @@ fn named(kind: &MarkMadeKind) -> (MarkKind, String) {
     match kind {
         MarkMadeKind::HeadingLine => (MarkKind::HeadingLine, String::from("heading line")),
         MarkMadeKind::HeadingWork(work) => (MarkKind::HeadingWork, work_name(*work)),
-        MarkMadeKind::Corner { number, relief } => {
-            (MarkKind::Corner, corner_name(*number, *relief))
-        }
+        MarkMadeKind::Corner {
+            number,
+            relief,
+            name,
+        } => (
+            MarkKind::Corner,
+            corner_name(*number, *relief, name.as_deref()),
+        ),
+        MarkMadeKind::Curve {
+            from,
+            to,
+            clips,
+            wedges,
+        } => (
+            MarkKind::Curve,
+            format!(
+                "curve from corner {from} to {to}{}{}",
+                cuts(*clips, "clip"),
+                cuts(*wedges, "wedge")
+            ),
+        ),
         MarkMadeKind::TurningOpening => (MarkKind::TurningOpening, String::from("turning opening")),
         MarkMadeKind::Fold { pleat, kind, .. } => {
             (MarkKind::Fold, format!("pleat {pleat}, {kind}"))
@@ -84,11 +102,22 @@ fn work_name(work: HeadingWork) -> String {
     })
 }
 
-fn corner_name(number: usize, relief: CornerRelief) -> String {
-    match relief {
-        CornerRelief::Snip => format!("corner {number}, snip"),
-        CornerRelief::Trim => format!("corner {number}, trim"),
-        CornerRelief::Nothing => format!("corner {number}"),
+fn corner_name(number: usize, relief: CornerRelief, name: Option<&str>) -> String {
+    let relief = match relief {
+        CornerRelief::Snip => ", snip",
+        CornerRelief::Trim => ", trim",
+        CornerRelief::Nothing => "",
+    };
+    let name = name.map(|name| format!(" {name}")).unwrap_or_default();
+    format!("corner {number}{name}{relief}")
+}
+
+/// The cuts in the allowance of a curve: `, 9 clips`.
+fn cuts(count: u32, noun: &str) -> String {
+    match count {
+        0 => String::new(),
+        1 => format!(", 1 {noun}"),
+        several => format!(", {several} {noun}s"),
     }
 }
 

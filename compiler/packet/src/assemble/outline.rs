@@ -6,7 +6,7 @@ use pelmet_workroom::{EdgeKind as EdgeKindMade, Piece as PieceMade, Point, Shape
 use super::mark::relief;
 use super::ordinal;
 use super::printer::Printer;
-use crate::packet::{EdgeKind, OutlinePoint, SewnCorner};
+use crate::packet::{CurvedEdge, EdgeKind, OutlinePoint, SewnCorner};
 
 /// The sewn outline.
 pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {
@@ -21,8 +21,29 @@ pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {
             relief: relief(corner.relief),
             edge: edge_kind(edge.kind),
             edge_length: printer.mark(edge.length),
+            name: corner.name.clone(),
+            curve: edge.curve.as_ref().map(|curve| CurvedEdge {
+                clips: curve.clips,
+                wedges: curve.wedges,
+                between: curve
+                    .between
+                    .iter()
+                    .map(|point| printer.place(point.across, point.down))
+                    .collect(),
+            }),
         })
         .collect()
+}
+
+/// A curve is drawn by hand from points about so far apart, an inch. Common practice, no source.
+const PLOTTED_EVERY: Length = Length::INCH;
+
+/// A point of the cutting line.
+#[derive(Copy, Clone)]
+struct CutPoint {
+    at: Point,
+    /// Whether it lies on a curve, between two corners.
+    on_curve: bool,
 }
 
 /// The cutting line of a piece from its left edge and its top, or from its fold and its top;
@@ -34,14 +55,64 @@ pub(crate) fn cutting_line(piece: &PieceMade, printer: &Printer<'_>) -> Vec<Outl
     } else {
         points
     };
+    let mut numbers = 1_u32..;
     points
         .iter()
-        .enumerate()
-        .map(|(index, point)| OutlinePoint {
-            number: ordinal(index),
-            at: printer.place(point.across, point.down),
+        .zip(plotted(&points))
+        .map(|(point, plotted)| OutlinePoint {
+            number: if plotted { numbers.next() } else { None },
+            at: printer.place(point.at.across, point.at.down),
+            on_curve: point.on_curve,
         })
         .collect()
+}
+
+/// Which of the points are needed to draw the line by hand: every corner, and of each curve points
+/// at about equal distances.
+fn plotted(points: &[CutPoint]) -> Vec<bool> {
+    let mut plotted = Vec::with_capacity(points.len());
+    // How far along its curve each point lies, up to the corner that ends it.
+    let mut along: Vec<Length> = vec![];
+    let mut before = points.last().copied();
+    for point in points.iter().chain(points.first()) {
+        let step = before.map_or(Length::ZERO, |before| distance(before.at, point.at));
+        before = Some(*point);
+        if point.on_curve {
+            along.push(along.last().copied().unwrap_or_default() + step);
+            continue;
+        }
+        plotted.extend(nearest_to_parts(&along, step));
+        along.clear();
+        plotted.push(true);
+    }
+    plotted.truncate(points.len());
+    plotted
+}
+
+/// For the points of one curve, by their distance from its start and with what is left from the
+/// last of them to its end, whether each comes next to an end of one of its equal parts.
+fn nearest_to_parts(along: &[Length], rest: Length) -> Vec<bool> {
+    let whole = along.last().copied().unwrap_or_default() + rest;
+    let parts = whole
+        .round_to(PLOTTED_EVERY)
+        .ratio_to(PLOTTED_EVERY)
+        .map_or(1, |parts| parts.to_integer())
+        .max(2);
+    let part_of = |length: Length| {
+        let part = length.ratio_to(whole)?;
+        part.numer().checked_mul(parts)?.checked_div(*part.denom())
+    };
+    let starts = std::iter::once(Length::ZERO).chain(along.iter().copied());
+    starts
+        .zip(along)
+        .map(|(before, here)| part_of(before) != part_of(*here))
+        .collect()
+}
+
+fn distance(from: Point, to: Point) -> Length {
+    let (across, down) = (to.across - from.across, to.down - from.down);
+    let millimetres = across.as_millimetres_f64().hypot(down.as_millimetres_f64());
+    Length::from_millimetres_f64(millimetres).unwrap_or(Length::LARGEST)
 }
 
 /// The number of the corner that lies at a point.
@@ -61,25 +132,28 @@ pub(crate) fn edge_kind(kind: EdgeKindMade) -> EdgeKind {
     }
 }
 
-/// The corners measured from the top left of the cut piece, stretched to its cut size: the outline
+/// The points measured from the top left of the cut piece, stretched to its cut size: the outline
 /// itself knows nothing of shrinkage.
-fn from_top_left(piece: &PieceMade) -> Vec<Point> {
-    let corners = || piece.outline.corners.iter().map(|corner| corner.at);
-    let (left, right) = span(corners().map(|point| point.across));
-    let (top, bottom) = span(corners().map(|point| point.down));
-    let wider = piece.cut_width.ratio_to(right - left);
-    let longer = piece.cut_length.ratio_to(bottom - top);
-    corners()
-        .map(|point| Point {
-            across: stretched(point.across - left, wider),
-            down: stretched(point.down - top, longer),
+fn from_top_left(piece: &PieceMade) -> Vec<CutPoint> {
+    let (least, most) = piece.outline.bounds();
+    let wider = piece.cut_width.ratio_to(most.across - least.across);
+    let longer = piece.cut_length.ratio_to(most.down - least.down);
+    let stretch = |at: Point| Point {
+        across: stretched(at.across - least.across, wider),
+        down: stretched(at.down - least.down, longer),
+    };
+    let outline = &piece.outline;
+    let parts = outline.corners.iter().zip(&outline.edges);
+    let points = parts.flat_map(|(corner, edge)| {
+        let between = edge.between().iter().map(|at| (*at, true));
+        std::iter::once((corner.at, false)).chain(between)
+    });
+    points
+        .map(|(at, on_curve)| CutPoint {
+            at: stretch(at),
+            on_curve,
         })
         .collect()
-}
-
-fn span(lengths: impl Iterator<Item = Length> + Clone) -> (Length, Length) {
-    let least = lengths.clone().min().unwrap_or_default();
-    (least, lengths.max().unwrap_or_default())
 }
 
 fn stretched(length: Length, by: Option<Ratio>) -> Length {
@@ -88,20 +162,28 @@ fn stretched(length: Length, by: Option<Ratio>) -> Length {
 
 /// The right half of a closed line, from the fold outward: it begins where the lower edge meets the
 /// fold and ends where the top edge does.
-fn from_fold(points: &[Point], width: Length) -> Vec<Point> {
+fn from_fold(points: &[CutPoint], width: Length) -> Vec<CutPoint> {
     let fold = width.divided(2);
     let mut half = Vec::new();
     let next = points.iter().cycle().skip(1);
     for (&from, &to) in points.iter().zip(next) {
-        if from.across >= fold {
-            half.push(from);
+        if from.at.across >= fold {
+            half.push(CutPoint {
+                // Where a curve begins or ends at the fold, the half to draw has a corner.
+                on_curve: from.on_curve && from.at.across != fold,
+                ..from
+            });
         }
+        let (from, to) = (from.at, to.at);
         if (from.across < fold) != (to.across < fold) && from.across != fold && to.across != fold {
-            half.push(crossing(from, to, fold));
+            half.push(CutPoint {
+                at: crossing(from, to, fold),
+                on_curve: false,
+            });
         }
     }
     for point in &mut half {
-        point.across -= fold;
+        point.at.across -= fold;
     }
     half
 }

@@ -40,6 +40,8 @@ pub enum MarkKind {
     HeadingWork,
     /// A corner of the outline.
     Corner,
+    /// A curved edge of the outline, at its middle.
+    Curve,
     /// An end of the turning opening.
     TurningOpening,
     /// A visible fold of a pleat.

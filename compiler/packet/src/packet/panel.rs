@@ -97,8 +97,24 @@ pub struct SewnCorner {
     pub relief: Option<Relief>,
     /// The kind of the edge that leads on from it.
     pub edge: EdgeKind,
-    /// Length of that edge.
+    /// Length of that edge, along its curve where it has one.
     pub edge_length: Measure,
+    /// The name the maker gave the corner.
+    pub name: Option<String>,
+    /// How that edge curves; nothing for a straight one.
+    pub curve: Option<CurvedEdge>,
+}
+
+/// How an edge of the sewn outline curves.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct CurvedEdge {
+    /// Slits to clip in the allowance along its concave stretches, so that it opens once turned.
+    pub clips: u32,
+    /// Wedges to cut out of the allowance along its convex stretches, so that it lies flat once
+    /// turned.
+    pub wedges: u32,
+    /// The points between its corners, for a drawing.
+    pub between: Vec<Place>,
 }
 
 /// One length of fusible tape.

@@ -34,7 +34,7 @@ pub struct Piece {
     pub allowances: Vec<CutAllowance>,
     /// The straight edge that `across` of each outline point is measured from.
     pub outline_from: MeasuredFrom,
-    /// The line the shears follow, corner by corner; of a piece cut on the fold, the half to draw.
+    /// The line the shears follow, point by point; of a piece cut on the fold, the half to draw.
     pub outline: Vec<OutlinePoint>,
     /// Area inside the whole cutting line, before shrinkage is added.
     pub area: Surface,
@@ -85,13 +85,17 @@ pub enum MeasuredFrom {
     Fold,
 }
 
-/// A corner of the cutting line.
+/// A point of the cutting line: a corner, or one of the points between which a curve may be drawn as
+/// straight lines.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct OutlinePoint {
-    /// Its number from 1.
-    pub number: u32,
+    /// Its number from 1, for a corner and for those points of a curve from which it is drawn by
+    /// hand; nothing for the points between, which only a drawing needs.
+    pub number: Option<u32>,
     /// Where it lies, from the straight edge named and from the top cut edge.
     pub at: Place,
+    /// Whether it lies on a curve, between two corners.
+    pub on_curve: bool,
 }
 
 /// How a piece is joined from several widths of cloth.

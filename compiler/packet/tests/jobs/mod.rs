@@ -255,6 +255,7 @@ fn stepped(drop: Length) -> Outline {
             },
             OutlineStep::UpToHeading,
         ],
+        names: std::collections::BTreeMap::new(),
     }
 }
 

@@ -13,6 +13,8 @@
 )]
 
 mod allowances;
+mod curve_allowances;
+mod curves;
 mod folded;
 mod heading;
 mod joined;

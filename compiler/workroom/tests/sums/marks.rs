@@ -23,6 +23,7 @@ fn kinds(panel: &PanelMade) -> Vec<&'static str> {
         MarkKind::MotifCentre => "motif",
         MarkKind::FastenerLine { .. } => "fastener",
         MarkKind::JoinSeam => "seam",
+        MarkKind::Curve { .. } => "curve",
     };
     panel.marks.iter().map(kind).collect()
 }
@@ -137,6 +138,7 @@ fn corners_are_numbered_with_their_relief() {
     let corner = |number| MarkKind::Corner {
         number,
         relief: CornerRelief::Trim,
+        name: None,
     };
     let expected = [(1, 0, 0), (2, 0, 14), (3, 40, 14), (4, 40, 0)];
     for (mark, (number, across, down)) in corners.iter().zip(expected) {

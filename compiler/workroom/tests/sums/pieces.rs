@@ -294,8 +294,9 @@ fn the_lining_of_unlike_halves_is_cut_turned_over() {
                 },
                 down: Proportion::fixed(inches(10)),
             },
-            OutlineStep::UpToHeading,
+            UpToHeading,
         ],
+        names: std::collections::BTreeMap::new(),
     };
     let made = sound(&order);
     let [face, lining] = &made.pieces[..] else {

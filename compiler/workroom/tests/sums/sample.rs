@@ -1,10 +1,13 @@
 //! A plain job to begin each test from: one window, one rod, one unlined panel that just covers it.
 
+use std::collections::BTreeMap;
+
 use pelmet_measure::{Length, Ratio};
 use pelmet_workroom::{
-    Allowance, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, LayerMaking, Making,
-    MakingNotions, Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind, PleatOrder,
-    PleatRule, PleatStep, Proportion, Ranged, Rod, Start, StepKind, Support, TowardOrder, Way,
+    Allowance, ArcOrder, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, LayerMaking,
+    Making, MakingNotions, Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind,
+    PleatOrder, PleatRule, PleatStep, Proportion, Ranged, Rod, ScallopNumber, Start, StepKind,
+    Support, TowardOrder, Way,
     WidthOrder, WindowMade, WindowOrder, work,
 };
 
@@ -186,6 +189,58 @@ pub fn by(across: i64, down: i64) -> OutlineStep {
     OutlineStep::By { across, down }
 }
 
+/// An arc to a point.
+pub fn arc(across: i64, down: i64, arc: ArcOrder) -> OutlineStep {
+    let (across, down) = at(inches(across), inches(down));
+    OutlineStep::ArcTo { across, down, arc }
+}
+
+/// An arc through a point.
+pub fn through(across: i64, down: i64) -> ArcOrder {
+    let (across, down) = at(inches(across), inches(down));
+    ArcOrder::Through { across, down }
+}
+
+/// An arc that swells so far from the straight line.
+pub fn bulge(inches: i64, outward: bool) -> ArcOrder {
+    ArcOrder::Bulge {
+        bulge: Proportion::fixed(Length::inches(inches)),
+        outward,
+    }
+}
+
+/// An arc of this radius.
+pub fn radius(inches: i64, outward: bool) -> ArcOrder {
+    ArcOrder::Radius {
+        radius: Proportion::fixed(Length::inches(inches)),
+        outward,
+    }
+}
+
+/// A cubic curve to the last of three points, drawn toward the first two.
+pub fn curve(first: (i64, i64), second: (i64, i64), to: (i64, i64)) -> OutlineStep {
+    let point = |(across, down)| at(inches(across), inches(down));
+    let (across, down) = point(to);
+    OutlineStep::CurveTo {
+        across,
+        down,
+        first: point(first),
+        second: point(second),
+    }
+}
+
+/// Scallops to a point.
+pub fn scallops(to: (i64, i64), number: ScallopNumber, depth: i64) -> OutlineStep {
+    let (across, down) = at(inches(to.0), inches(to.1));
+    OutlineStep::Scallops {
+        across,
+        down,
+        number,
+        depth: Proportion::fixed(inches(depth)),
+        outward: true,
+    }
+}
+
 /// A notch: middle and level, mouth and depth.
 pub fn notch(middle: (i64, i64), size: (i64, i64), square: bool) -> OutlineStep {
     let ((across, down), (width, depth)) = (
@@ -206,6 +261,7 @@ pub fn outline(half: bool, steps: &[OutlineStep]) -> Outline {
         name: String::from("wave"),
         half,
         steps: steps.to_vec(),
+        names: BTreeMap::new(),
     }
 }
 

@@ -1,0 +1,527 @@
+//! Curves held to closed forms: the circle, the parabola, the quarter of an ellipse.
+//!
+//! Every panel is 40 in wide and 14 in long. Lengths of closed forms are in inches.
+
+use std::f64::consts::PI;
+
+use pelmet_measure::Length;
+use pelmet_workroom::{
+    ArcFault, ArcOrder, CornerRelief, EdgeKind, FLATTENING, MAXIMUM_CORNERS, MarkKind, Matter,
+    OutlineMatter, OutlineStep, PanelOrder, Point, Proportion, ScallopNumber, Shape,
+};
+
+use crate::sample::{
+    alone, arc, bulge, by, cloth, curve, from, inches, notch, outline, panel, radius, scallops,
+    sound, through, to,
+};
+use OutlineStep::UpToHeading;
+
+fn shaped(half: bool, steps: &[OutlineStep]) -> PanelOrder {
+    PanelOrder {
+        outline: outline(half, steps),
+        ..panel()
+    }
+}
+
+fn drawn(half: bool, steps: &[OutlineStep]) -> Shape {
+    sound(&shaped(half, steps)).shape
+}
+
+fn matter(half: bool, steps: &[OutlineStep]) -> Vec<Matter> {
+    alone(&shaped(half, steps), &cloth()).1
+}
+
+fn in_inches(length: Length) -> f64 {
+    length.as_millimetres_f64() / 25.4
+}
+
+fn near(one: f64, other: f64, within: f64) -> bool {
+    (one - other).abs() <= within
+}
+
+/// Area of the shape in square inches.
+fn area(shape: &Shape) -> f64 {
+    let points = shape.polygon();
+    let next = points.iter().cycle().skip(1);
+    let doubled: f64 = points
+        .iter()
+        .zip(next)
+        .map(|(one, other)| {
+            in_inches(one.across) * in_inches(other.down)
+                - in_inches(one.down) * in_inches(other.across)
+        })
+        .sum();
+    (doubled / 2.0).abs()
+}
+
+/// The whole panel less what an arc leaves out: sagitta, radius and arc length of a circle through
+/// the ends of a 40 in chord.
+#[test]
+fn an_arc_is_part_of_a_circle() {
+    // A chord of 40 in with a sagitta of 4 in: radius (20^2 + 4^2) / 8 = 52 in.
+    let half_angle = (20.0_f64 / 52.0).asin();
+    let length = 2.0 * 52.0 * half_angle;
+    let segment = 52.0 * 52.0 * (half_angle - half_angle.sin() * half_angle.cos());
+    for (name, order, outward) in [
+        ("through its middle", through(20, 14), true),
+        ("by bulge", bulge(4, true), true),
+        ("by radius", radius(52, true), true),
+        ("through, inward", through(20, 6), false),
+        ("by bulge inward", bulge(4, false), false),
+        ("by radius inward", radius(52, false), false),
+    ] {
+        let shape = drawn_to_the_drop(order, outward);
+        let edge = &shape.edges[1];
+        assert_eq!(edge.kind, EdgeKind::Lower);
+        assert!(near(in_inches(edge.length), length, 1e-7), "{name}");
+        let expected = 400.0 + if outward { segment } else { -segment };
+        assert!(
+            near(area(&shape), expected, 0.03),
+            "{name}: {}",
+            area(&shape)
+        );
+        let (centre, sign) = if outward {
+            (14.0 - 52.0, 1.0)
+        } else {
+            (6.0 + 52.0, -1.0)
+        };
+        for point in edge.between() {
+            let (across, down) = (
+                in_inches(point.across) - 20.0,
+                in_inches(point.down) - centre,
+            );
+            assert!(near(across.hypot(down), 52.0, 1e-7), "{name}");
+            assert!(down * sign > 0.0);
+        }
+        assert!(sides_stay_near(&shape, |point| {
+            let (across, down) = (
+                in_inches(point.across) - 20.0,
+                in_inches(point.down) - centre,
+            );
+            (across.hypot(down) - 52.0).abs() * 25.4
+        }));
+        assert_eq!(shape.bounds().1.down, inches(if outward { 14 } else { 10 }));
+    }
+}
+
+/// From (0, 10) to (40, 10); where it swells inward, a notch of a step beside it reaches the drop.
+fn drawn_to_the_drop(order: ArcOrder, outward: bool) -> Shape {
+    let steps = [from(0, 10), arc(40, 10, order), UpToHeading];
+    let made = alone(&shaped(false, &steps), &cloth());
+    let short = Matter::from(OutlineMatter::ShortOfDrop { amount: inches(4) });
+    assert_eq!(made.1, if outward { vec![] } else { vec![short] });
+    made.0.unwrap().shape
+}
+
+/// Whether the middle of every side of every curve is as near as the flattening says.
+fn sides_stay_near(shape: &Shape, off: impl Fn(Point) -> f64) -> bool {
+    let curved = shape.sides().filter(|(edge, ..)| edge.curve.is_some());
+    curved.into_iter().all(|(_, from, to)| {
+        off(Point {
+            across: (from.across + to.across).divided(2),
+            down: (from.down + to.down).divided(2),
+        }) <= FLATTENING + 1e-6
+    })
+}
+
+#[test]
+fn an_arc_by_compass_is_level_where_it_starts_or_ends() {
+    // The compass stands 52 in above the lowest point: 20 in out, the arc has risen by 4 in.
+    let half_angle = (20.0_f64 / 52.0).asin();
+    let starting = drawn(
+        true,
+        &[
+            from(0, 14),
+            arc(20, 10, ArcOrder::StartingLevel),
+            UpToHeading,
+        ],
+    );
+    // Both halves are one curve, for it goes smoothly over the fold.
+    assert_eq!(starting.corners.len(), 4);
+    assert!(near(
+        in_inches(starting.edges[1].length),
+        2.0 * 52.0 * half_angle,
+        1e-7
+    ));
+    assert_eq!(starting.bounds().1.down, inches(14));
+    assert!(starting.has_like_halves());
+    let ending = drawn(
+        false,
+        &[
+            from(0, 10),
+            arc(20, 14, ArcOrder::EndingLevel),
+            to(40, 14),
+            UpToHeading,
+        ],
+    );
+    assert_eq!(ending.corners.len(), 5);
+    assert_eq!(ending.corners[2].relief, CornerRelief::Nothing);
+    assert!(near(
+        in_inches(ending.edges[1].length),
+        52.0 * half_angle,
+        1e-7
+    ));
+    assert!(!ending.has_like_halves());
+}
+
+#[test]
+fn a_half_circle_has_no_corner_at_its_top() {
+    // An arch 12 in wide and 6 in high.
+    let steps = [
+        from(0, 14),
+        to(14, 14),
+        arc(26, 14, bulge(6, false)),
+        to(40, 14),
+        UpToHeading,
+    ];
+    let shape = drawn(false, &steps);
+    let arch = &shape.edges[2];
+    assert!(near(in_inches(arch.length), 6.0 * PI, 1e-7));
+    assert!(near(area(&shape), 40.0 * 14.0 - 18.0 * PI, 0.01));
+    assert!(shape.has_like_halves());
+    // Its highest point is one of its points, exactly.
+    let top = arch.between().iter().map(|point| point.down).min();
+    assert_eq!(top, Some(inches(8)));
+    // Convex where the arch begins, and concave all along.
+    assert_eq!(shape.corners[2].relief, CornerRelief::Trim);
+    let curve = arch.curve.as_ref().unwrap();
+    assert_eq!((curve.clips, curve.wedges), (25, 0));
+}
+
+#[test]
+fn an_arc_may_be_more_than_half_a_circle() {
+    // A keyhole: chord 6 in, the far point 9 in above it: radius (9 + 81) / 18 = 5 in.
+    let steps = [
+        from(0, 14),
+        to(17, 14),
+        arc(23, 14, through(20, 5)),
+        to(40, 14),
+        UpToHeading,
+    ];
+    let edge = &drawn(false, &steps).edges[2];
+    let sweep = 2.0 * (PI - (3.0_f64 / 5.0).asin());
+    assert!(near(in_inches(edge.length), 5.0 * sweep, 1e-7));
+}
+
+#[test]
+fn a_cubic_curve_can_be_a_parabola() {
+    // The cubic form of a parabola that starts level at (0, 14) and rises 4 in over 20 in: its
+    // middle control point is (10, 14), and the cubic's are two thirds of the way there.
+    let third =
+        |whole: i64, part: i64| Proportion::fixed(Length::inch_fraction(whole * 3 + part, 3));
+    let steps = [
+        from(0, 14),
+        OutlineStep::CurveTo {
+            across: Proportion::fixed(inches(20)),
+            down: Proportion::fixed(inches(10)),
+            first: (third(6, 2), Proportion::fixed(inches(14))),
+            second: (third(13, 1), third(12, 2)),
+        },
+        UpToHeading,
+    ];
+    let shape = drawn(true, &steps);
+    let rise = |across: f64| 4.0 * (across / 20.0).powi(2);
+    for point in shape.edges[1].between() {
+        let expected = 14.0 - rise(in_inches(point.across) - 20.0);
+        assert!(near(in_inches(point.down), expected, 1e-6));
+    }
+    // Arc length of y = a x^2: x/2 sqrt(1 + 4a^2x^2) + asinh(2ax) / 4a.
+    let a: f64 = 4.0 / 400.0;
+    let length =
+        10.0 * (1.0 + (2.0 * a * 20.0).powi(2)).sqrt() + (2.0 * a * 20.0).asinh() / (4.0 * a);
+    assert!(near(in_inches(shape.edges[1].length), 2.0 * length, 1e-6));
+    // The area under it is a third of its rectangle.
+    assert!(near(area(&shape), 400.0 + 160.0 * 2.0 / 3.0, 0.03));
+    assert_eq!(shape.corners.len(), 4);
+}
+
+#[test]
+fn a_cubic_curve_comes_near_to_the_quarter_of_an_ellipse() {
+    // Half axes 20 in and 4 in. The usual control points keep within 3 parts in 10 000 of it.
+    const KAPPA: f64 = 0.552_284_749_830_793_4;
+    let length =
+        |inches: f64| Proportion::fixed(Length::from_millimetres_f64(inches * 25.4).unwrap());
+    let steps = [
+        from(0, 14),
+        OutlineStep::CurveTo {
+            across: length(20.0),
+            down: length(10.0),
+            first: (length(20.0 * KAPPA), length(14.0)),
+            second: (length(20.0), length(10.0 + 4.0 * KAPPA)),
+        },
+        UpToHeading,
+    ];
+    let shape = drawn(true, &steps);
+    for point in shape.edges[1].between() {
+        let (across, down) = (
+            (in_inches(point.across) - 20.0) / 20.0,
+            (in_inches(point.down) - 10.0) / 4.0,
+        );
+        assert!(near(across.hypot(down), 1.0, 3e-4));
+    }
+    // Half the circumference of the ellipse, by summing it in a million parts.
+    let parts = 1_000_000;
+    let step = PI / f64::from(parts);
+    let around: f64 = (0..parts)
+        .map(|part| {
+            let turn = (f64::from(part) + 0.5) * step;
+            (20.0 * turn.sin()).hypot(4.0 * turn.cos()) * step
+        })
+        .sum();
+    assert!(near(
+        in_inches(shape.edges[1].length),
+        around,
+        around * 3e-4
+    ));
+    assert!(near(area(&shape), 400.0 + PI * 20.0 * 4.0 / 2.0, 0.1));
+    // It comes up to the side without a corner.
+    assert_eq!(shape.corners[1].relief, CornerRelief::Nothing);
+}
+
+#[test]
+fn scallops_are_equal_and_counted_or_measured() {
+    for (number, count) in [
+        (ScallopNumber::Count(5), 5),
+        (ScallopNumber::About(Proportion::fixed(inches(8))), 5),
+        (ScallopNumber::About(Proportion::fixed(inches(9))), 4),
+        (ScallopNumber::About(Proportion::fixed(inches(100))), 1),
+        (ScallopNumber::Count(1), 1),
+    ] {
+        let shape = drawn(
+            false,
+            &[from(0, 12), scallops((40, 12), number, 2), UpToHeading],
+        );
+        assert_eq!(shape.corners.len(), count + 3);
+        let lower = &shape.edges[1..=count];
+        let wide = 40.0 / f64::from(u32::try_from(count).unwrap());
+        let arc_radius = (wide * wide / 4.0 + 4.0) / 4.0;
+        let length = 4.0 * arc_radius * (4.0 / wide).atan();
+        for edge in lower {
+            assert_eq!(edge.kind, EdgeKind::Lower);
+            assert!(near(in_inches(edge.length), length, 1e-6));
+            assert_eq!(edge.step, Some(1));
+        }
+        // Where two scallops meet, the panel is snipped.
+        for corner in &shape.corners[2..=count] {
+            assert_eq!(
+                (corner.relief, corner.at.down),
+                (CornerRelief::Snip, inches(12))
+            );
+        }
+        assert_eq!(shape.bounds().1.down, inches(14));
+        assert!(shape.has_like_halves());
+    }
+}
+
+#[test]
+fn what_cannot_be_drawn_is_told_by_its_step() {
+    let no_arc = |fault| vec![Matter::from(OutlineMatter::NoArc { step: 1, fault })];
+    let no_length = vec![Matter::from(OutlineMatter::NoLength { step: 1 })];
+    let outside = |amount, side, limit| {
+        vec![Matter::from(OutlineMatter::OutsideSize {
+            step: 1,
+            amount,
+            side,
+            limit,
+        })]
+    };
+    for (steps, expected) in [
+        (
+            vec![from(0, 14), arc(40, 14, radius(19, true)), UpToHeading],
+            no_arc(ArcFault::RadiusTooSmall {
+                radius: inches(19),
+                least: inches(20),
+            }),
+        ),
+        (
+            vec![from(0, 14), arc(40, 14, through(50, 14)), UpToHeading],
+            no_arc(ArcFault::ThroughInLine),
+        ),
+        (
+            vec![
+                from(0, 14),
+                arc(0, 10, ArcOrder::StartingLevel),
+                to(40, 10),
+                UpToHeading,
+            ],
+            no_arc(ArcFault::StraightUp),
+        ),
+        (
+            vec![
+                from(0, 14),
+                arc(0, 14, bulge(1, true)),
+                to(40, 14),
+                UpToHeading,
+            ],
+            no_length.clone(),
+        ),
+        (
+            vec![
+                from(0, 14),
+                scallops((40, 14), ScallopNumber::Count(3), 0),
+                UpToHeading,
+            ],
+            no_length.clone(),
+        ),
+        (
+            vec![
+                from(0, 14),
+                curve((0, 14), (0, 14), (0, 14)),
+                to(40, 14),
+                UpToHeading,
+            ],
+            no_length,
+        ),
+        (
+            vec![from(0, 14), arc(40, 14, bulge(1, true)), UpToHeading],
+            outside(inches(1), "below the drop", inches(14)),
+        ),
+        (
+            vec![from(0, 14), arc(40, 14, bulge(15, false)), UpToHeading],
+            outside(inches(1), "above the heading line", Length::ZERO),
+        ),
+        (
+            vec![
+                from(0, 14),
+                scallops((40, 14), ScallopNumber::Count(4), 1),
+                UpToHeading,
+            ],
+            outside(inches(1), "below the drop", inches(14)),
+        ),
+        (
+            vec![
+                from(0, 14),
+                scallops((40, 14), ScallopNumber::Count(3_000), 1),
+                UpToHeading,
+            ],
+            outside(inches(1), "below the drop", inches(14)),
+        ),
+    ] {
+        assert_eq!(matter(false, &steps), expected, "{steps:?}");
+    }
+}
+
+#[test]
+fn many_scallops_stop_at_the_limit() {
+    let (down, depth) = (inches(13), Length::inch_fraction(1, 256));
+    let tiny = OutlineStep::Scallops {
+        across: Proportion::fixed(inches(40)),
+        down: Proportion::fixed(down),
+        number: ScallopNumber::Count(3_000),
+        depth: Proportion::fixed(depth),
+        outward: true,
+    };
+    let steps = [from(0, 13), tiny, UpToHeading];
+    let limit = MAXIMUM_CORNERS;
+    assert_eq!(
+        matter(false, &steps),
+        [Matter::from(OutlineMatter::TooManyCorners { limit })]
+    );
+}
+
+#[test]
+fn a_curve_that_crosses_itself_or_another_edge_is_found() {
+    let crosses =
+        |first, second| vec![Matter::from(OutlineMatter::CrossesItself { first, second })];
+    for (steps, expected) in [
+        // A loop.
+        (
+            vec![
+                from(0, 14),
+                to(15, 14),
+                curve((40, 2), (0, 2), (25, 14)),
+                to(40, 14),
+                UpToHeading,
+            ],
+            crosses(2, 2),
+        ),
+        // An arch that runs into a notch beside it.
+        (
+            vec![
+                from(0, 14),
+                notch((8, 14), (4, 10), true),
+                arc(20, 14, bulge(9, false)),
+                to(40, 14),
+                UpToHeading,
+            ],
+            crosses(1, 2),
+        ),
+    ] {
+        assert_eq!(matter(false, &steps), expected, "{steps:?}");
+    }
+}
+
+#[test]
+fn an_arc_through_a_point_in_line_is_straight() {
+    let shape = drawn(
+        false,
+        &[from(0, 14), arc(40, 14, through(9, 14)), UpToHeading],
+    );
+    assert_eq!(shape.corners.len(), 4);
+    assert_eq!(shape.edges[1].curve, None);
+}
+
+#[test]
+fn a_point_keeps_its_name_on_both_halves_and_in_the_marks() {
+    let mut order = shaped(
+        true,
+        &[from(0, 14), to(10, 14), to(15, 14), by(5, -4), UpToHeading],
+    );
+    order.outline.names = [(0, String::from("middle")), (1, String::from("tie"))].into();
+    let made = sound(&order);
+    let named: Vec<_> = made
+        .shape
+        .corners
+        .iter()
+        .filter_map(|corner| Some((corner.name.as_deref()?, corner.at.across, corner.relief)))
+        .collect();
+    let straight_on = CornerRelief::Nothing;
+    assert_eq!(
+        named,
+        [
+            ("tie", inches(10), straight_on),
+            ("middle", inches(20), straight_on),
+            ("tie", inches(30), straight_on),
+        ]
+    );
+    let marks = made.marks.iter().filter_map(|mark| match &mark.kind {
+        MarkKind::Corner {
+            name: Some(name), ..
+        } => Some(name.as_str()),
+        _ => None,
+    });
+    assert_eq!(marks.collect::<Vec<_>>(), ["tie", "middle", "tie"]);
+}
+
+#[test]
+fn every_curve_is_marked_at_its_middle() {
+    let made = sound(&shaped(
+        false,
+        &[
+            from(0, 12),
+            scallops((40, 12), ScallopNumber::Count(2), 2),
+            UpToHeading,
+        ],
+    ));
+    let marks: Vec<_> = made
+        .marks
+        .iter()
+        .filter_map(|mark| match mark.kind {
+            MarkKind::Curve {
+                from,
+                to,
+                clips,
+                wedges,
+            } => Some(((from, to), mark.across, mark.down, (clips, wedges))),
+            _ => None,
+        })
+        .collect();
+    let (down, wedges) = (Some(inches(14)), (0, 27));
+    assert_eq!(
+        marks,
+        [
+            ((2, 3), inches(10), down, wedges),
+            ((3, 4), inches(30), down, wedges)
+        ]
+    );
+}
