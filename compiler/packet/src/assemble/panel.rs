@@ -28,10 +28,7 @@ pub(crate) fn panel(
         heading: heading::in_words(&order.heading, printer),
         making: order.making.name.clone(),
         fullness: times(made.flat, made.finished),
-        tolerance: made.tolerance.map(|(worst, likely)| Tolerance {
-            worst: printer.mark(worst),
-            likely: printer.mark(likely),
-        }),
+        tolerance: tolerance(made, printer),
         pleats: pleat::pleats(&made.pleating.pleats, printer),
         creases: pleat::creases(&made.pleating.creases, printer),
         stretches: pleat::stretches(&made.folding, printer),
@@ -58,10 +55,7 @@ pub(crate) fn panel(
             .iter()
             .map(|run| tape_run(run, made, printer))
             .collect(),
-        pleat_strips: made.pleat_strips.map(|strips| PleatStrips {
-            count: strips.count,
-            length: printer.cut(strips.length),
-        }),
+        pleat_strips: pleat_strips(made, printer),
         tape_together: printer.cut(made.tape.iter().map(|run| run.length).sum()),
         fasteners: made
             .fasteners
@@ -76,6 +70,20 @@ pub(crate) fn panel(
             .then(|| printer.mark((made.finished - window.overlap).divided(2))),
         weight: made.weight.map(|mass| printer.weight(mass)),
     }
+}
+
+fn tolerance(made: &PanelMade, printer: &Printer<'_>) -> Option<Tolerance> {
+    made.tolerance.map(|(worst, likely)| Tolerance {
+        worst: printer.mark(worst),
+        likely: printer.mark(likely),
+    })
+}
+
+fn pleat_strips(made: &PanelMade, printer: &Printer<'_>) -> Option<PleatStrips> {
+    made.pleat_strips.map(|strips| PleatStrips {
+        count: strips.count,
+        length: printer.cut(strips.length),
+    })
 }
 
 /// The cut size of the face; a panel without a face has none.

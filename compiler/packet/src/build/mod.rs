@@ -74,18 +74,16 @@ pub fn check(main: &str, project: &dyn Project) -> Checked {
 /// Builds the packet of a design that has been checked and found sound.
 pub fn build(main: &str, project: &dyn Project) -> Built {
     let mut checked = check(main, project);
-    let packet = checked
-        .answer
-        .as_ref()
-        .map(|answer| answer.packet(&checked.diagnostics));
-    if let Some(Err(report)) = &packet {
-        checked.diagnostics.push(report.clone());
+    let answer = checked.answer.as_ref();
+    let packet = answer.and_then(|answer| answer.packet(&checked.diagnostics));
+    if let (Some(answer), None) = (answer, &packet) {
+        checked.diagnostics.push(layout::no_packet(&answer.design));
     }
     Built {
         sources: checked.sources,
         main: checked.main,
         diagnostics: checked.diagnostics,
-        packet: packet.and_then(Result::ok),
+        packet,
     }
 }
 
@@ -112,10 +110,10 @@ fn answer(design: Design, found: &mut Vec<Diagnostic>) -> Option<Answer> {
 }
 
 impl Answer {
-    /// The packet, or the report of a fault of the compiler's own.
-    fn packet(&self, diagnostics: &[Diagnostic]) -> Result<Packet, Diagnostic> {
+    /// The packet; nothing where the compiler itself is at fault.
+    fn packet(&self, diagnostics: &[Diagnostic]) -> Option<Packet> {
         let design = &self.design;
-        let packet = assemble(Parts {
+        assemble(Parts {
             title: &design.title,
             style: design.style,
             currency: design.currency.as_deref(),
@@ -124,7 +122,6 @@ impl Answer {
             laid: &self.laid,
             diagnostics,
             expectations: self.expectations.clone(),
-        });
-        packet.ok_or_else(|| layout::no_packet(design))
+        })
     }
 }
