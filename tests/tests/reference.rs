@@ -105,14 +105,9 @@ fn every_example_is_sound_and_its_packet_is_up_to_date() {
         assert_sound(&main, &built);
         let packet = built.packet.unwrap();
         let folder = main.replace(".pelmet", ".packet");
-        let renew = format!("run `cargo run -- build --quiet {main}`");
-        let sheets = pelmet_sheets::text(&packet, TextOptions::default());
-        assert_eq!(read(&format!("{folder}/sheets.txt")), sheets, "{renew}");
-        assert_eq!(
-            read(&format!("{folder}/packet.json")),
-            packet.to_json(),
-            "{renew}"
-        );
+        let up_to_date = read(&format!("{folder}/sheets.txt")) == sheets
+            && read(&format!("{folder}/packet.json")) == packet.to_json();
+        assert!(up_to_date, "run `cargo run -- build --quiet {main}`");
     }
 }
 
