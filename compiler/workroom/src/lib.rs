@@ -66,8 +66,8 @@ pub use heading::{FastenerOrder, Heading};
 pub use joined::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};
 pub use made::{
     Corner, CornerRelief, Crease, Curve, Drawn, Edge, EdgeKind, FastenerRun, Fold, Folding,
-    HeadingWork, Held, JoinedWidths, Layer, LayerRun, Lies, Mark, MarkKind, PanelMade, Piece, Pleat,
-    Pleating, Point, Seam, Shape, Stretch, Strip, TapeRun, Toward, WindowMade, Work,
+    HeadingWork, Held, JoinedWidths, Layer, LayerRun, Lies, Mark, MarkKind, PanelMade, Piece,
+    Pleat, Pleating, Point, Seam, Shape, Stretch, Strip, TapeRun, Toward, WindowMade, Work,
 };
 pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
 pub use making_notions::{

@@ -48,7 +48,9 @@ fn check(job: &Job, console: &mut Console) {
     if checked.main.is_none() {
         console.worsen(Outcome::NotCarriedOut);
     }
-    console.report(&checked.sources, checked.diagnostics, |name| job.shown(name));
+    console.report(&checked.sources, checked.diagnostics, |name| {
+        job.shown(name)
+    });
 }
 
 /// Compiles a job and takes its reports; gives the packet of a sound one.

@@ -7,8 +7,7 @@ use pelmet_workroom::{
     Allowance, ArcOrder, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, LayerMaking,
     Making, MakingNotions, Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind,
     PleatOrder, PleatRule, PleatStep, Proportion, Ranged, Rod, ScallopNumber, Start, StepKind,
-    Support, TowardOrder, Way,
-    WidthOrder, WindowMade, WindowOrder, work,
+    Support, TowardOrder, Way, WidthOrder, WindowMade, WindowOrder, work,
 };
 
 pub fn inches(whole: i64) -> Length {
