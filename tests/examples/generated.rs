@@ -1,6 +1,11 @@
 //! Prints a generated job of so many windows, to be measured by other tools:
 //! `cargo run -p pelmet-tests --example generated 1000 > job.pelmet`.
 
+#![expect(
+    clippy::disallowed_methods,
+    reason = "an example is run by hand, from the command line"
+)]
+
 use std::io::{self, Write};
 
 use pelmet_tests::generated_job;
