@@ -1,5 +1,10 @@
 //! Prints the JSON Schema of a packet.
 
+#![expect(
+    clippy::disallowed_methods,
+    reason = "an example is run by hand, from the command line"
+)]
+
 use std::io::{Write, stdout};
 
 fn main() -> std::io::Result<()> {
