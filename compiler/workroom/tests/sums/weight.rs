@@ -42,7 +42,7 @@ fn weight_of(order: &PanelOrder, fabrics: &[Fabric]) -> Option<Mass> {
 fn a_layer_weighs_its_area_times_what_its_cloth_weighs() {
     let plain = half_a_square_metre();
     assert_eq!(weight_of(&plain, &[weighing(210)]), Some(grams(105)));
-    let mut lined = plain.clone();
+    let mut lined = plain;
     lined.lining = Some(1);
     lined.making.lining = Some(seams(Length::ZERO));
     assert_eq!(
