@@ -2,8 +2,7 @@
 
 use pelmet_measure::{Length, Mass};
 use pelmet_workroom::{
-    MATERIALS, MOST_BRACKETS, Material, Rod, RodUnknown, RowMatter, SAG_LIMIT, Section, Span,
-    check_rod,
+    MATERIALS, Material, Rod, RodUnknown, RowMatter, SAG_LIMIT, Section, Span, check_rod,
 };
 use proptest::prelude::*;
 
