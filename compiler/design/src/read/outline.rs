@@ -94,9 +94,9 @@ impl<'t> Reader<'t> {
             return self.notch(cursor, others);
         }
         let read = self.line(word, &mut cursor)?;
-        self.nothing_more(&cursor, word, "one line")?;
+        self.nothing_more(&cursor, word, goes(word))?;
         if let Some(more) = others.first() {
-            self.word_not_expected(more.span, word, "one line");
+            self.word_not_expected(more.span, word, goes(word));
             return None;
         }
         Some(read)
@@ -206,6 +206,15 @@ impl<'t> Reader<'t> {
             part: amount.of_width,
             plus,
         })
+    }
+}
+
+/// Where the line of a step can go, in words.
+fn goes(word: &str) -> &'static str {
+    match word {
+        "from" | "to" => POINT,
+        "up" => "a length, or `to heading`",
+        _ => "a length",
     }
 }
 
