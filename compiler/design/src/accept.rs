@@ -30,6 +30,13 @@ impl Design {
             }
         }
     }
+
+    /// The line by which the maker accepts a warning, if one does.
+    #[must_use]
+    pub fn accepted_at(&self, report: &Diagnostic) -> Option<Span> {
+        let line = self.acceptances.iter().find(|line| line.is_for(report));
+        line.map(|line| line.span)
+    }
 }
 
 impl Accepted {
@@ -92,7 +99,7 @@ fn read_acceptance<'t>(reader: &mut Reader<'t>, acceptance: &Acceptance<'t>) -> 
     match codes::by_slug(slug) {
         None => {
             let suggestion = did_you_mean(slug, warnings.map(|code| code.slug));
-            reader.report(codes::name_unknown(code.span, "warning", slug, suggestion));
+            reader.report(codes::warning_unknown(code.span, slug, suggestion));
             None
         }
         Some(known) if known.severity != Severity::Warning => {

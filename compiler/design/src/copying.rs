@@ -6,6 +6,7 @@ use pelmet_diagnostics::{Span, codes};
 use pelmet_syntax::tree::Term;
 
 use crate::item::Item;
+use crate::kind::{Kind, Property};
 use crate::reader::Reader;
 use crate::reference::name_span;
 use crate::scope::{Scope, Value};
@@ -80,12 +81,23 @@ impl<'t> Reader<'t> {
         };
         if !item.damaged {
             let owner = format!("the {} `{}`", item.kind.word(), item.name);
-            self.report(codes::property_missing(
-                item.place(),
-                &owner,
-                key,
-                property.example,
-            ));
+            let line = self.line_for(item.panels.first(), property);
+            let report = codes::property_missing(item.place(), &owner, key, &line);
+            self.report(report);
+        }
+    }
+
+    /// A line that gives a property, with the name of an item there is where it takes one; a row
+    /// takes a `panel` of its own treatment.
+    pub fn line_for(&self, panel: Option<&Item<'t>>, property: &Property) -> String {
+        let name = match property.key {
+            "row" => panel.map(|panel| panel.name.to_owned()),
+            "face" | "lining" => self.world.example_of(Kind::Fabric),
+            key => Kind::from_word(key).and_then(|kind| self.world.example_of(kind)),
+        };
+        match name {
+            Some(name) => format!("{}: {name}", property.key),
+            None => property.example.to_owned(),
         }
     }
 

@@ -8,6 +8,9 @@ use crate::scope::Scope;
 /// A phrase being read, with the scope its names are looked up in.
 #[derive(Clone, Debug)]
 pub(crate) struct Cursor<'t> {
+    /// All terms of the phrase.
+    all: &'t [Term],
+    /// Those not read yet.
     terms: &'t [Term],
     whole: Span,
     /// Where names are looked up.
@@ -18,6 +21,7 @@ impl<'t> Cursor<'t> {
     /// At the beginning of a phrase.
     pub fn new(phrase: &'t Phrase, scope: &Scope<'t>) -> Self {
         Self {
+            all: &phrase.terms,
             terms: &phrase.terms,
             whole: phrase.span,
             scope: scope.clone(),
@@ -107,6 +111,13 @@ impl<'t> Cursor<'t> {
             self.next();
         }
         found
+    }
+
+    /// The place just after the term read last.
+    pub fn read_to(&self) -> Option<Span> {
+        let read = self.all.len().checked_sub(self.terms.len())?;
+        let last = self.all.get(read.checked_sub(1)?)?;
+        Some(last.span.end_of())
     }
 
     /// What has not been read yet.

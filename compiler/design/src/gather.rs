@@ -3,7 +3,7 @@
 mod block;
 mod head;
 
-use std::collections::BTreeMap;
+use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
@@ -12,7 +12,7 @@ use block::Parts;
 
 use crate::item::{Item, Line};
 use crate::kind::Kind;
-use crate::load::{List, ListRow, Loaded, Origin};
+use crate::load::{List, ListRow, Loaded, Origin, Unread};
 use crate::scope::Written;
 
 /// Words that begin an entry at file level without being items.
@@ -55,6 +55,10 @@ pub(crate) struct World<'t> {
     pub lines: Vec<Line<'t>>,
     /// Acceptances with the text they hold for.
     pub acceptances: Vec<Acceptance<'t>>,
+    /// The names of items whose kind is not known, which was reported.
+    pub of_no_kind: BTreeSet<&'t str>,
+    /// What could not be read.
+    pub unread: Unread,
 }
 
 /// A line that accepts a warning.
@@ -80,6 +84,14 @@ impl<'t> World<'t> {
             .flat_map(|items| items.keys().copied())
     }
 
+    /// How an item of this kind can be named in a value, for help: the first that the project makes,
+    /// or else the first of the library; none where its arguments cannot be told.
+    pub fn example_of(&self, kind: Kind) -> Option<String> {
+        let mut items: Vec<&Item<'t>> = self.items.get(&kind)?.values().collect();
+        items.sort_by_key(|item| (item.from_library, item.name_span));
+        items.into_iter().find_map(example)
+    }
+
     /// The kinds that have something of this name.
     pub fn kinds_named(&self, name: &str) -> impl Iterator<Item = Kind> + '_ {
         let name = name.to_owned();
@@ -90,10 +102,31 @@ impl<'t> World<'t> {
     }
 }
 
+/// An item's name with what it asks for: a parameter named like a property is given as that would be.
+fn example(item: &Item<'_>) -> Option<String> {
+    let asked = item
+        .parameters
+        .iter()
+        .filter(|parameter| parameter.default.is_none());
+    let given = asked.map(|parameter| {
+        let property = item.kind.property(parameter.name)?;
+        property.example.split_once(": ").map(|(_, value)| value)
+    });
+    let given: Vec<&str> = given.collect::<Option<_>>()?;
+    Some(if given.is_empty() {
+        item.name.to_owned()
+    } else {
+        format!("{}({})", item.name, given.join(", "))
+    })
+}
+
 /// Sorts every entry of every file.
 pub(crate) fn gather<'t>(loaded: &'t Loaded, diagnostics: &mut Vec<Diagnostic>) -> World<'t> {
     let mut gathering = Gathering {
-        world: World::default(),
+        world: World {
+            unread: loaded.unread,
+            ..World::default()
+        },
         diagnostics,
         lists: &loaded.lists,
     };
@@ -183,7 +216,13 @@ impl<'t> Gathering<'t, '_> {
         }
     }
 
-    fn unknown_entry(&mut self, word: &str, entry: &Entry) {
+    fn unknown_entry(&mut self, word: &str, entry: &'t Entry) {
+        let named = entry
+            .head
+            .phrases
+            .first()
+            .and_then(|phrase| phrase.terms.get(1));
+        self.world.of_no_kind.extend(named.and_then(name_of));
         if entry.is_broken() {
             return;
         }
@@ -284,6 +323,15 @@ pub(crate) fn known_inside(kind: Kind) -> &'static [&'static str] {
             "projection",
         ],
         _ => &[],
+    }
+}
+
+/// The name that a term is, alone or with arguments.
+fn name_of(term: &Term) -> Option<&str> {
+    match &term.kind {
+        TermKind::Name(name) => Some(name),
+        TermKind::Call(call) => Some(&call.name.text),
+        _ => None,
     }
 }
 

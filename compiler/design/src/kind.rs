@@ -39,7 +39,7 @@ pub struct Property {
     pub key: &'static str,
     /// What it can be, in words.
     pub takes: &'static str,
-    /// A line that would do, for help.
+    /// A line that would do, for help; `NAME` stands for the name of an item.
     pub example: &'static str,
     /// Whether every item of the kind needs it.
     pub needed: bool,
@@ -286,19 +286,19 @@ const PANEL: &[Property] = &[
         "fullness: 2 1/2 times",
     ),
     needs("drop", LENGTH, "drop: 16 in"),
-    may("outline", "an outline", "outline: straight"),
-    may("pleats", "a pleat rule, or `none`", "pleats: even-box"),
+    may("outline", "an outline", "outline: NAME"),
+    may("pleats", "a pleat rule, or `none`", "pleats: NAME"),
     needs("head", "a heading", "head: over rod, tail 4 in"),
-    needs("make", "a making method", "make: fused-pillowcase"),
-    needs("face", "a fabric", "face: linen"),
-    may("lining", "a fabric, or `none`", "lining: sateen"),
+    needs("make", "a making method", "make: NAME"),
+    needs("face", "a fabric", "face: NAME"),
+    may("lining", "a fabric, or `none`", "lining: NAME"),
     may("covers", "a length", "covers: 1 1/2 in each side"),
     may("cut", "`on fold` or `open`", "cut: on fold"),
 ];
 
 const TREATMENT: &[Property] = &[
-    needs("row", "panels from left to right", "row: wing, bib, wing"),
-    may("over joins", "panels", "over joins: bridge"),
+    needs("row", "panels from left to right", "row: NAME, NAME"),
+    may("over joins", "panels", "over joins: NAME"),
     may("overlap", LENGTH, "overlap: 1 in"),
     may("returns", LENGTH, "returns: 3 in"),
 ];
@@ -309,12 +309,12 @@ const WINDOW: &[Property] = &[
         "a size, width x height",
         "opening: 64 in x 52 in",
     ),
-    may("rod", "a rod", "rod: brass-pole(72 in), top at 86 in"),
-    may("board", "a board", "board: shelf(72 in), top at 86 in"),
+    may("rod", "a rod", "rod: NAME, top at 86 in"),
+    may("board", "a board", "board: NAME, top at 86 in"),
     may(
         "motif",
         "a panel and a height",
-        "motif: centred on bib, 8 in below heading",
+        "motif: centred on NAME, 8 in below heading",
     ),
 ];
 

@@ -1,7 +1,7 @@
 //! Reading lengths, ranges, sizes, counts and plain words.
 
-use num_traits::Signed;
-use pelmet_diagnostics::{Span, codes, did_you_mean};
+use num_traits::{Signed, Zero};
+use pelmet_diagnostics::{Fix, Span, codes, did_you_mean};
 use pelmet_measure::{Dimension, Length, Quantity, Ratio, Unit, number_text};
 use pelmet_syntax::tree::{Number, Term, TermKind};
 use pelmet_workroom::Ranged;
@@ -10,6 +10,12 @@ use crate::cursor::Cursor;
 use crate::reader::Reader;
 use crate::scope::{Scope, Value};
 use crate::sum::is_plain_number;
+
+/// The words a value can go on with after a length.
+const AFTER_LENGTH: &[&str] = &[
+    "across", "along", "at", "below", "clear", "deep", "down", "each", "from", "high", "ideally",
+    "in", "longer", "narrower", "on", "shorter", "to", "toward", "up", "wide", "wider", "within",
+];
 
 /// What a length may be.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -55,7 +61,8 @@ impl<'t> Reader<'t> {
         self.length_of(term, &cursor.scope.clone(), property, sign)
     }
 
-    /// Reports the word after a plain number if it was meant as its unit.
+    /// Reports the word after a plain number if it was meant as its unit: it is near to one, or no
+    /// value goes on with it after a length. Zero needs no unit, so what follows it is seldom one.
     fn no_misspelt_unit(&mut self, term: &Term, cursor: &Cursor<'t>) -> Option<()> {
         let after = cursor
             .peek()
@@ -65,7 +72,7 @@ impl<'t> Reader<'t> {
         };
         // Words as short as `on` and `to` are near to many units and mean none.
         let near = did_you_mean(word, Unit::WORDS.iter().copied()).filter(|_| word.len() > 2);
-        if near.is_none() {
+        if near.is_none() && (is_zero(term) || AFTER_LENGTH.contains(&word)) {
             return Some(());
         }
         self.report(codes::unit_unknown(span, word, near));
@@ -241,7 +248,7 @@ impl<'t> Reader<'t> {
             Some(count) if count > 0 => Some((count, term.span)),
             _ => {
                 let typed = number_text(amount.fixed.amount);
-                self.report(codes::count_not_whole(term.span, property, &typed));
+                self.report(codes::count_not_whole(term.span, property, &typed, 1));
                 None
             }
         }
@@ -273,9 +280,23 @@ impl<'t> Reader<'t> {
             }
         }
         if !cursor.is_broken() {
-            self.word_not_expected(cursor.span(), property, can_be);
+            let known: Vec<String> = choices.iter().map(|(words, _)| words.join(" ")).collect();
+            self.none_of(cursor.span(), property, can_be, &known);
         }
         None
+    }
+
+    /// Reports a value that is none of its choices, with the one that was probably meant.
+    fn none_of(&mut self, span: Span, property: &str, can_be: &str, choices: &[String]) {
+        let typed = self.sources.snippet(span);
+        let near = did_you_mean(typed, choices.iter().map(String::as_str));
+        let report = codes::word_not_expected(span, typed, property, can_be);
+        self.report(match near {
+            Some(near) => report
+                .help(format!("did you mean `{near}`?"))
+                .fix(Fix::replace(format!("write `{near}`"), span, near)),
+            None => report,
+        });
     }
 
     /// A percentage as a part of one: `3 %` is 0.03.
@@ -289,6 +310,10 @@ impl<'t> Reader<'t> {
         }
         Some(part)
     }
+}
+
+fn is_zero(term: &Term) -> bool {
+    matches!(&term.kind, TermKind::Number(number) if number.amount.is_zero())
 }
 
 /// The first number with the unit of the second, where the first has none.

@@ -14,6 +14,11 @@ pub const MAXIMUM_LIST_ROWS: usize = 10_000;
 /// A cell is written as the value of a property would be. Empty cells are left out.
 pub(crate) fn read_list(file: FileId, text: &str, diagnostics: &mut Vec<Diagnostic>) -> List {
     let mut list = List::default();
+    if let Some(quote) = quote_left_open(text) {
+        let place = Span::new(file, quote, quote.saturating_add(1));
+        diagnostics.push(codes::list_quote_open(place));
+        return list;
+    }
     let mut records = csv::ReaderBuilder::new()
         .has_headers(false)
         .flexible(true)
@@ -26,7 +31,7 @@ pub(crate) fn read_list(file: FileId, text: &str, diagnostics: &mut Vec<Diagnost
     let columns = cells(file, text, &columns);
     let Some(name_column) = columns.iter().position(|(column, _)| column == "name") else {
         let line = whole(&columns).unwrap_or(Span::new(file, 0, 0));
-        diagnostics.push(codes::list_without_names(line));
+        diagnostics.push(without_names(line, &columns));
         return list;
     };
     for record in records {
@@ -53,6 +58,35 @@ pub(crate) fn read_list(file: FileId, text: &str, diagnostics: &mut Vec<Diagnost
 }
 
 type Cell = (String, Span);
+
+/// Reports columns of which none is for names, perhaps because something else parts them.
+fn without_names(line: Span, columns: &[Cell]) -> Diagnostic {
+    let report = codes::list_without_names(line);
+    let parted_otherwise = |sign: char| columns.iter().any(|(column, _)| column.contains(sign));
+    if parted_otherwise(';') || parted_otherwise('\t') {
+        return report.help("part the columns with commas");
+    }
+    report
+}
+
+/// Where the first cell begins whose quotes are not closed in its line. No value needs a second
+/// line, so quotes that go on to one were forgotten.
+fn quote_left_open(text: &str) -> Option<usize> {
+    let mut open = None;
+    let mut at_start = true;
+    for (at, letter) in text.char_indices() {
+        match (letter, open) {
+            ('\n', Some(_)) => return open,
+            // A doubled quote within a cell closes it and opens it again, which comes to the same.
+            ('"', Some(_)) => open = None,
+            ('"', None) if at_start => open = Some(at),
+            _ => {}
+        }
+        let closed = letter == '"' && open.is_none();
+        at_start = open.is_none() && (closed || matches!(letter, ',' | '\n' | '\r'));
+    }
+    open
+}
 
 fn read_row(
     file: FileId,

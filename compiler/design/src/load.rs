@@ -26,6 +26,17 @@ pub struct Loaded {
     pub(crate) trees: Vec<Tree>,
     /// Lists of windows, by the place of the text that names each.
     pub(crate) lists: BTreeMap<Span, List>,
+    /// What could not be read, so that nobody blames the names it would have brought.
+    pub(crate) unread: Unread,
+}
+
+/// What a job uses and could not be read.
+#[derive(Copy, Clone, Default, Debug)]
+pub(crate) struct Unread {
+    /// A file of the project, or a list.
+    pub files: bool,
+    /// Some file of the standard library.
+    pub library: bool,
 }
 
 impl Loaded {
@@ -89,6 +100,7 @@ pub fn load(main: &str, project: &dyn Project) -> Loaded {
             diagnostics: Vec::new(),
             trees: Vec::new(),
             lists: BTreeMap::new(),
+            unread: Unread::default(),
         },
         done: BTreeSet::new(),
         under_way: Vec::new(),
@@ -96,6 +108,9 @@ pub fn load(main: &str, project: &dyn Project) -> Loaded {
     loading.project_file(main, None, Origin::Main);
     loading.loaded
 }
+
+/// The word for the standard library in a `use` line.
+const STANDARD: &str = "standard";
 
 struct Loading<'p> {
     project: &'p dyn Project,
@@ -152,6 +167,7 @@ impl Loading<'_> {
     /// `use "styles/house.pelmet"`, `use standard`, `use standard pleats, headings`.
     fn use_entry(&mut self, entry: &Entry, within: &str) {
         if entry.is_broken() {
+            self.loaded.unread.files = true;
             return;
         }
         let terms: Vec<&Term> = entry
@@ -171,11 +187,23 @@ impl Loading<'_> {
             ] if plain => {
                 self.use_path(written, *span, within);
             }
-            [_, standard, names @ ..] if plain && standard.word() == Some("standard") => {
+            [_, standard, names @ ..] if plain && standard.word() == Some(STANDARD) => {
                 self.use_library(names, entry);
             }
-            _ => self.loaded.diagnostics.push(codes::use_unclear(entry.span)),
+            _ => self.use_unclear(entry, &terms),
         }
+    }
+
+    fn use_unclear(&mut self, entry: &Entry, terms: &[&Term]) {
+        let word = terms
+            .get(1)
+            .and_then(|term| Some((term.word()?, term.span)));
+        let standard = word.filter(|(word, _)| did_you_mean(word, [STANDARD]).is_some());
+        self.loaded.unread.library |= standard.is_some();
+        self.loaded.unread.files |= standard.is_none();
+        let misspelt = standard.filter(|(word, _)| *word != STANDARD);
+        let report = codes::use_unclear(entry.span, misspelt.map(|(_, span)| span));
+        self.loaded.diagnostics.push(report);
     }
 
     fn use_path(&mut self, written: &str, span: Span, within: &str) {
@@ -183,6 +211,7 @@ impl Loading<'_> {
             self.loaded
                 .diagnostics
                 .push(codes::file_outside_project(Some(span), written));
+            self.loaded.unread.files = true;
             return;
         };
         if self.under_way.len() >= MAXIMUM_FILES_DEEP {
@@ -204,21 +233,19 @@ impl Loading<'_> {
         }
         for term in names {
             let Some(name) = term.word() else {
-                self.loaded.diagnostics.push(codes::use_unclear(entry.span));
+                self.loaded.unread.library = true;
+                let report = codes::use_unclear(entry.span, None);
+                self.loaded.diagnostics.push(report);
                 return;
             };
             match pelmet_stdlib::file(name) {
                 Some(file) => self.library_file(file.name, file.text),
                 None => {
-                    let known = pelmet_stdlib::FILES.iter().map(|file| file.name);
-                    let suggestion = did_you_mean(name, known);
-                    let report = codes::name_unknown(
-                        term.span,
-                        "file of the standard library",
-                        name,
-                        suggestion,
-                    );
+                    let known: Vec<&str> =
+                        pelmet_stdlib::FILES.iter().map(|file| file.name).collect();
+                    let report = codes::library_file_unknown(term.span, name, &known);
                     self.loaded.diagnostics.push(report);
+                    self.loaded.unread.library = true;
                 }
             }
         }
@@ -230,17 +257,20 @@ impl Loading<'_> {
             self.loaded
                 .diagnostics
                 .push(codes::file_outside_project(Some(place), written));
+            self.loaded.unread.files = true;
             return;
         };
         let Some(text) = self.text(&path, Some(place)) else {
             return;
         };
         let file = self.loaded.sources.add(path, text);
+        let told = self.loaded.diagnostics.len();
         let list = read_list(
             file,
             self.loaded.sources.text(file),
             &mut self.loaded.diagnostics,
         );
+        self.loaded.unread.files |= self.loaded.diagnostics.len() > told;
         self.loaded.lists.insert(place, list);
     }
 
@@ -268,6 +298,7 @@ impl Loading<'_> {
             Err(ReadTrouble::NotReadable(reason)) => codes::file_not_readable(place, path, &reason),
         };
         self.loaded.diagnostics.push(report);
+        self.loaded.unread.files = true;
         None
     }
 

@@ -7,15 +7,11 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{Diagnostic, Sources, Span, codes};
 use pelmet_measure::{Length, Style};
-use pelmet_syntax::tree::{Phrase, Term, TermKind};
 
 use crate::cursor::Cursor;
 use crate::gather::World;
 use crate::kind::Kind;
-use crate::scope::{Binding, Value};
-
-/// How many names may stand for names that stand for names.
-pub(crate) const MAXIMUM_NAMES_FOLLOWED: usize = 100;
+use crate::scope::{Binding, MAXIMUM_NAMES_FOLLOWED, Value};
 
 /// What is needed to read values, and the mistakes found on the way.
 pub(crate) struct Reader<'t> {
@@ -53,19 +49,7 @@ impl<'t> Reader<'t> {
     pub fn follow(&mut self, value: &Value<'t>) -> Followed<'t> {
         let mut value = value.clone();
         for _ in 0..MAXIMUM_NAMES_FOLLOWED {
-            let [Phrase { terms, .. }] = value.phrases else {
-                return Followed::Value(value);
-            };
-            let [
-                Term {
-                    kind: TermKind::Name(name),
-                    ..
-                },
-            ] = terms.as_slice()
-            else {
-                return Followed::Value(value);
-            };
-            value = match value.scope.find(name) {
+            value = match value.stands_for() {
                 Some((Binding::Given(given), _)) => given,
                 Some((Binding::Here(written), scope)) => written.within(&scope),
                 Some((Binding::Unknown, _)) => return Followed::Silent,
@@ -170,6 +154,14 @@ impl<'t> Reader<'t> {
                 None
             }
         }
+    }
+
+    /// Reports the comma that is missing before the next words, which begin a `part` of their own.
+    pub fn comma_missing(&mut self, cursor: &Cursor<'t>, property: &str, part: &str) {
+        let (Some(after), Some(rest)) = (cursor.read_to(), cursor.rest()) else {
+            return;
+        };
+        self.report(codes::comma_missing(after, rest, property, part));
     }
 
     /// A length in words, as a message gives it.

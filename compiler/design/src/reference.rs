@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_diagnostics::{Span, codes, did_you_mean, with_article};
+use pelmet_diagnostics::{Diagnostic, Span, codes, did_you_mean, with_article};
 use pelmet_syntax::tree::{Argument, Term, TermKind};
 
 use crate::cursor::Cursor;
@@ -26,7 +26,7 @@ pub(crate) struct Referred<'t> {
 impl<'t> Reader<'t> {
     /// The item of this kind that a value names, its arguments bound to its parameters.
     pub fn item(&mut self, value: &Value<'t>, kind: Kind, property: &str) -> Option<Referred<'t>> {
-        let wanted = with_article(kind.noun());
+        let wanted = self.wanted(kind);
         let mut cursor = self.one_phrase(value, property, &wanted)?;
         let referred = self.item_at(&mut cursor, kind, property)?;
         self.nothing_more(&cursor, property, &wanted)?;
@@ -40,11 +40,20 @@ impl<'t> Reader<'t> {
         kind: Kind,
         property: &str,
     ) -> Option<Referred<'t>> {
-        let wanted = with_article(kind.noun());
+        // What could not be read may be the arguments.
+        if cursor.is_broken() {
+            return None;
+        }
         let Some(term) = cursor.next() else {
+            let wanted = self.wanted(kind);
             self.word_not_expected(cursor.end(), property, &wanted);
             return None;
         };
+        if let Some(report) = bracket_apart(term, cursor.peek()) {
+            cursor.next();
+            self.report(report);
+            return None;
+        }
         self.item_named(term, kind, &cursor.scope.clone(), property)
     }
 
@@ -56,12 +65,12 @@ impl<'t> Reader<'t> {
         scope: &Scope<'t>,
         property: &str,
     ) -> Option<Referred<'t>> {
-        let wanted = with_article(kind.noun());
         let (name, arguments): (&str, &[Argument]) = match &term.kind {
             TermKind::Name(name) => (name, &[]),
             TermKind::Call(call) => (&call.name.text, &call.arguments),
             TermKind::Broken => return None,
             _ => {
+                let wanted = self.wanted(kind);
                 self.word_not_expected(term.span, property, &wanted);
                 return None;
             }
@@ -116,13 +125,39 @@ impl<'t> Reader<'t> {
         // Comparing a name with all others is slow, and nobody reads so many reports.
         let few = self.diagnostics.len() < MOST_SUGGESTED;
         let suggestion = few.then(|| did_you_mean(name, world.names(kind))).flatten();
+        let in_library = library_file_with(name, kind);
+        if self.may_be_unread(name, suggestion.as_deref(), in_library) {
+            return;
+        }
         let report = codes::name_unknown(span, kind.word(), name, suggestion);
-        self.report(match library_file_with(name, kind) {
+        self.report(match in_library {
             Some(file) => report.help(format!(
                 "the standard library has `{name}`: write `use standard {file}` at the top of the file"
             )),
             None => report,
         });
+    }
+
+    /// Whether an unknown name may belong to something that could not be read and was reported.
+    pub fn may_be_unread(
+        &self,
+        name: &str,
+        suggestion: Option<&str>,
+        in_library: Option<&str>,
+    ) -> bool {
+        let unread = self.world.unread;
+        self.world.of_no_kind.contains(name)
+            || unread.library && in_library.is_some()
+            || unread.files && suggestion.is_none()
+    }
+
+    /// What a property takes that takes an item of this kind: "the name of a rod, such as `pole`".
+    pub fn wanted(&self, kind: Kind) -> String {
+        let wanted = format!("the name of {}", with_article(kind.noun()));
+        match self.world.example_of(kind) {
+            Some(name) => format!("{wanted}, such as `{name}`"),
+            None => wanted,
+        }
     }
 
     /// The scope of an item's own text: its parameters bound to the arguments, read in `caller`.
@@ -184,6 +219,7 @@ impl<'t> Reader<'t> {
         position: usize,
         argument: &'t Argument,
     ) -> Option<&'t str> {
+        let known: Vec<&str> = item.parameter_names().collect();
         let (found, typed, span) = match &argument.name {
             Some(name) => {
                 let found = item
@@ -192,14 +228,15 @@ impl<'t> Reader<'t> {
                     .find(|parameter| parameter.name == name.text);
                 (found, name.text.as_str(), name.span)
             }
-            None => (
-                item.parameters.get(position),
-                self.sources.snippet(argument.span),
-                argument.span,
-            ),
+            None => {
+                let found = item.parameters.get(position);
+                if position == item.parameters.len() {
+                    self.report(codes::too_many_arguments(argument.span, item.name, &known));
+                }
+                return found.map(|parameter| parameter.name);
+            }
         };
         if found.is_none() {
-            let known: Vec<&str> = item.parameter_names().collect();
             self.report(codes::argument_unknown(span, typed, item.name, &known));
         }
         found.map(|parameter| parameter.name)
@@ -211,6 +248,20 @@ impl<'t> Reader<'t> {
         let always = always.iter().map(|name| (*name, Binding::Unknown));
         Scope::default().with(parameters.chain(always).collect())
     }
+}
+
+/// The report of a bracket that was meant for the name before it and does not touch it.
+pub(crate) fn bracket_apart(named: &Term, after: Option<&Term>) -> Option<Diagnostic> {
+    let (name, after) = (named.word()?, after?);
+    let is_bracket = matches!(after.kind, TermKind::Group(_) | TermKind::Point(_));
+    is_bracket.then(|| {
+        let gap = Span {
+            start: named.span.end,
+            end: after.span.start,
+            ..named.span
+        };
+        codes::bracket_apart(gap, name)
+    })
 }
 
 /// Where the name of a term stands, its arguments left out.

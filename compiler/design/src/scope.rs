@@ -4,9 +4,12 @@ use std::collections::BTreeMap;
 use std::rc::Rc;
 
 use pelmet_diagnostics::Span;
-use pelmet_syntax::tree::{Phrase, Phrases};
+use pelmet_syntax::tree::{Phrase, Phrases, Term, TermKind};
 
 use crate::amount::Amount;
+
+/// How many names may stand for names that stand for names.
+pub(crate) const MAXIMUM_NAMES_FOLLOWED: usize = 100;
 
 /// A value as written, with the scope its names are looked up in.
 ///
@@ -29,6 +32,38 @@ pub(crate) struct Written<'t> {
     pub phrases: &'t [Phrase],
     /// All of them.
     pub span: Span,
+}
+
+impl<'t> Value<'t> {
+    /// What the one name that this value is stands for, and the scope that binds it.
+    pub fn stands_for(&self) -> Option<(Binding<'t>, Scope<'t>)> {
+        let [Phrase { terms, .. }] = self.phrases else {
+            return None;
+        };
+        match terms.as_slice() {
+            [
+                Term {
+                    kind: TermKind::Name(name),
+                    ..
+                },
+            ] => self.scope.find(name),
+            _ => None,
+        }
+    }
+
+    /// Where the value was written that this one stands for: the window's line, where the panel and
+    /// the treatment only hand it on.
+    pub fn origin(&self) -> Span {
+        let mut value = self.clone();
+        for _ in 0..MAXIMUM_NAMES_FOLLOWED {
+            value = match value.stands_for() {
+                Some((Binding::Given(given), _)) => given,
+                Some((Binding::Here(written), scope)) => written.within(&scope),
+                _ => break,
+            };
+        }
+        value.span
+    }
 }
 
 impl<'t> Written<'t> {

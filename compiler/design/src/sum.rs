@@ -75,6 +75,9 @@ impl<'t> Reader<'t> {
         }
         let known = scope.names().into_iter().chain(world.names(Kind::Measure));
         let suggestion = did_you_mean(name, known);
+        if self.may_be_unread(name, suggestion.as_deref(), None) {
+            return None;
+        }
         self.report(codes::name_unknown(span, "measure", name, suggestion));
         None
     }

@@ -113,11 +113,11 @@ fn print_runs(window: &Window, panel: &Panel, page: &mut Page) {
         ]);
     }
     page.table(&table);
-    let quantity = counted_of(panel.quantity, "panel", "panels alike");
-    page.paragraph(&format!(
-        "Together {}, for each of {quantity}.",
-        panel.tape_together.text
-    ));
+    let together = &panel.tape_together.text;
+    page.paragraph(&match panel.quantity {
+        0 | 1 => format!("Together {together}."),
+        quantity => format!("Together {together}, for each of {quantity} panels alike."),
+    });
     if let Some(strips) = &panel.pleat_strips {
         page.paragraph(&format!(
             "And behind its folds {} of {}.",

@@ -33,12 +33,40 @@ impl New {
             console.refuse(report);
             return;
         }
-        let job = self.folder.join("job.pelmet");
-        let job = job.display();
+        let job = self.folder.join("job.pelmet").display().to_string();
+        let typed = as_typed(&job);
         console.say(&format!(
             "Started a project in `{}`.\nNext: open `{job}`, set the sizes of your window, and run\n    \
-             pelmet build {job}\n",
+             pelmet build {typed}\n",
             self.folder.display()
         ));
+    }
+}
+
+/// A path as it is typed at a shell: in quotes where it has letters that mean something there.
+fn as_typed(path: &str) -> String {
+    let is_plain = |letter: char| letter.is_alphanumeric() || "/\\._-:".contains(letter);
+    if path.chars().all(is_plain) {
+        path.to_owned()
+    } else {
+        format!("'{}'", path.replace('\'', r"'\''"))
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::as_typed;
+
+    #[test]
+    fn a_path_with_blanks_or_quotes_is_typed_in_quotes() {
+        for (path, typed) in [
+            ("bay/job.pelmet", "bay/job.pelmet"),
+            ("salle-à-manger/job.pelmet", "salle-à-manger/job.pelmet"),
+            ("it s/job.pelmet", "'it s/job.pelmet'"),
+            ("it's/job.pelmet", r"'it'\''s/job.pelmet'"),
+            ("a;b/job.pelmet", "'a;b/job.pelmet'"),
+        ] {
+            assert_eq!(as_typed(path), typed);
+        }
     }
 }

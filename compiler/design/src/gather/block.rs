@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_diagnostics::{Span, codes};
+use pelmet_diagnostics::{Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Block, Entry, Phrase, Separator, Term};
 
 use super::{Acceptance, Gathering, OUTLINE_STEPS, PLEAT_STEPS, first_word};
@@ -57,7 +57,9 @@ impl<'t> Gathering<'t, '_> {
             {
                 self.inner_panel(entry, from_library, parts);
             } else if is_step(kind, word, entry) {
-                parts.steps.extend(self.steps(entry));
+                let told = self.diagnostics.len();
+                parts.steps.extend(self.steps(kind, entry));
+                parts.damaged |= self.diagnostics.len() > told;
             } else {
                 self.property(kind, entry, parts);
             }
@@ -96,7 +98,10 @@ impl<'t> Gathering<'t, '_> {
             return;
         }
         let Some(key) = key(entry) else {
-            self.unknown_step(kind, entry);
+            match key_without_colon(kind, entry) {
+                Some((key, span)) => self.diagnostics.push(codes::colon_missing(span, &key)),
+                None => self.unknown_step(kind, entry),
+            }
             parts.damaged = true;
             return;
         };
@@ -145,6 +150,18 @@ impl<'t> Gathering<'t, '_> {
         }
     }
 
+    /// The steps of some phrases; one that begins with a misspelt word is reported and left out.
+    fn known_steps(&mut self, kind: Kind, phrases: &'t [Phrase]) -> Vec<Step<'t>> {
+        let mut steps = split_steps(phrases);
+        for (index, phrase) in phrases.iter().enumerate() {
+            if let Some((word, span)) = misspelt_step(phrase, index == 0) {
+                self.unknown_property(kind, word, span);
+                steps.clear();
+            }
+        }
+        steps
+    }
+
     fn unknown_property(&mut self, kind: Kind, key: &str, span: Span) {
         let mut known: Vec<&str> = kind
             .properties()
@@ -161,14 +178,14 @@ impl<'t> Gathering<'t, '_> {
     }
 
     /// The steps of one entry: `margin 2 in`, or `repeat: box 2 in, space 3 in`.
-    fn steps(&mut self, entry: &'t Entry) -> Vec<Step<'t>> {
+    fn steps(&mut self, kind: Kind, entry: &'t Entry) -> Vec<Step<'t>> {
         let head = entry.head.phrases.first();
         let repeats = first_word(entry) == Some("repeat");
         match (&entry.value, &entry.block, head) {
             (Some(value), None, Some(head)) if repeats => {
                 vec![Step::Repeat {
                     head,
-                    steps: split_steps(&value.phrases),
+                    steps: self.known_steps(kind, &value.phrases),
                     span: entry.span,
                 }]
             }
@@ -176,7 +193,7 @@ impl<'t> Gathering<'t, '_> {
                 let steps = block
                     .entries
                     .iter()
-                    .flat_map(|inner| self.steps(inner))
+                    .flat_map(|inner| self.steps(kind, inner))
                     .collect();
                 vec![Step::Repeat {
                     head,
@@ -184,13 +201,44 @@ impl<'t> Gathering<'t, '_> {
                     span: entry.span,
                 }]
             }
-            (None, None, _) if !repeats => split_steps(&entry.head.phrases),
+            (None, None, _) if !repeats => self.known_steps(kind, &entry.head.phrases),
             _ => {
                 self.not_understood(entry);
                 Vec::new()
             }
         }
     }
+}
+
+/// The known key that the words of an entry begin with, where a value follows it and no colon.
+fn key_without_colon(kind: Kind, entry: &Entry) -> Option<(String, Span)> {
+    let first = entry.head.phrases.first()?;
+    let words = first.leading_words();
+    let longest = words.len().min(first.terms.len().checked_sub(1)?);
+    let known = (1..=longest).rev().find_map(|count| {
+        let key = words.get(..count)?.join(" ");
+        kind.property(&key)?;
+        Some((key, count))
+    });
+    // A window also takes the parameters of its treatment, which are single words.
+    let may_be_parameter = kind == Kind::Window && words.len() == 1 && longest == 1;
+    let (key, count) = match known {
+        Some(known) => known,
+        None if may_be_parameter => ((*words.first()?).to_owned(), 1),
+        None => return None,
+    };
+    let last = first.terms.get(count.checked_sub(1)?)?;
+    Some((key, first.terms.first()?.span.to(last.span)))
+}
+
+/// The word a phrase begins with, if it was meant for a step and is none. The first phrase begins a
+/// step anyhow; a later one may belong to the step before it, unless its word is near to a step's.
+fn misspelt_step(phrase: &Phrase, is_first: bool) -> Option<(&str, Span)> {
+    let term = phrase.terms.first()?;
+    let word = term.word()?;
+    let steps = || PLEAT_STEPS.iter().chain(OUTLINE_STEPS).copied();
+    let meant = is_first || did_you_mean(word, steps()).is_some();
+    (meant && !steps().any(|step| step == word)).then_some((word, term.span))
 }
 
 /// `fabric rust like oat`, with or without a block.

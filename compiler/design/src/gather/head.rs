@@ -8,6 +8,7 @@ use pelmet_syntax::tree::{Argument, Call, Entry, Phrase, Term, TermKind};
 use super::{Gathering, known_inside};
 use crate::item::{Item, Parameter};
 use crate::kind::Kind;
+use crate::reference::bracket_apart;
 use crate::scope::Written;
 
 /// A name, what has to be given to use it, and the terms after them.
@@ -37,10 +38,16 @@ impl<'t> Gathering<'t, '_> {
             parameters,
             mut rest,
         } = self.named(kind, entry, first)?;
+        if self.is_bracket_apart(first.terms.get(1..).unwrap_or_default()) {
+            return None;
+        }
         let mut like = None;
         if let [word, other, after @ ..] = rest
             && word.word() == Some("like")
         {
+            if self.is_bracket_apart(rest.get(1..).unwrap_or_default()) {
+                return None;
+            }
             like = Some(other);
             rest = after;
         }
@@ -67,6 +74,17 @@ impl<'t> Gathering<'t, '_> {
             from_library,
             damaged: parts.damaged || entry.is_broken(),
         })
+    }
+
+    /// Reports a bracket that does not touch the name at the beginning of these terms.
+    fn is_bracket_apart(&mut self, terms: &[Term]) -> bool {
+        let [named, rest @ ..] = terms else {
+            return false;
+        };
+        let report = bracket_apart(named, rest.first());
+        let found = report.is_some();
+        self.diagnostics.extend(report);
+        found
     }
 
     fn named(&mut self, kind: Kind, entry: &Entry, first: &'t Phrase) -> Option<Named<'t>> {
@@ -146,15 +164,24 @@ impl<'t> Gathering<'t, '_> {
         }
         match value.map(|value| value.phrases.as_slice()) {
             Some([Phrase { terms, .. }]) if terms.len() == 1 => terms.first(),
+            Some([Phrase { terms, .. }]) if self.is_bracket_apart(terms) => None,
             None if has_like => None,
             _ => {
                 if !entry.is_broken() {
-                    let line = "window bay: layered-valance {";
+                    let name = entry
+                        .head
+                        .phrases
+                        .first()
+                        .and_then(|phrase| phrase.terms.get(1));
+                    let line = match name.and_then(Term::word) {
+                        Some(name) if name != "from" => format!("window {name}: NAME {{"),
+                        _ => String::from("windows from \"windows.csv\": NAME {"),
+                    };
                     self.diagnostics.push(codes::property_missing(
                         entry.head.span,
                         "this window",
                         "treatment",
-                        line,
+                        &line,
                     ));
                 }
                 None

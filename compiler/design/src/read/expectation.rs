@@ -256,7 +256,7 @@ impl<'t> Reader<'t> {
             None => {
                 let found = amount.fixed.dimension;
                 let report = if found == Dimension::NUMBER {
-                    codes::count_not_whole(term.span, "expect", self.sources.snippet(term.span))
+                    codes::count_not_whole(term.span, "expect", self.sources.snippet(term.span), 0)
                 } else {
                     codes::kind_wanted(term.span, "a count", found.in_words())
                 };

@@ -51,8 +51,8 @@ impl<'t> Reader<'t> {
                 .flatten(),
             price: properties.get("price").and_then(|value| self.price(value)),
         };
-        self.usable(&fabric, &properties);
-        (complete && width.flatten().is_some()).then_some(fabric)
+        let usable = self.usable(&fabric, &properties);
+        (complete && usable && width.flatten().is_some()).then_some(fabric)
     }
 
     /// The fabric a value names, by its index in the job; `None` inside for `none`.
@@ -73,15 +73,18 @@ impl<'t> Reader<'t> {
         self.fabrics.get(referred.item.name).copied()
     }
 
-    fn usable(&mut self, fabric: &Fabric, properties: &Properties<'t>) {
+    /// Whether the selvages leave any cloth between them.
+    fn usable(&mut self, fabric: &Fabric, properties: &Properties<'t>) -> bool {
+        let usable = fabric.usable_width().is_positive();
         if let Some(selvage) = properties.get("selvage")
-            && !fabric.usable_width().is_positive()
+            && !usable
         {
             let (width, edge) = (self.shown(fabric.width), self.shown(fabric.selvage));
             let report = codes::selvages_too_wide(selvage.span, &edge, &width);
             let span = properties.get("width").map(|width| width.span);
             self.report(report.label_if_known(span, format!("the whole width is {width}")));
         }
+        usable
     }
 
     /// `12 1/2 in along, 9 in across, half-drop`, or `none`.

@@ -54,6 +54,10 @@ impl<'t> Reader<'t> {
         let Some((_, hang)) = hang else {
             return self.named_head(&value, first);
         };
+        if let Some((part, _)) = cursor.clone().any_word().filter(|(word, _)| is_part(word)) {
+            self.comma_missing(&cursor, "head", part);
+            return None;
+        }
         self.nothing_more(&cursor, "head", HANG)?;
         let mut parts = Parts {
             lengths: BTreeMap::new(),
@@ -233,6 +237,11 @@ impl<'t> Reader<'t> {
         };
         Some((heading, spans))
     }
+}
+
+/// Whether a word is the name of one of a heading's numbers.
+fn is_part(word: &str) -> bool {
+    word != "hang" && Kind::Heading.property(word).is_some()
 }
 
 impl Hang {

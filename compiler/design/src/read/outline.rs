@@ -125,8 +125,8 @@ impl<'t> Reader<'t> {
         others: Vec<Cursor<'t>>,
     ) -> Option<OutlineStep> {
         let read = self.line(word, &mut cursor)?;
-        self.nothing_more(&cursor, word, "one line")?;
-        self.no_more_phrases(others, word, "one line")?;
+        self.nothing_more(&cursor, word, goes(word))?;
+        self.no_more_phrases(others, word, goes(word))?;
         Some(read)
     }
 
@@ -252,6 +252,15 @@ impl<'t> Reader<'t> {
             part: amount.of_width,
             plus,
         })
+    }
+}
+
+/// Where the line of a step can go, in words.
+fn goes(word: &str) -> &'static str {
+    match word {
+        "from" | "to" => POINT,
+        "up" => "a length, or `to heading`",
+        _ => "a length",
     }
 }
 

@@ -277,11 +277,16 @@ fn panel_properties<'t>(chain: &[(&'t Item<'t>, Scope<'t>)]) -> Properties<'t> {
     properties
 }
 
-/// Where the value of each property stands.
+/// Where the value of each property stands. A length that was handed on stands where it was given:
+/// there it can be changed, and the name that hands it on is right.
 pub(crate) fn places(properties: &Properties<'_>) -> BTreeMap<String, Span> {
+    let place = |key: &str, value: &Value<'_>| match key {
+        "drop" | "finished width" | "flat width" | "cut width" => value.origin(),
+        _ => value.span,
+    };
     properties
         .iter()
-        .map(|(key, value)| ((*key).to_owned(), value.span))
+        .map(|(key, value)| ((*key).to_owned(), place(key, value)))
         .collect()
 }
 

@@ -1,6 +1,6 @@
 //! Reading rods and boards.
 
-use pelmet_diagnostics::{codes, with_article};
+use pelmet_diagnostics::codes;
 use pelmet_measure::Length;
 use pelmet_workroom::{Board, Rod, Support};
 
@@ -18,7 +18,12 @@ impl<'t> Reader<'t> {
         let mut cursors = self.phrases(value)?.into_iter();
         let mut first = cursors.next()?;
         let referred = self.item_at(&mut first, kind, property);
-        self.nothing_more(&first, property, &with_article(kind.noun()))?;
+        if first.clone().words(&["top", "at"]) {
+            self.comma_missing(&first, property, "top at");
+            return None;
+        }
+        let wanted = self.wanted(kind);
+        self.nothing_more(&first, property, &wanted)?;
         let mut top_at = None;
         for mut cursor in cursors {
             if !cursor.words(&["top", "at"]) {

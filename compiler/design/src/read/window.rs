@@ -165,7 +165,7 @@ impl<'t> Reader<'t> {
                 sound = false;
                 if !window.damaged {
                     let owner = format!("the window `{}`", window.name);
-                    let line = format!("{}: …", parameter.name);
+                    let line = self.line_for_parameter(parameter.name);
                     let report =
                         codes::property_missing(window.place(), &owner, parameter.name, &line);
                     self.report(report.label(parameter.span, "the treatment asks for it here"));
@@ -173,6 +173,15 @@ impl<'t> Reader<'t> {
             }
         }
         sound.then(|| Scope::default().with(bindings))
+    }
+
+    /// A line that gives a parameter of a treatment, as the property of a panel would be given that
+    /// has its name.
+    fn line_for_parameter(&self, name: &str) -> String {
+        match Kind::Panel.property(name) {
+            Some(property) => self.line_for(None, property),
+            None => format!("{name}: …"),
+        }
     }
 
     /// `centred on bib, 8 in below heading`.

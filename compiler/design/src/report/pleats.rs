@@ -125,7 +125,22 @@ fn no_fit(
         (kind, &panel.text(wanted)),
         stated.property,
         &fitting.collect::<Vec<_>>(),
+        has_range(panel),
     )
+}
+
+/// Whether some plain cloth between the pleats has a range, so that it is only too small.
+fn has_range(panel: PanelPlace<'_>) -> bool {
+    let rule = panel.order.and_then(|order| order.pleats.as_ref());
+    rule.is_some_and(|rule| any_range(&rule.steps))
+}
+
+fn any_range(steps: &[PleatStep]) -> bool {
+    steps.iter().any(|step| match &step.kind {
+        StepKind::Plain(length) => !length.is_fixed(),
+        StepKind::Repeat { steps, .. } => any_range(steps),
+        StepKind::Pleat(_) | StepKind::Rest => false,
+    })
 }
 
 fn widths_contradict(

@@ -109,6 +109,7 @@ fn fill_out_of_range(
 ) -> Diagnostic {
     let window = panel.window;
     let too_wide = share > limit;
+    let to_write = too_wide.then(|| panel.exact(share));
     let share_text = if share.is_positive() {
         panel.text(share)
     } else {
@@ -132,7 +133,7 @@ fn fill_out_of_range(
             &panel.text(to_cover - taken),
         ),
         (&share_text, &bound),
-        too_wide,
+        to_write.as_deref(),
     )
 }
 

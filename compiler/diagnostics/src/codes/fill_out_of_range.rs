@@ -26,18 +26,18 @@ Hang more or fewer panels, change the panels that do not fill, or widen the limi
 };
 
 /// Of the length `to_cover` the other panels take `taken` and leave `left`, of which `share` falls to
-/// `panel`; that is outside its `bound` ("at most 30 in"), and `too_wide` or too narrow.
+/// `panel`; that is outside its `bound` ("at most 30 in"), and either `too_wide`,
+/// with the share as it is written, or too narrow.
 pub fn fill_out_of_range(
     panel: &str,
     (width, row, support): (Span, Span, Span),
     (to_cover, taken, left): (&str, &str, &str),
     (share, bound): (&str, &str),
-    too_wide: bool,
+    too_wide: Option<&str>,
 ) -> Diagnostic {
-    let help = if too_wide {
-        format!("hang one panel more, or write `fill at most {share}`")
-    } else {
-        String::from("hang one panel fewer, or make the other panels narrower")
+    let help = match too_wide {
+        Some(to_write) => format!("hang one panel more, or write `fill at most {to_write}`"),
+        None => String::from("hang one panel fewer, or make the other panels narrower"),
     };
     CODE.report(format!(
         "the row leaves {share} for {panel}, which is to be {bound}"

@@ -24,8 +24,8 @@ Make the drop shorter than the height, or correct the height if it was measured 
     },
 };
 
-/// The `drop` of `panel` is `amount` more than the height of its rod or board, which is written
-/// `to_write`.
+/// The `drop` of `panel` is `amount` more than the height of its rod or board, which
+/// is written `to_write`.
 pub fn longer_than_height(
     panel: &str,
     (drop, drop_text): (Span, &str),
@@ -40,5 +40,5 @@ pub fn longer_than_height(
     .sum(format!(
         "{drop_text} of drop - {height} of height = {amount} on the floor"
     ))
-    .help(format!("write `drop: {to_write}` or less"))
+    .help(format!("{panel} needs a drop of at most {to_write}"))
 }

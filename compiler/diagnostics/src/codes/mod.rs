@@ -12,6 +12,7 @@ pub mod argument_missing;
 pub mod argument_twice;
 pub mod argument_unknown;
 pub mod block_missing;
+pub mod bracket_apart;
 pub mod bracket_not_closed;
 pub mod bracket_not_opened;
 pub mod brackets_differ;
@@ -19,6 +20,8 @@ pub mod cannot_be_accepted;
 pub mod character_not_known;
 pub mod cloth_too_narrow;
 pub mod code_unknown;
+pub mod colon_missing;
+pub mod comma_missing;
 pub mod count_not_whole;
 pub mod curly_quotes;
 pub mod curve_too_tight;
@@ -59,9 +62,11 @@ pub mod layout_not_sound;
 pub mod length_negative;
 pub mod length_not_positive;
 pub mod length_too_large;
+pub mod library_file_unknown;
 pub mod like_in_a_circle;
 pub mod lining_and_method_differ;
 pub mod lining_shrinks_more;
+pub mod list_quote_open;
 pub mod list_row_uneven;
 pub mod list_too_long;
 pub mod list_without_names;
@@ -126,6 +131,7 @@ pub mod sum_too_long;
 pub mod tail_shows;
 pub mod text_not_closed;
 pub mod thickness_missing;
+pub mod too_many_arguments;
 pub mod too_many_corners;
 pub mod too_many_mistakes;
 pub mod too_many_pieces;
@@ -139,6 +145,7 @@ pub mod use_too_deep;
 pub mod use_unclear;
 pub mod value_unfinished;
 pub mod wall_too_thick;
+pub mod warning_unknown;
 pub mod width_missing;
 pub mod width_not_in_proportion;
 pub mod widths_contradict;
@@ -162,6 +169,7 @@ codes! {
     argument_twice
     argument_unknown
     block_missing
+    bracket_apart
     bracket_not_closed
     bracket_not_opened
     brackets_differ
@@ -169,6 +177,8 @@ codes! {
     character_not_known
     cloth_too_narrow
     code_unknown
+    colon_missing
+    comma_missing
     count_not_whole
     curly_quotes
     curve_too_tight
@@ -209,9 +219,11 @@ codes! {
     length_negative
     length_not_positive
     length_too_large
+    library_file_unknown
     like_in_a_circle
     lining_and_method_differ
     lining_shrinks_more
+    list_quote_open
     list_row_uneven
     list_too_long
     list_without_names
@@ -276,6 +288,7 @@ codes! {
     tail_shows
     text_not_closed
     thickness_missing
+    too_many_arguments
     too_many_corners
     too_many_mistakes
     too_many_pieces
@@ -289,6 +302,7 @@ codes! {
     use_unclear
     value_unfinished
     wall_too_thick
+    warning_unknown
     width_missing
     width_not_in_proportion
     widths_contradict

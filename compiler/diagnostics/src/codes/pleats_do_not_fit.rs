@@ -52,13 +52,15 @@ pub struct FittingWidth {
 }
 
 /// No count of pleats brings `panel` to the `wanted` width, which is of the `kind` "finished width"
-/// or "flat width" and stated by the `property`; `fitting` are the nearest that do, nearest first.
+/// or "flat width" and stated by the `property`; `fitting` are the nearest that do, nearest first. `has_range` tells whether some plain cloth
+/// between the pleats has a range already.
 pub fn pleats_do_not_fit(
     panel: &str,
     (width, pleats): (Span, Span),
     (kind, wanted): (&str, &str),
     property: &str,
     fitting: &[FittingWidth],
+    has_range: bool,
 ) -> Diagnostic {
     let report = CODE
         .report(format!(
@@ -74,7 +76,11 @@ pub fn pleats_do_not_fit(
     let lines: Vec<String> = to_write
         .map(|value| format!("`{property}: {value}`"))
         .collect();
-    let range = "give a space of the pleats a range, such as `space 3 in to 4 in`";
+    let range = if has_range {
+        "give the spaces of the pleats a wider range"
+    } else {
+        "give a space of the pleats a range, such as `space 3 in to 4 in`"
+    };
     let Some(nearest) = fitting.first().and_then(|width| width.to_write.as_deref()) else {
         return report.help(range);
     };

@@ -1,14 +1,14 @@
-//! More mistakes of reading in one file than are worth telling.
+//! More mistakes than are worth telling.
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// More mistakes of reading in one file than are worth telling.
+/// More mistakes than are worth telling.
 pub const CODE: Code = Code {
     slug: "too-many-mistakes",
     severity: Severity::Error,
     page: "\
-The file has so many places that cannot be read that the rest of them are not listed. Most often it
-is not a design at all, or it was saved by a word processor.
+There are so many mistakes that the rest of them are not listed. Most often a file is not a design at
+all, or it was saved by a word processor.
 
 The limit is there so that the first mistakes are not lost among the others.
 
@@ -22,7 +22,7 @@ Mend those that are listed and read the file again.
 
 /// The mistake at `here` is the first beyond the `limit`.
 pub fn too_many_mistakes(here: Option<Span>, limit: usize) -> Diagnostic {
-    CODE.report(format!("more than {limit} places cannot be read"))
-        .label_if_known(here, "the places from here on are not listed")
+    CODE.report(format!("there are more than {limit} mistakes"))
+        .label_if_known(here, "the mistakes from here on are not listed")
         .help("mend those that are listed and read the file again")
 }

@@ -1,4 +1,4 @@
-//! A notch or neck that leaves no room for its seam allowance.
+//! A notch or neck that leaves no room for its allowance.
 
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
@@ -8,13 +8,13 @@ pub const CODE: Code = Code {
     slug: "too-narrow-for-allowance",
     severity: Severity::Error,
     page: "\
-A notch is narrower than the two seam allowances that lie in it, or an edge is too short for the
-allowances at its two ends.
+A notch is narrower than the two allowances that lie in it, or an edge is too short for the
+allowances at its two ends. An allowance is a seam or a hem.
 
 The allowances run into each other: there is no cloth left to sew to, and the corners cannot be
 turned.
 
-Make the notch wider or the edge longer, or choose a making method with a narrower seam.
+Make the notch wider or the edge longer, or choose a making method with narrower allowances.
 ",
     failing: one_window! {
         items: "\
@@ -48,7 +48,7 @@ pub fn too_narrow_for_allowance(
     (width, needed, missing): (&str, &str, &str),
 ) -> Diagnostic {
     CODE.report(format!(
-        "in the outline of {panel}, {width} is too narrow for the seam allowance"
+        "in the outline of {panel}, {width} is too narrow for the allowance"
     ))
     .label(step, format!("{width} wide"))
     .label(make, format!("needs {needed} there"))
@@ -57,6 +57,6 @@ pub fn too_narrow_for_allowance(
         "{needed} for the allowances - {width} = {missing} missing"
     ))
     .help(format!(
-        "make it at least {needed} wide, or the seam of the making method narrower"
+        "make it at least {needed} wide, or the allowance of the making method narrower"
     ))
 }

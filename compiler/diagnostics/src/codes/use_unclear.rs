@@ -1,6 +1,6 @@
 //! A `use` line that names neither a file nor the standard library.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
 /// A `use` line that names neither a file nor the standard library.
 pub const CODE: Code = Code {
@@ -23,9 +23,19 @@ use standard pleats
     ),
 };
 
-/// The `use` line at `span` says neither a path nor `standard`.
-pub fn use_unclear(span: Span) -> Diagnostic {
-    CODE.report("this `use` does not say what to use")
-        .label(span, "a path in quotes, or `standard`, should follow")
-        .help("write `use \"styles/house.pelmet\"` for a file of yours, or `use standard pleats`")
+/// The `use` line at `span` says neither a path nor `standard`, though perhaps the word at
+/// `meant_standard` was meant so.
+pub fn use_unclear(span: Span, meant_standard: Option<Span>) -> Diagnostic {
+    let report = CODE
+        .report("this `use` does not say what to use")
+        .label(span, "a path in quotes, or `standard`, should follow");
+    let report = match meant_standard {
+        Some(word) => report.help("did you mean `standard`?").fix(Fix::replace(
+            "write `standard`",
+            word,
+            "standard",
+        )),
+        None => report,
+    };
+    report.help("write `use \"styles/house.pelmet\"` for a file of yours, or `use standard pleats`")
 }

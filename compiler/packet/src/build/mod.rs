@@ -5,9 +5,10 @@ mod expected;
 mod judge;
 mod layout;
 mod panel_asked;
+mod told_once;
 
 use pelmet_design::{Design, Project, load, resolve};
-use pelmet_diagnostics::{Diagnostic, Diagnostics, FileId, Sources};
+use pelmet_diagnostics::{Diagnostic, Diagnostics, FileId, Severity, Sources, Span, codes};
 use pelmet_workroom::{Work, work};
 
 use crate::lay::LaidCloth;
@@ -15,6 +16,10 @@ use crate::packet::Expectation;
 use crate::{Packet, Parts, assemble};
 use broken::Broken;
 use judge::Judge;
+use told_once::told_once;
+
+/// The most mistakes that are told of one design.
+pub const MAXIMUM_MISTAKES_TOLD: usize = 200;
 
 /// What came of a design.
 #[derive(Debug)]
@@ -64,7 +69,7 @@ pub fn check(main: &str, project: &dyn Project) -> Checked {
     let mut diagnostics = Diagnostics::new();
     diagnostics.extend(found);
     Checked {
-        diagnostics: diagnostics.settle(&loaded.sources),
+        diagnostics: up_to_limit(diagnostics.settle(&loaded.sources)),
         sources: loaded.sources,
         main: loaded.main,
         answer,
@@ -87,10 +92,24 @@ pub fn build(main: &str, project: &dyn Project) -> Built {
     }
 }
 
+/// The reports up to the last mistake that is told; so many more would hide the first.
+fn up_to_limit(mut diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
+    let mut errors = diagnostics
+        .iter()
+        .enumerate()
+        .filter(|(_, report)| report.severity == Severity::Error);
+    if let Some((first_untold, report)) = errors.nth(MAXIMUM_MISTAKES_TOLD) {
+        let here = report.primary().map(Span::start_of);
+        diagnostics.truncate(first_untold);
+        diagnostics.push(codes::too_many_mistakes(here, MAXIMUM_MISTAKES_TOLD));
+    }
+    diagnostics
+}
+
 /// Does all that follows from a resolved design; nothing where anything found is an error.
 fn answer(design: Design, found: &mut Vec<Diagnostic>) -> Option<Answer> {
     let (work, findings) = work(&design.job);
-    found.extend(findings.iter().map(|finding| design.report(finding)));
+    found.extend(told_once(&design, &findings));
     let laid = layout::lay_all(&design, &work, found);
     let broken = Broken::of(&design, &findings, found);
     let expectations = Judge {

@@ -1,0 +1,31 @@
+//! Two parts of a value without the comma between them.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Fix, Severity, Span};
+
+/// Two parts of a value without the comma between them.
+pub const CODE: Code = Code {
+    slug: "comma-missing",
+    severity: Severity::Error,
+    page: "\
+The value has several parts, and the comma between two of them is missing.
+
+Write the comma: `rod: brass-pole(72 in), top at 86 in`.
+",
+    failing: one_window! {
+        panel: ["finished width: 40 in", "drop: 14 in"],
+        window: "rod: pole top at 84 in",
+    },
+    mend: one_window! {
+        panel: ["finished width: 40 in", "drop: 14 in"],
+        window: "rod: pole, top at 84 in",
+    },
+};
+
+/// `property` lacks a comma at `end`, before the `part` of its value that stands at `span`.
+pub fn comma_missing(end: Span, span: Span, property: &str, part: &str) -> Diagnostic {
+    CODE.report(format!("`{property}` lacks a comma before `{part}`"))
+        .label(span, "a comma is missing before this")
+        .help(format!("write `, {part}`"))
+        .fix(Fix::insert("write the comma", end, ","))
+}
