@@ -61,7 +61,9 @@ proptest! {
             for (width, pleats) in below.into_iter().chain(above) {
                 let (finished, flat) = widths(width);
                 prop_assert!(lay_out(&rule, finished, flat).is_ok(), "{width:?}");
-                let promised = (1..=60).any(|turns| {
+                // Where faces overlap, a very large count can come out narrow.
+                let most_turns = if pleats > 100 { 1_000 } else { 60 };
+                let promised = (1..=most_turns).any(|turns| {
                     let laid = lay_out(&with_turns(&rule, turns), finished, flat);
                     laid.is_ok_and(|laid| u32::try_from(laid.pleats.len()) == Ok(pleats))
                 });
