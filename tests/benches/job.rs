@@ -3,6 +3,7 @@
 use criterion::{Criterion, criterion_group, criterion_main};
 use pelmet_design::{load, resolve};
 use pelmet_diagnostics::FileId;
+use pelmet_packet::check;
 use pelmet_syntax::parse;
 use pelmet_tests::{Memory, generated_job};
 
@@ -18,6 +19,9 @@ fn thousand_windows(criterion: &mut Criterion) {
     group.bench_function("read", |bencher| bencher.iter(|| parse(FileId(0), &text)));
     group.bench_function("resolve", |bencher| {
         bencher.iter(|| resolve(&load(&project.main, &project)));
+    });
+    group.bench_function("check", |bencher| {
+        bencher.iter(|| check(&project.main, &project));
     });
     group.bench_function("build", |bencher| bencher.iter(|| project.build()));
     group.bench_function("build and print", |bencher| {

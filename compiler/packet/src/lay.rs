@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_bolt::{Cloth, Fault, Layout, LayoutTrouble};
+use pelmet_bolt::{Cloth, Effort, Fault, Layout, LayoutTrouble};
 use pelmet_measure::{Length, Style};
 use pelmet_workroom::{
     Fabric, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Strip, Way, WindowOrder, Work,
@@ -85,6 +85,15 @@ impl ClothToLay {
     /// Why the pieces cannot be laid; the piece it names is an index into [`ClothToLay::cuts`].
     pub fn lay(&self) -> Result<Layout, LayoutTrouble> {
         pelmet_bolt::lay(&self.cloth, &self.pieces())
+    }
+
+    /// Lays every piece without searching for a shorter layout: enough to know whether they fit.
+    ///
+    /// # Errors
+    ///
+    /// Why the pieces cannot be laid, as for [`ClothToLay::lay`].
+    pub fn lay_quickly(&self) -> Result<Layout, LayoutTrouble> {
+        pelmet_bolt::lay_with(&self.cloth, &self.pieces(), Effort::NONE)
     }
 
     /// What the independent checker holds against a layout; nothing for a sound one.

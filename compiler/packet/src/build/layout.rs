@@ -1,17 +1,25 @@
 //! Laying every cloth out, and what there is to say against it.
 
 use pelmet_bolt::{Fault, LayoutTrouble};
-use pelmet_design::Design;
+use pelmet_design::{Design, ExpectedSubject};
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
 use pelmet_workroom::{Layer, Work};
 
+use super::Purpose;
 use super::broken::Broken;
 use crate::lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 
 /// Lays every cloth that something is cut from. Every layout is checked by the independent checker
 /// before anything is made of it.
-pub(crate) fn lay_all(design: &Design, work: &Work, found: &mut Vec<Diagnostic>) -> Vec<LaidCloth> {
+///
+/// Where only the reports are wanted, a cloth of which nothing is expected is laid quickly.
+pub(crate) fn lay_all(
+    design: &Design,
+    work: &Work,
+    purpose: Purpose,
+    found: &mut Vec<Diagnostic>,
+) -> Vec<LaidCloth> {
     cloths_to_lay(&design.job, work, &design.style)
         .into_iter()
         .filter_map(|to_lay| {
@@ -19,7 +27,13 @@ pub(crate) fn lay_all(design: &Design, work: &Work, found: &mut Vec<Diagnostic>)
                 design,
                 to_lay: &to_lay,
             };
-            match to_lay.lay() {
+            let quickly = purpose == Purpose::Reports && !is_expected(design, to_lay.fabric);
+            let laid = if quickly {
+                to_lay.lay_quickly()
+            } else {
+                to_lay.lay()
+            };
+            match laid {
                 Err(trouble) => {
                     found.extend(cloth.in_trouble(&trouble, Broken::any(found)));
                     None
@@ -31,6 +45,17 @@ pub(crate) fn lay_all(design: &Design, work: &Work, found: &mut Vec<Diagnostic>)
             }
         })
         .collect()
+}
+
+/// Whether the design expects anything of the length of a cloth.
+fn is_expected(design: &Design, cloth: usize) -> bool {
+    let subjects = design
+        .expectations
+        .iter()
+        .map(|expectation| &expectation.subject);
+    subjects.into_iter().any(
+        |subject| matches!(subject, ExpectedSubject::Fabric { fabric, .. } if *fabric == cloth),
+    )
 }
 
 /// The sums are without a mistake and there is no packet all the same.

@@ -55,17 +55,30 @@ struct Answer {
     expectations: Vec<Expectation>,
 }
 
+/// What a design is worked out for.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) enum Purpose {
+    /// Its reports alone.
+    Reports,
+    /// Its packet.
+    Packet,
+}
+
 /// Checks a design: reads it, resolves it, does the sums, lays every cloth out and holds the answer
 /// against what the design expects.
 ///
 /// No step stops at a mistake, so that one run finds all of them; and a mistake is told once, where
 /// it was made, so whatever depends on it stays silent.
 pub fn check(main: &str, project: &dyn Project) -> Checked {
+    check_for(Purpose::Reports, main, project)
+}
+
+fn check_for(purpose: Purpose, main: &str, project: &dyn Project) -> Checked {
     let loaded = load(main, project);
     let resolved = resolve(&loaded);
     let mut found = loaded.diagnostics;
     found.extend(resolved.diagnostics);
-    let answer = answer(resolved.design, &mut found);
+    let answer = answer(resolved.design, purpose, &mut found);
     let mut diagnostics = Diagnostics::new();
     diagnostics.extend(found);
     Checked {
@@ -78,7 +91,7 @@ pub fn check(main: &str, project: &dyn Project) -> Checked {
 
 /// Builds the packet of a design that has been checked and found sound.
 pub fn build(main: &str, project: &dyn Project) -> Built {
-    let mut checked = check(main, project);
+    let mut checked = check_for(Purpose::Packet, main, project);
     let answer = checked.answer.as_ref();
     let packet = answer.and_then(|answer| answer.packet(&checked.diagnostics));
     if let (Some(answer), None) = (answer, &packet) {
@@ -107,10 +120,10 @@ fn up_to_limit(mut diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
 }
 
 /// Does all that follows from a resolved design; nothing where anything found is an error.
-fn answer(design: Design, found: &mut Vec<Diagnostic>) -> Option<Answer> {
+fn answer(design: Design, purpose: Purpose, found: &mut Vec<Diagnostic>) -> Option<Answer> {
     let (work, findings) = work(&design.job);
     found.extend(told_once(&design, &findings));
-    let laid = layout::lay_all(&design, &work, found);
+    let laid = layout::lay_all(&design, &work, purpose, found);
     let broken = Broken::of(&design, &findings, found);
     let expectations = Judge {
         design: &design,
