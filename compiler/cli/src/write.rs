@@ -71,29 +71,48 @@ fn in_the_way(folder: &Path, replaceable: &[&str]) -> Option<String> {
     names.first().map(|name| format!("`{name}` in it"))
 }
 
-/// Both the new folder and the old one stand in a temporary folder beside the target for a moment,
-/// so that each step of the exchange is one renaming.
+/// The new folder is made beside the target and then takes its place. The old one, where there is
+/// one, goes with what is left of the work.
 fn try_replace_folder(folder: &Path, files: &[(&str, &str)]) -> io::Result<()> {
     let folder = folder.canonicalize().unwrap_or_else(|_| folder.to_owned());
     fs::create_dir_all(folder_of(&folder))?;
     let beside = Builder::new()
         .prefix(PREFIX)
         .tempdir_in(folder_of(&folder))?;
-    let (new, old) = (beside.path().join("new"), beside.path().join("old"));
+    let new = beside.path().join("new");
     for (name, text) in files {
         write_new(&new.join(name), text)?;
     }
-    if folder.exists() {
-        fs::rename(&folder, &old)?;
+    if !folder.exists() {
+        return fs::rename(&new, &folder);
     }
-    fs::rename(&new, &folder).inspect_err(|_| put_back(&old, &folder, beside))
+    exchange(&new, &folder).or_else(|_| one_after_the_other(&new, &folder, beside))
 }
 
-/// Should even this fail, what was there is kept where it is.
-fn put_back(old: &Path, folder: &Path, beside: TempDir) {
-    if old.exists() && fs::rename(old, folder).is_err() {
-        let _: PathBuf = beside.keep();
-    }
+/// Lets two folders take each other's place in one step, so that at no moment, whatever stops the
+/// program, either of the two names has nothing behind it.
+#[cfg(any(target_os = "linux", target_os = "android", target_vendor = "apple"))]
+fn exchange(one: &Path, other: &Path) -> io::Result<()> {
+    use rustix::fs::{CWD, RenameFlags, renameat_with};
+    Ok(renameat_with(CWD, one, CWD, other, RenameFlags::EXCHANGE)?)
+}
+
+/// Elsewhere no such step is known.
+#[cfg(not(any(target_os = "linux", target_os = "android", target_vendor = "apple")))]
+fn exchange(_: &Path, _: &Path) -> io::Result<()> {
+    Err(ErrorKind::Unsupported.into())
+}
+
+/// Where the file system cannot exchange: two renamings. Should the second fail, and putting back
+/// too, what was there is kept where it is.
+fn one_after_the_other(new: &Path, folder: &Path, beside: TempDir) -> io::Result<()> {
+    let old = beside.path().join("old");
+    fs::rename(folder, &old)?;
+    fs::rename(new, folder).inspect_err(|_| {
+        if fs::rename(&old, folder).is_err() {
+            let _: PathBuf = beside.keep();
+        }
+    })
 }
 
 fn write_new(path: &Path, text: &str) -> io::Result<()> {
@@ -108,5 +127,48 @@ pub fn folder_of(path: &Path) -> &Path {
     match path.parent() {
         Some(folder) if !folder.as_os_str().is_empty() => folder,
         _ => Path::new("."),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn folders() -> (TempDir, PathBuf, PathBuf) {
+        let here = tempfile::tempdir().unwrap();
+        let (new, old) = (here.path().join("new"), here.path().join("old"));
+        for folder in [&new, &old] {
+            write_new(&folder.join("name"), folder.to_str().unwrap()).unwrap();
+        }
+        (here, new, old)
+    }
+
+    fn name_in(folder: &Path) -> PathBuf {
+        PathBuf::from(fs::read_to_string(folder.join("name")).unwrap())
+    }
+
+    #[cfg(target_os = "linux")]
+    #[test]
+    fn two_folders_take_each_others_place() {
+        let (_here, new, old) = folders();
+        exchange(&new, &old).unwrap();
+        assert_eq!((name_in(&new), name_in(&old)), (old, new));
+    }
+
+    #[test]
+    fn without_an_exchange_the_new_folder_still_takes_the_place_of_the_old() {
+        let (here, new, old) = folders();
+        one_after_the_other(&new, &old, Builder::new().tempdir_in(here.path()).unwrap()).unwrap();
+        assert_eq!(name_in(&old), new);
+        assert_eq!(here.path().read_dir().unwrap().count(), 1);
+    }
+
+    #[test]
+    fn where_the_new_folder_cannot_take_its_place_the_old_one_is_put_back() {
+        let (here, new, old) = folders();
+        fs::remove_dir_all(&new).unwrap();
+        let beside = Builder::new().tempdir_in(here.path()).unwrap();
+        one_after_the_other(&new, &old, beside).unwrap_err();
+        assert_eq!(name_in(&old), old);
     }
 }

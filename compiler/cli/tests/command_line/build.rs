@@ -1,3 +1,5 @@
+use std::thread;
+
 use insta::assert_snapshot;
 
 use crate::SOUND;
@@ -70,21 +72,71 @@ fn several_designs_give_several_packets() {
     assert_snapshot!(scratch.run("build a.pelmet b.pelmet --out packet"));
 }
 
+/// Designs that give no packet, each by another kind of mistake: the code it is told by, what of
+/// [`SOUND`] is changed, and to what.
+const BROKEN: [(&str, &str, &str); 14] = [
+    ("unit-missing", "tail 4 in", "tail 4"),
+    ("bracket-not-closed", "rod: pole }", "rod: pole"),
+    ("bracket-not-opened", "units inches", "}"),
+    ("character-not-known", "54 in", "54 in \u{1}"),
+    ("name-unknown", "face: sailcloth", "face: sailcloht"),
+    ("property-unknown", "drop: 14 in", "dorp: 14 in"),
+    ("property-missing", "drop: 14 in", ""),
+    ("name-wrong-kind", "face: sailcloth", "face: pole"),
+    ("length-not-positive", "drop: 14 in", "drop: 0 in"),
+    ("length-too-large", "drop: 14 in", "drop: 1000000000000 in"),
+    ("row-uncovered", "width: 40 in", "width: 38 in"),
+    ("row-crowded", "width: 40 in", "width: 42 in"),
+    ("file-not-found", "units inches", "use \"house.pelmet\""),
+    (
+        "expectation-not-met",
+        "units inches",
+        "expect front pleats = 3",
+    ),
+];
+
 #[test]
 fn a_failed_build_leaves_the_last_good_packet() {
     let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
     scratch.run("build kitchen.pelmet");
-    let good = scratch.read("kitchen.packet/packet.json");
-    scratch.write("kitchen.pelmet", SOUND.replace("tail 4 in", "tail 4"));
-    let done = scratch.run("build kitchen.pelmet");
-    assert_eq!((done.status, done.output.as_str()), (1, ""));
-    assert!(done.errors.contains("[unit-missing]"), "{done}");
-    assert_eq!(scratch.read("kitchen.packet/packet.json"), good);
-    assert_eq!(
-        scratch.list(""),
-        ["kitchen.packet", "kitchen.pelmet"],
-        "nothing is left lying about"
-    );
+    let packet = || {
+        ["packet.json", "sheets.txt"].map(|file| scratch.read(&format!("kitchen.packet/{file}")))
+    };
+    let good = packet();
+    let fails_with = |design: &[u8], status: i32, code: &str| {
+        scratch.write("kitchen.pelmet", design);
+        let done = scratch.run("build kitchen.pelmet");
+        assert_eq!((done.status, done.output.as_str()), (status, ""), "{done}");
+        assert!(done.errors.contains(&format!("[{code}]")), "{code}: {done}");
+        assert_eq!(packet(), good, "{code}");
+        assert_eq!(
+            scratch.list(""),
+            ["kitchen.packet", "kitchen.pelmet"],
+            "nothing is left lying about"
+        );
+    };
+    for (code, sound, broken) in BROKEN {
+        assert!(SOUND.contains(sound), "{sound}");
+        fails_with(SOUND.replacen(sound, broken, 1).as_bytes(), 1, code);
+    }
+    fails_with(b"fabric caf\xe9 { width: 54 in }\n", 2, "file-not-text");
+    fails_with(&b"# a note\n".repeat(600_000), 2, "file-too-large");
+}
+
+/// A packet that somebody has open, or that a stopped program leaves behind, is never a gap.
+#[cfg(any(target_os = "linux", target_vendor = "apple"))]
+#[test]
+fn there_is_a_packet_at_every_moment_of_a_build() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    let build = || assert_eq!(scratch.run("build kitchen.pelmet --quiet").status, 0);
+    build();
+    let packet = scratch.path("kitchen.packet");
+    thread::scope(|scope| {
+        let building = scope.spawn(|| (0..20).for_each(|_| build()));
+        while !building.is_finished() {
+            assert!(packet.is_dir());
+        }
+    });
 }
 
 #[test]
