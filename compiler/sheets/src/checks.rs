@@ -5,7 +5,7 @@ use pelmet_packet::packet::{
     Note, Panel, Pleat, PleatKind, Row, Support, SupportKind, Warning, Window,
 };
 
-use crate::folded;
+use crate::folding_chart;
 use crate::page::Page;
 use crate::words::{counted, counted_of, pleat};
 
@@ -115,8 +115,8 @@ fn print_panel(panel: &Panel, page: &mut Page) {
     if !panel.pleats.is_empty() {
         page.item(&pleats(panel));
     }
-    for item in folded::items(panel) {
-        page.item(&item);
+    if let Some(thickest) = folding_chart::thickest(panel) {
+        page.item(&thickest);
     }
     page.item(&format!(
         "Length: {} made up, {} of it for the heading; drop {}.",
@@ -131,7 +131,6 @@ fn print_panel(panel: &Panel, page: &mut Page) {
     if let Some(covers) = &panel.covers_each_side {
         page.item(&format!("Covers its join by {} on each side.", covers.text));
     }
-    folded::print_stretches(panel, page);
 }
 
 fn width(panel: &Panel) -> String {

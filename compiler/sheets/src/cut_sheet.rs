@@ -38,8 +38,8 @@ fn print_panel(panel: &Panel, page: &mut Page) {
             page.item(&joined);
         }
     }
-    for piece in &panel.pieces {
-        print_cutting_line(piece, page);
+    for alike in panel.pieces.chunk_by(same_cutting_line) {
+        print_cutting_line(alike, page);
     }
 }
 
@@ -119,18 +119,24 @@ fn seam(seam: &JoinSeam) -> String {
     }
 }
 
-/// The corners of the cutting line; a rectangle is told by its size alone.
-fn print_cutting_line(piece: &Piece, page: &mut Page) {
-    if is_rectangle(&piece.outline) {
+/// Whether two pieces are cut by the same line, so that one table serves both.
+fn same_cutting_line(one: &Piece, other: &Piece) -> bool {
+    one.outline_from == other.outline_from && one.outline == other.outline
+}
+
+/// The corners of the cutting line of pieces alike; a rectangle is told by its size alone.
+fn print_cutting_line(alike: &[Piece], page: &mut Page) {
+    let Some(piece) = alike.first().filter(|piece| !is_rectangle(&piece.outline)) else {
         return;
-    }
+    };
     let (edge, across) = match piece.outline_from {
         MeasuredFrom::LeftEdge => ("the left cut edge", "From left edge"),
         MeasuredFrom::Fold => ("the fold", "From fold"),
     };
+    let labels: Vec<&str> = alike.iter().map(|piece| piece.label.as_str()).collect();
     page.paragraph(&format!(
         "Cutting line of {}, corner by corner, from {edge} and from the top cut edge:",
-        piece.label,
+        labels.join(" and of "),
     ));
     let curved = piece.outline.iter().any(|point| point.on_curve);
     let mut table = Table::new([

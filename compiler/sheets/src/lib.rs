@@ -6,7 +6,7 @@
 mod cautions;
 mod checks;
 mod cut_sheet;
-mod folded;
+mod folding_chart;
 mod mark_list;
 mod notions;
 mod options;
@@ -25,12 +25,13 @@ use page::Page;
 use pelmet_packet::Packet;
 
 /// Every sheet, in the order the work is done.
-pub const ALL: [SheetKind; 7] = [
+pub const ALL: [SheetKind; 8] = [
     SheetKind::Yardage,
     SheetKind::Notions,
     SheetKind::Quote,
     SheetKind::CutSheet,
     SheetKind::MarkList,
+    SheetKind::FoldingChart,
     SheetKind::RodCheck,
     SheetKind::Checks,
 ];
@@ -50,6 +51,7 @@ pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
         SheetKind::Notions => notions::print(packet, &mut page),
         SheetKind::CutSheet => cut_sheet::print(packet, &mut page),
         SheetKind::MarkList => mark_list::print(packet, &mut page),
+        SheetKind::FoldingChart => folding_chart::print(packet, &mut page),
         SheetKind::RodCheck => rod_check::print(packet, &mut page),
         SheetKind::Checks => checks::print(packet, &mut page),
     }
@@ -65,6 +67,7 @@ pub fn title(kind: SheetKind) -> &'static str {
         SheetKind::Notions => "Tape and fasteners",
         SheetKind::CutSheet => "Cut sheet",
         SheetKind::MarkList => "Mark list",
+        SheetKind::FoldingChart => "Folding chart",
         SheetKind::RodCheck => "Rod check",
         SheetKind::Checks => "What to check",
     }

@@ -48,6 +48,10 @@ impl Table {
         self.rows.push(cells.into_iter().collect());
     }
 
+    pub(crate) fn is_empty(&self) -> bool {
+        self.rows.is_empty()
+    }
+
     /// The lines of the table, none wider than the page. Columns in which no row says anything are
     /// left out.
     pub(crate) fn lines(&self, page: usize) -> Vec<String> {

@@ -45,6 +45,7 @@ fn the_sheets_of_the_reading_room() {
         ("notions", SheetKind::Notions),
         ("cut-sheet", SheetKind::CutSheet),
         ("mark-list", SheetKind::MarkList),
+        ("folding-chart", SheetKind::FoldingChart),
         ("quote", SheetKind::Quote),
         ("rod-check", SheetKind::RodCheck),
         ("checks", SheetKind::Checks),

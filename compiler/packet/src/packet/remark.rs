@@ -61,6 +61,8 @@ pub enum SheetKind {
     CutSheet,
     /// Where to mark.
     MarkList,
+    /// How each pleated panel lies once folded.
+    FoldingChart,
     /// What hangs on each rod, and what the rod makes of it.
     RodCheck,
     /// What to check.

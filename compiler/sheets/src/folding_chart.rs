@@ -1,0 +1,209 @@
+//! Folding chart: every pleated panel once its pleats are laid, stretch by stretch and layer by layer.
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::{
+    FoldedEdge, FoldedPanel, LayerKind, Layers, LiningSeen, Panel, Place, Run, Seen, Window,
+};
+
+use crate::page::Page;
+use crate::table::{Column, Table};
+use crate::words::{counted, counted_of};
+
+pub(crate) fn print(packet: &Packet, page: &mut Page) {
+    let panels = packet.windows.iter().flat_map(|window| &window.panels);
+    if panels.filter_map(pleated).next().is_none() {
+        page.paragraph("No panel of this job is folded.");
+        return;
+    }
+    page.paragraph(
+        "A stretch is the cloth from one crease to the next. Flat is measured from the left edge of \
+        the flat panel, hangs from the left end of the finished width.",
+    );
+    for window in &packet.windows {
+        print_window(window, page);
+    }
+}
+
+/// How many layers lie over one another at most; nothing for a panel that hangs flat, or that
+/// folding alone does not bring to its width.
+pub(crate) fn thickest(panel: &Panel) -> Option<String> {
+    pleated(panel)?;
+    let thick = panel
+        .thickest_stack
+        .as_ref()
+        .map(|stack| format!(", {} thick when pressed", stack.text));
+    Some(format!(
+        "At most {} of panel over one another{}.",
+        counted_of(panel.thickest, "layer", "layers"),
+        thick.unwrap_or_default(),
+    ))
+}
+
+fn print_window(window: &Window, page: &mut Page) {
+    let pleated = window
+        .panels
+        .iter()
+        .filter_map(|panel| Some((panel, pleated(panel)?)));
+    for (number, (panel, folded)) in pleated.enumerate() {
+        if number == 0 {
+            page.heading(&format!("Window {}", window.name));
+        }
+        print_panel(panel, folded, page);
+    }
+}
+
+fn print_panel(panel: &Panel, folded: &FoldedPanel, page: &mut Page) {
+    page.paragraph(&format!(
+        "Panel {}: {} flat, {} finished, {}.",
+        panel.name,
+        panel.flat_width.text,
+        panel.finished_width.text,
+        counted(panel.stretches.len(), "stretch", "stretches"),
+    ));
+    page.table(&stretches(panel));
+    page.blank();
+    let seen = folded.seen.as_ref();
+    let items = thickest(panel)
+        .into_iter()
+        .chain(beyond_edges(panel, &folded.extent))
+        .chain(seen.and_then(lower_edge))
+        .chain(seen.and_then(|seen| no_turned_cloth(panel, &seen.lining)));
+    for item in items {
+        page.item(&item);
+    }
+    print_layers(panel, page);
+    print_turned_cloth(panel, folded, page);
+}
+
+/// The stretches of a pleated panel, from left to right.
+fn stretches(panel: &Panel) -> Table {
+    let mut table = Table::new([
+        Column::count("No"),
+        Column::text("Flat"),
+        Column::text("Hangs"),
+        Column::text("Shows"),
+        Column::text("At the heading"),
+    ]);
+    for (number, stretch) in (1_u32..).zip(&panel.stretches) {
+        table.row([
+            number.to_string(),
+            run(&stretch.flat),
+            run(&stretch.finished),
+            String::from(if stretch.face_up { "face" } else { back(panel) }),
+            String::from(seen(stretch.seen)),
+        ]);
+    }
+    table
+}
+
+fn pleated(panel: &Panel) -> Option<&FoldedPanel> {
+    let folded = panel.folded.as_ref()?;
+    (!panel.creases.is_empty()).then_some(folded)
+}
+
+/// How many layers lie where, runs of as many told as one.
+fn print_layers(panel: &Panel, page: &mut Page) {
+    let wide = panel.layers.iter().filter(|layers| {
+        let Run { from, to } = &layers.finished;
+        from.text != to.text
+    });
+    let wide: Vec<&Layers> = wide.collect();
+    let mut table = Table::new([Column::text("Hangs"), Column::count("Layers")]);
+    for alike in wide.chunk_by(|one, other| one.layers == other.layers) {
+        if let (Some(first), Some(last)) = (alike.first(), alike.last()) {
+            table.row([
+                format!("{} to {}", first.finished.from.text, last.finished.to.text),
+                first.layers.to_string(),
+            ]);
+        }
+    }
+    page.paragraph(&format!("Layers of {} over one another:", panel.name));
+    page.table(&table);
+}
+
+/// What hangs out past the finished width, where anything does.
+fn beyond_edges(panel: &Panel, Run { from, to }: &Run) -> Option<String> {
+    let finished = &panel.finished_width.text;
+    let within = from.text.starts_with("0 ") && to.text == *finished;
+    (!within).then(|| {
+        format!(
+            "A fold hangs out past an edge: pleats laid, the panel reaches from {} to {}, its finished \
+            width from 0 to {finished}.",
+            from.text, to.text,
+        )
+    })
+}
+
+fn lower_edge(seen: &FoldedEdge) -> Option<String> {
+    let (lowest, highest) = (seen.lowest.as_ref()?, seen.highest.as_ref()?);
+    if lowest.down.text == highest.down.text {
+        return Some(format!(
+            "Pleats laid, the lower edge is level, {} down from the made-up top edge.",
+            lowest.down.text,
+        ));
+    }
+    let point = |place: &Place| {
+        format!(
+            "{} down at {} from the left end",
+            place.down.text, place.across.text
+        )
+    };
+    Some(format!(
+        "Pleats laid, the lower edge is lowest {} and highest {}; down is from the made-up top edge.",
+        point(lowest),
+        point(highest),
+    ))
+}
+
+fn no_turned_cloth(panel: &Panel, shown: &[LiningSeen]) -> Option<String> {
+    shown
+        .is_empty()
+        .then(|| format!("Pleats laid, no {} shows.", back(panel)))
+}
+
+/// Where a stretch that is turned over peeps out.
+fn print_turned_cloth(panel: &Panel, folded: &FoldedPanel, page: &mut Page) {
+    let shown = folded.seen.iter().flat_map(|seen| &seen.lining);
+    let mut table = Table::new([
+        Column::count("Stretch"),
+        Column::text("Hangs"),
+        Column::text("Down"),
+    ]);
+    for shown in shown {
+        table.row([
+            shown.stretch.to_string(),
+            run(&shown.across),
+            run(&shown.down),
+        ]);
+    }
+    if !table.is_empty() {
+        page.paragraph(&format!(
+            "Where the {} of {} shows, pleats laid; down is from the made-up top edge:",
+            back(panel),
+            panel.name,
+        ));
+        page.table(&table);
+    }
+}
+
+/// What a stretch shows that is turned over.
+fn back(panel: &Panel) -> &'static str {
+    let mut pieces = panel.pieces.iter();
+    if pieces.any(|piece| piece.layer == LayerKind::Lining) {
+        "lining"
+    } else {
+        "wrong side"
+    }
+}
+
+fn run(Run { from, to }: &Run) -> String {
+    format!("{} to {}", from.text, to.text)
+}
+
+fn seen(seen: Seen) -> &'static str {
+    match seen {
+        Seen::Visible => "seen",
+        Seen::PartlyVisible => "partly seen",
+        Seen::Hidden => "hidden",
+    }
+}
