@@ -1,6 +1,7 @@
 //! Every code's example shows that code and no other, and its mend is sound.
 
-use pelmet_diagnostics::{Diagnostic, codes, render};
+use pelmet_design::{load, resolve};
+use pelmet_diagnostics::{Code, Diagnostic, codes, render};
 use pelmet_packet::Built;
 use pelmet_tests::Memory;
 
@@ -14,7 +15,7 @@ fn slugs(built: &Built) -> Vec<&'static str> {
 
 /// Lists what is wrong with each of the codes, by a check that returns what is.
 #[track_caller]
-fn assert_of_every_code(wrong: impl Fn(&'static pelmet_diagnostics::Code) -> Option<String>) {
+fn assert_of_every_code(wrong: impl Fn(&'static Code) -> Option<String>) {
     let found: Vec<String> = codes::ALL
         .iter()
         .filter_map(|code| Some(format!("{}: {}", code.slug, wrong(code)?)))
@@ -123,4 +124,60 @@ fn every_fix_of_an_example_mends_it() {
         left.contains(&code.slug)
             .then(|| format!("still there after its fix:\n{text}"))
     });
+}
+
+/// What the sums find and yet no sum explains, each with the reason.
+const WITHOUT_SUM: &[(&str, &str)] = &[
+    ("edge-without-length", "one length, and it is nothing"),
+    ("fill-outside-row", "a panel in the wrong place"),
+    ("halves-differ", "two shapes, not two lengths"),
+    ("heading-needs-other", "a rod where a board is needed"),
+    ("lining-and-method-differ", "a lining too many or too few"),
+    ("no-join-to-cover", "a join that is missing"),
+    ("no-print-across", "a print that is missing"),
+    ("nothing-follows-print", "plain cloth that is missing"),
+    ("nothing-to-accept", "a warning that did not arise"),
+    (
+        "outline-crosses-itself",
+        "two edges, shown where they were drawn",
+    ),
+    ("outline-not-closed", "a step that is missing"),
+    ("outline-not-started", "a step that is missing"),
+    ("panel-not-hung", "a panel in no place"),
+    ("panel-without-width", "a width that is missing"),
+    ("size-too-large", "beyond what can be counted"),
+    ("thickness-missing", "a thickness that is missing"),
+    ("too-many-corners", "past a limit, which the title names"),
+    ("too-many-pieces", "past a limit, which the title names"),
+    ("too-many-pleats", "past a limit, which the title names"),
+    ("too-many-widths", "past a limit, which the title names"),
+    ("width-missing", "a width that is missing"),
+];
+
+/// A finding of the sums is one that the reading of the design alone does not make.
+#[test]
+fn every_finding_of_the_sums_shows_its_sum() {
+    let without: Vec<&str> = codes::ALL
+        .iter()
+        .filter(|code| is_found_by_sums(code) == Some(true))
+        .filter(|code| !shows_a_sum(code))
+        .map(|code| code.slug)
+        .collect();
+    let allowed: Vec<&str> = WITHOUT_SUM.iter().map(|(slug, _)| *slug).collect();
+    assert_eq!(without, allowed);
+}
+
+/// Whether the failing example reads without this mistake, so that only its sums find it.
+fn is_found_by_sums(code: &Code) -> Option<bool> {
+    let project = Memory::of_example(code.failing)?;
+    let loaded = load(&project.main, &project);
+    let resolved = resolve(&loaded);
+    let mut read = loaded.diagnostics.iter().chain(&resolved.diagnostics);
+    Some(!read.any(|report| report.code == code))
+}
+
+fn shows_a_sum(code: &Code) -> bool {
+    let reports = Memory::of_example(code.failing).map(|project| project.build().diagnostics);
+    let mut reports = reports.into_iter().flatten();
+    reports.any(|report| report.code == code && !report.sum.is_empty())
 }

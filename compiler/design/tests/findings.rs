@@ -462,14 +462,19 @@ fn pleat_matters() -> Vec<(PleatMatter, &'static str)> {
             "fold-overruns-edge",
         ),
         (
-            PleatMatter::EdgeInsideFold { step, amount },
+            PleatMatter::EdgeInsideFold {
+                step,
+                fold_at: MUCH,
+                taken_up: LITTLE,
+            },
             "edge-inside-fold",
         ),
         (
             PleatMatter::PleatsRunTogether {
                 first: step,
                 second: step,
-                amount,
+                ends: MUCH,
+                begins: LITTLE,
             },
             "pleats-run-together",
         ),
@@ -491,6 +496,8 @@ fn pleat_matters() -> Vec<(PleatMatter, &'static str)> {
         (
             PleatMatter::PrintOutOfReach {
                 step,
+                times: i64::MAX,
+                besides: LITTLE,
                 repeat: MUCH,
                 below: None,
                 above: MUCH,
@@ -517,7 +524,11 @@ fn outline_matters() -> Vec<(OutlineMatter, &'static str)> {
             "outline-not-closed",
         ),
         (
-            OutlineMatter::HeadingShort { step, amount },
+            OutlineMatter::HeadingShort {
+                step,
+                amount,
+                width: LITTLE,
+            },
             "heading-not-whole",
         ),
         (
@@ -610,7 +621,11 @@ fn row_matters() -> Vec<(RowMatter, &'static str)> {
             "join-not-covered",
         ),
         (
-            RowMatter::JoinThinlyCovered { panel, covers },
+            RowMatter::JoinThinlyCovered {
+                panel,
+                covers,
+                finished: MUCH,
+            },
             "join-thinly-covered",
         ),
         (
@@ -754,7 +769,13 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
             },
             "motif-below-drop",
         ),
-        (PieceMatter::MotifHidden { at: MUCH }, "motif-hidden"),
+        (
+            PieceMatter::MotifHidden {
+                at: MUCH,
+                hidden: (LITTLE, MUCH),
+            },
+            "motif-hidden",
+        ),
         (
             PieceMatter::StackTooThick {
                 layers: 3,

@@ -118,8 +118,10 @@ pub enum PleatMatter {
     EdgeInsideFold {
         /// The pleat's step.
         step: usize,
-        /// By how much it is covered.
-        amount: Length,
+        /// Flat distance of the fold from the edge.
+        fold_at: Length,
+        /// Take-ups between the edge and the fold, the fold's own pleat included.
+        taken_up: Length,
     },
     /// Two pleats need the same flat cloth.
     PleatsRunTogether {
@@ -127,8 +129,10 @@ pub enum PleatMatter {
         first: usize,
         /// The pleat that runs into it.
         second: usize,
-        /// How much flat cloth both need.
-        amount: Length,
+        /// Where the first ends, flat, from where the rule starts.
+        ends: Length,
+        /// Where the second begins, measured alike.
+        begins: Length,
     },
     /// More layers lie over one another than the rule intends.
     FoldOnFold {
@@ -149,6 +153,10 @@ pub enum PleatMatter {
     PrintOutOfReach {
         /// The step that should give way.
         step: usize,
+        /// How often its length lies between the middles of two pleats.
+        times: i64,
+        /// The cloth that lies there besides.
+        besides: Length,
         /// The print's period across, as the cloth is made up.
         repeat: Length,
         /// The nearest length below its ideal that does, where there is one.
@@ -202,6 +210,8 @@ pub enum OutlineMatter {
         step: usize,
         /// By how much.
         amount: Length,
+        /// The width it should reach across.
+        width: Length,
     },
     /// A point lies outside the panel's width or drop.
     OutsideSize {
@@ -331,6 +341,8 @@ pub enum RowMatter {
         panel: usize,
         /// What it covers on each side.
         covers: Length,
+        /// Its finished width.
+        finished: Length,
     },
     /// An overlap is wider than a panel it lies on.
     OverlapTooWide {
@@ -513,6 +525,8 @@ pub enum PieceMatter {
     MotifHidden {
         /// Flat position of the middle from the left edge.
         at: Length,
+        /// The flat cloth that is hidden there, from and to.
+        hidden: (Length, Length),
     },
     /// Where pleats lie, the layers are together thicker than the method allows.
     StackTooThick {

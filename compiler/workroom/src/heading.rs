@@ -34,6 +34,16 @@ pub enum Heading {
     Plain,
 }
 
+impl Heading {
+    /// What holds it, where anything does.
+    pub fn fastener(&self) -> Option<&FastenerOrder> {
+        match self {
+            Self::OverRod { fastener, .. } | Self::OnBoard { fastener, .. } => fastener.as_ref(),
+            Self::RodPocket { .. } | Self::Plain => None,
+        }
+    }
+}
+
 /// A strip of fastener along the heading.
 #[derive(Clone, PartialEq, Debug)]
 pub struct FastenerOrder {

@@ -54,6 +54,12 @@ pub(crate) fn nearest_in(runs: &[Run], wanted: Length) -> Option<Length> {
     clamped.min_by_key(|place| (*place - wanted).abs())
 }
 
+/// The run in which a place lies; the place alone where none reaches it.
+pub(crate) fn run_around(runs: &[Run], at: Length) -> Run {
+    let around = runs.iter().find(|(from, to)| *from <= at && at <= *to);
+    around.copied().unwrap_or((at, at))
+}
+
 /// What seams between strips may do.
 pub(crate) struct SeamRoom<'a> {
     /// Where the outermost strips begin and end.

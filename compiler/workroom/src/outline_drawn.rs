@@ -369,6 +369,7 @@ impl Pen {
             let matter = OutlineMatter::HeadingShort {
                 step: first.step,
                 amount: first.across,
+                width: self.size.width,
             };
             self.matters.push(matter);
         }
@@ -380,6 +381,7 @@ impl Pen {
             Err(OutlineMatter::HeadingShort {
                 step,
                 amount: short_by,
+                width: self.size.width,
             })
         } else {
             Err(OutlineMatter::NotClosed { step, across, down })

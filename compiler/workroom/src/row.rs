@@ -247,7 +247,11 @@ fn join_cover(
             finished,
         })
     } else if margin.is_none() && covers < THIN_COVER {
-        Some(RowMatter::JoinThinlyCovered { panel, covers })
+        Some(RowMatter::JoinThinlyCovered {
+            panel,
+            covers,
+            finished,
+        })
     } else {
         None
     }

@@ -3,6 +3,7 @@
 use pelmet_measure::Length;
 
 use crate::heading_made::{HeadingMade, make_heading};
+use crate::hiding::{hidden_runs, run_around};
 use crate::marks::Markings;
 use crate::needs::{needs, pleat_strips, weight_of};
 use crate::notions::{fastener_runs, tape_runs, turning_opening};
@@ -224,7 +225,9 @@ impl PanelTask<'_> {
             );
         }
         if is_hidden(folding, centre.across) {
-            matters.push(PieceMatter::MotifHidden { at: centre.across }.into());
+            let at = centre.across;
+            let hidden = run_around(&hidden_runs(folding), at);
+            matters.push(PieceMatter::MotifHidden { at, hidden }.into());
         }
         Some(centre)
     }

@@ -20,9 +20,15 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnosti
             let end = (&*panel.text(across), &*panel.text(down));
             codes::outline_not_closed(name, step_of(step), end)
         }
-        OutlineMatter::HeadingShort { step, amount } => {
+        OutlineMatter::HeadingShort {
+            step,
+            amount,
+            width,
+        } => {
             let begins = is_from(panel, step);
-            codes::heading_not_whole(name, step_of(step), &panel.text(amount), begins)
+            let lengths = [amount, width, width - amount].map(|length| panel.text(length));
+            let [amount, width, reaches] = lengths.each_ref();
+            codes::heading_not_whole(name, step_of(step), (amount, width, reaches), begins)
         }
         OutlineMatter::OutsideSize {
             step,
@@ -64,24 +70,30 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnosti
 }
 
 fn no_arc(panel: PanelPlace<'_>, places: (Span, Span), fault: ArcFault) -> Diagnostic {
-    let (why, help) = match fault {
+    let (why, help, sum) = match fault {
         ArcFault::RadiusTooSmall { radius, least } => {
+            let chord = panel.mark(least * 2);
             let (radius, least) = (panel.text(radius), panel.at_least(least));
             (
                 format!("a radius of {radius} does not reach from end to end"),
                 format!("make it at least {least}, or say how far the arc is to `bulge`"),
+                Some(format!(
+                    "{chord} from end to end / 2 = {least} of radius at the least"
+                )),
             )
         }
         ArcFault::ThroughInLine => (
             String::from("the point lies in line with both ends, but not between them"),
             String::from("name a point that lies beside the line from end to end"),
+            None,
         ),
         ArcFault::StraightUp => (
             String::from("level at one end, it cannot end straight above or below"),
             String::from("move its end to one side, or say how far the arc is to `bulge`"),
+            None,
         ),
     };
-    codes::arc_impossible(&panel.name(), places, (&why, &help))
+    codes::arc_impossible(&panel.name(), places, (&why, &help), sum)
 }
 
 fn is_from(panel: PanelPlace<'_>, step: usize) -> bool {
@@ -101,12 +113,17 @@ fn outside_size(
         "past the edge" => Some(panel.width("flat width").span).filter(|_| limit.is_positive()),
         _ => None,
     };
-    let limit = panel.text(limit);
+    let reaches = if limit.is_positive() {
+        limit + amount
+    } else {
+        -amount
+    };
     codes::outline_outside_size(
         &panel.name(),
         (panel.outline_step(step), panel.span("outline")),
         (&panel.text(amount), side),
-        size.map(|size| (size, &*limit)),
+        (&panel.text(reaches), &panel.text(limit)),
+        size,
     )
 }
 

@@ -1,6 +1,6 @@
 //! Findings in pieces, headings and making methods.
 
-use num_traits::{CheckedAdd, CheckedMul};
+use num_traits::{CheckedAdd, CheckedMul, CheckedSub};
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_workroom::{FastenerOrder, Heading, Layer, PieceMatter, Support};
@@ -49,7 +49,7 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
             below_heading,
             drop,
         } => motif_below_drop(panel, below_heading, drop),
-        PieceMatter::MotifHidden { at } => motif_hidden(panel, at),
+        PieceMatter::MotifHidden { at, hidden } => motif_hidden(panel, at, hidden),
         PieceMatter::StackTooThick {
             layers,
             layer,
@@ -85,9 +85,32 @@ fn nothing_left(panel: PanelPlace<'_>, size: &str, length: Length) -> Diagnostic
     codes::nothing_left(
         &panel.name(),
         size_place(panel, size),
-        size,
-        &panel.text(length),
+        (size, &panel.text(length)),
+        sum_to_nothing(panel, size, length),
     )
+}
+
+/// How a size came out at nothing, where it was worked out from another.
+fn sum_to_nothing(panel: PanelPlace<'_>, size: &str, length: Length) -> Option<String> {
+    let order = panel.order?;
+    let (whole, taken) = match (size, order.width.cut) {
+        ("fastener length", _) => {
+            let insets = order.heading.fastener()?.inset * 2;
+            (("of top edge", length + insets), ("both insets", insets))
+        }
+        ("flat width" | "finished width", Some(cut)) => {
+            (("cut", cut), ("allowances and shrinkage", cut - length))
+        }
+        _ => return None,
+    };
+    Some(format!(
+        "{} {} - {} for {} = {}",
+        panel.text(whole.1),
+        whole.0,
+        panel.text(taken.1),
+        taken.0,
+        panel.text(length)
+    ))
 }
 
 fn too_large(panel: PanelPlace<'_>, size: &str) -> Diagnostic {
@@ -117,11 +140,25 @@ fn drop_too_short(panel: PanelPlace<'_>, drop: Length, least: Length) -> Diagnos
         Some(Heading::RodPocket { .. }) => (panel.span("head"), "the frill and the pocket"),
         _ => (panel.window.support(), "half of the rod"),
     };
+    let sum = match panel.order.map(|order| &order.heading) {
+        Some(Heading::RodPocket { above, .. }) => format!(
+            "{} of frill + {} of pocket = {}",
+            panel.text(*above),
+            panel.text(least - *above),
+            panel.text(least)
+        ),
+        _ => format!(
+            "{} through the rod / 2 = {}",
+            panel.text(rod_diameter(panel)),
+            panel.text(least)
+        ),
+    };
     let to_write = panel.states("drop").then(|| panel.at_least(least));
     codes::drop_too_short(
         &panel.name(),
         (panel.span("drop"), &panel.text(drop)),
         (taker, part, &panel.text(least)),
+        (sum, &panel.text(least - drop)),
         to_write.as_deref(),
     )
 }
@@ -158,6 +195,7 @@ fn fastener_too_wide(
             heading_place(panel, carrier),
             &panel.text(carrier_length),
         ),
+        &panel.text(fastener.width - carrier_length),
     )
 }
 
@@ -230,15 +268,30 @@ fn seam_shows(
         (panel.mark((hidden_at - at).abs()), way)
     });
     let pleats_by = pleats_by.as_ref().map(|(by, way)| (&**by, *way));
-    let at = panel.mark(at);
-    codes::seam_shows(&panel.name(), layer_word(layer), places, &at, pleats_by)
+    let sum = hidden_at.map(|hidden_at| {
+        format!(
+            "the seam lies at {}, and the nearest cloth that a pleat hides at {}: {} apart",
+            panel.mark(at),
+            panel.mark(hidden_at),
+            panel.mark((hidden_at - at).abs()),
+        )
+    });
+    let (name, layer) = (panel.name(), layer_word(layer));
+    codes::seam_shows(&name, layer, places, &panel.mark(at), pleats_by, sum)
 }
 
 fn lining_shrinks(panel: PanelPlace<'_>, face: Ratio, lining: Ratio) -> Diagnostic {
+    let more = lining.checked_sub(&face).unwrap_or(lining);
+    let drop = panel.order.map_or(Length::ZERO, |order| order.drop);
     codes::lining_shrinks_more(
         &panel.name(),
         (panel.cloth(Layer::Lining), &percent(lining)),
         (panel.cloth(Layer::Face), &percent(face)),
+        (
+            &percent(more),
+            &panel.text(drop),
+            &panel.mark(drop.scaled(more)),
+        ),
     )
 }
 
@@ -255,9 +308,14 @@ fn motif_below_drop(panel: PanelPlace<'_>, below_heading: Length, drop: Length) 
     )
 }
 
-fn motif_hidden(panel: PanelPlace<'_>, at: Length) -> Diagnostic {
+fn motif_hidden(panel: PanelPlace<'_>, at: Length, (from, to): (Length, Length)) -> Diagnostic {
     let places = (panel.window.span("motif"), panel.span("pleats"));
-    codes::motif_hidden(&panel.name(), places, &panel.mark(at))
+    codes::motif_hidden(
+        &panel.name(),
+        places,
+        &panel.mark(at),
+        (&panel.mark(from), &panel.mark(to)),
+    )
 }
 
 fn stack_too_thick(panel: PanelPlace<'_>, layers: u32, layer: Length, limit: Length) -> Diagnostic {

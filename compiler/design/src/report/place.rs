@@ -75,6 +75,11 @@ impl<'d> WindowPlace<'d> {
         }
     }
 
+    /// By how much neighbours in its row overlap.
+    pub(super) fn overlap(self) -> Length {
+        self.order.map_or(Length::ZERO, |order| order.overlap)
+    }
+
     /// Whether a property was written for this window.
     pub(super) fn states(self, key: &str) -> bool {
         self.way.is_some_and(|way| way.properties.contains_key(key))

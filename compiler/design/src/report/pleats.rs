@@ -31,15 +31,17 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             taken_up,
         } => fold_crosses_centre(panel, step, amount, [fold_at, taken_up]),
         PleatMatter::FoldOverrunsEdge { step, amount } => fold_overruns_edge(panel, step, amount),
-        PleatMatter::EdgeInsideFold { step, amount } => {
-            let places = places(panel, step);
-            codes::edge_inside_fold(&panel.name(), places, &panel.text(amount))
-        }
+        PleatMatter::EdgeInsideFold {
+            step,
+            fold_at,
+            taken_up,
+        } => edge_inside_fold(panel, step, fold_at, taken_up),
         PleatMatter::PleatsRunTogether {
             first,
             second,
-            amount,
-        } => run_together(panel, first, second, amount),
+            ends,
+            begins,
+        } => run_together(panel, [first, second], [ends, begins]),
         PleatMatter::FoldOnFold {
             step,
             layers,
@@ -50,10 +52,12 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
         PleatMatter::NoPrintAcross => no_print_across(panel),
         PleatMatter::PrintOutOfReach {
             step,
+            times,
+            besides,
             repeat,
             below,
             above,
-        } => print_out_of_reach(panel, step, repeat, [below, Some(above)]),
+        } => print_out_of_reach(panel, step, (times, besides, repeat), (below, above)),
         PleatMatter::NothingFollowsPrint { step } => {
             codes::nothing_follows_print(&panel.name(), places(panel, step))
         }
@@ -76,22 +80,36 @@ fn no_print_across(panel: PanelPlace<'_>) -> Diagnostic {
 fn print_out_of_reach(
     panel: PanelPlace<'_>,
     step: usize,
-    repeat: Length,
-    nearest: [Option<Length>; 2],
+    (times, besides, repeat): (i64, Length, Length),
+    (below, above): (Option<Length>, Length),
 ) -> Diagnostic {
-    let nearest = nearest.into_iter().flatten();
-    let nearest: Vec<String> = nearest.map(|length| panel.exact(length)).collect();
-    let repeat = panel.text(repeat);
-    codes::print_out_of_reach(&panel.name(), places(panel, step), &repeat, &nearest)
+    let nearest = || below.into_iter().chain([above]);
+    let sums = nearest().map(|length| {
+        format!(
+            "{} besides + {times} x {} here = {} from pleat to pleat, in whole repeats of {}",
+            panel.text(besides),
+            panel.text(length),
+            panel.text(besides + length * times),
+            panel.text(repeat),
+        )
+    });
+    let allowed: Vec<String> = nearest().map(|length| panel.exact(length)).collect();
+    codes::print_out_of_reach(
+        &panel.name(),
+        places(panel, step),
+        &panel.text(repeat),
+        &allowed,
+        sums.collect(),
+    )
 }
 
 fn strip_shows(panel: PanelPlace<'_>, step: usize, length: Length, depth: Length) -> Diagnostic {
     let strips = panel.making("pleat strips").unwrap_or(panel.span("make"));
-    let (length, depth) = (panel.text(length), panel.text(depth));
     codes::strip_shows(
         &panel.name(),
-        (strips, &length),
-        (panel.pleat_step(step), &depth),
+        (strips, &panel.text(length)),
+        (panel.pleat_step(step), &panel.text(depth)),
+        &panel.text(length - depth),
     )
 }
 
@@ -213,14 +231,47 @@ fn fold_overruns_edge(panel: PanelPlace<'_>, step: usize, amount: Length) -> Dia
     )
 }
 
-fn run_together(panel: PanelPlace<'_>, first: usize, second: usize, amount: Length) -> Diagnostic {
+fn edge_inside_fold(
+    panel: PanelPlace<'_>,
+    step: usize,
+    fold_at: Length,
+    taken_up: Length,
+) -> Diagnostic {
+    codes::edge_inside_fold(
+        &panel.name(),
+        places(panel, step),
+        (
+            &panel.text(fold_at),
+            &panel.text(taken_up),
+            &panel.text(taken_up - fold_at),
+        ),
+    )
+}
+
+fn run_together(
+    panel: PanelPlace<'_>,
+    [first, second]: [usize; 2],
+    [ends, begins]: [Length; 2],
+) -> Diagnostic {
+    let amount = ends - begins;
+    let start = if starts_at_centre(panel) {
+        "centre"
+    } else {
+        "left edge"
+    };
     let steps = (
         panel.pleat_step(first),
         panel.pleat_step(second),
         panel.span("pleats"),
     );
     let further = farther(panel, second, amount);
-    codes::pleats_run_together(&panel.name(), steps, &panel.text(amount), further)
+    codes::pleats_run_together(
+        &panel.name(),
+        steps,
+        &panel.text(amount),
+        (start, &panel.text(ends), &panel.text(begins)),
+        further,
+    )
 }
 
 fn fold_on_fold(

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{Diagnostic, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::RowMatter;
+use pelmet_workroom::{RowMatter, THIN_COVER};
 
 use super::place::{PanelPlace, WindowPlace};
 use super::row_sums::{label_widths, other_width, sums};
@@ -37,7 +37,11 @@ pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic 
             wanted,
             finished,
         } => join_not_covered(at(panel), covers, wanted, finished),
-        RowMatter::JoinThinlyCovered { panel, covers } => join_thinly_covered(at(panel), covers),
+        RowMatter::JoinThinlyCovered {
+            panel,
+            covers,
+            finished,
+        } => join_thinly_covered(at(panel), covers, finished),
         RowMatter::OverlapTooWide {
             panel,
             finished,
@@ -143,19 +147,23 @@ fn join_not_covered(
     wanted: Length,
     finished: Length,
 ) -> Diagnostic {
-    let stated = panel.stated("finished width");
-    let overlap = panel
-        .window
-        .order
-        .map_or(Length::ZERO, |order| order.overlap);
-    let enough = wanted * 2 + overlap;
+    let overlap = panel.window.overlap();
     codes::join_not_covered(
         &panel.name(),
         (panel.span("covers"), &panel.text(wanted)),
         (panel.width("finished width").span, &panel.text(finished)),
         (&panel.exact(covers), &panel.text(overlap)),
-        stated.changed(panel, enough - finished).as_deref(),
+        width_to_cover(panel, wanted, finished).as_deref(),
     )
+}
+
+/// The finished width with which `panel` covers its join by so much on each side, where its
+/// finished width was written.
+fn width_to_cover(panel: PanelPlace<'_>, covers: Length, finished: Length) -> Option<String> {
+    let enough = covers * 2 + panel.window.overlap();
+    panel
+        .stated("finished width")
+        .changed(panel, enough - finished)
 }
 
 fn fill_outside_row(panel: PanelPlace<'_>) -> Diagnostic {
@@ -182,12 +190,19 @@ fn no_join(panel: PanelPlace<'_>) -> Diagnostic {
     )
 }
 
-fn join_thinly_covered(panel: PanelPlace<'_>, covers: Length) -> Diagnostic {
-    let places = (
-        panel.width("finished width").span,
+fn join_thinly_covered(panel: PanelPlace<'_>, covers: Length, finished: Length) -> Diagnostic {
+    let overlap = panel.window.overlap();
+    codes::join_thinly_covered(
+        &panel.name(),
+        (panel.width("finished width").span, &panel.text(finished)),
         panel.window.span("over joins"),
-    );
-    codes::join_thinly_covered(&panel.name(), places, &panel.exact(covers))
+        (
+            &panel.exact(covers),
+            &panel.text(overlap),
+            &panel.text(THIN_COVER),
+        ),
+        width_to_cover(panel, THIN_COVER, finished).as_deref(),
+    )
 }
 
 fn overlap_too_wide(panel: PanelPlace<'_>, finished: Length, overlap: Length) -> Diagnostic {
@@ -208,6 +223,10 @@ fn return_and_projection(
         &window.name(),
         (window.span("returns"), &window.text(returns)),
         (window.support(), &window.text(projection)),
+        (
+            &window.text((projection - returns).abs()),
+            returns < projection,
+        ),
         to_write.as_deref(),
     )
 }

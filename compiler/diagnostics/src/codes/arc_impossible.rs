@@ -38,16 +38,19 @@ outline bowed whole {
     },
 };
 
-/// Why there is no such arc, in words ("a radius of 19 in"), and what to do about it.
+/// Why there is no such arc, in words ("a radius of 19 in"), and what to do about it; the `sum`
+/// that shows it, where there is one.
 pub fn arc_impossible(
     panel: &str,
     (step, outline): (Span, Span),
     (why, help): (&str, &str),
+    sum: Option<String>,
 ) -> Diagnostic {
-    CODE.report(format!(
-        "there is no such arc for the outline of {panel}: {why}"
-    ))
-    .label(step, why)
-    .label(outline, "the outline of this panel")
-    .help(help)
+    let report = CODE
+        .report(format!(
+            "there is no such arc for the outline of {panel}: {why}"
+        ))
+        .label(step, why)
+        .label(outline, "the outline of this panel");
+    sum.into_iter().fold(report, Diagnostic::sum).help(help)
 }

@@ -55,6 +55,9 @@ pub fn curve_too_tight(
     .label(step, format!("a radius of {radius} where it is tightest"))
     .label(make, format!("needs more than {needed} there"))
     .label(outline, "the outline of this panel")
+    .sum(format!(
+        "{radius} of radius - {needed} of allowance: no curve is left to cut along"
+    ))
     .help(format!(
         "give it a radius of more than {needed}, or the making method a narrower seam"
     ))

@@ -29,11 +29,12 @@ Make the drop longer; it is measured from the top of the rod and not from below 
 };
 
 /// The `drop` of `panel` is less than the `least` that its heading takes: `part` of what stands at
-/// `taker` ("half of the rod"); that is written `to_write`, where a drop was written.
+/// `taker` ("half of the rod"), as the `sum` shows, and so much is `missing`. The least is written `to_write`, where a drop was written.
 pub fn drop_too_short(
     panel: &str,
     (drop, drop_text): (Span, &str),
     (taker, part, least): (Span, &str, &str),
+    (sum, missing): (String, &str),
     to_write: Option<&str>,
 ) -> Diagnostic {
     let report = CODE
@@ -41,7 +42,11 @@ pub fn drop_too_short(
             "the drop of {panel} is {drop_text}, and its heading takes {least} of it"
         ))
         .label(drop, format!("{drop_text} from the heading line down"))
-        .label(taker, format!("{part} takes {least}"));
+        .label(taker, format!("{part} takes {least}"))
+        .sum(sum)
+        .sum(format!(
+            "{least} taken - {drop_text} of drop = {missing} missing"
+        ));
     match to_write {
         Some(to_write) => report
             .help(format!("write `drop: {to_write}` or more"))

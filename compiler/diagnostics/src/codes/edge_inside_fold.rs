@@ -34,13 +34,21 @@ pleats one-way {
     },
 };
 
-/// The fold of `step` covers the side edge of `panel` by `amount`.
-pub fn edge_inside_fold(panel: &str, (step, pleats): (Span, Span), amount: &str) -> Diagnostic {
+/// The fold of `step` covers the side edge of `panel` by `amount`: it lies `fold_at` from the edge,
+/// flat, and so much is `taken_up` on the way.
+pub fn edge_inside_fold(
+    panel: &str,
+    (step, pleats): (Span, Span),
+    (fold_at, taken_up, amount): (&str, &str, &str),
+) -> Diagnostic {
     CODE.report(format!(
         "in {panel}, the side edge lies {amount} inside a fold"
     ))
     .label(step, format!("this fold covers the edge by {amount}"))
     .label(pleats, "the pleats of this panel")
+    .sum(format!(
+        "{taken_up} taken up on the way - {fold_at} from the edge to the fold = {amount} over the edge"
+    ))
     .help(format!(
         "place this fold {amount} or more farther from the edge, or make the pleat shallower"
     ))

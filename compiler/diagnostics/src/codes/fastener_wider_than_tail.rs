@@ -29,18 +29,22 @@ Make the tail or the lap longer, or choose a narrower fastener.
 };
 
 /// The fastener of `panel`, called `name`, is wider than what carries it: the `carrier` ("tail",
-/// "lap").
+/// "lap"), which is the `amount` shorter.
 pub fn fastener_wider_than_tail(
     panel: &str,
     name: &str,
     (fastener, width): (Span, &str),
     (carrier, place, length): (&str, Span, &str),
+    amount: &str,
 ) -> Diagnostic {
     CODE.report(format!(
         "the {name} of {panel} is {width} wide, and its {carrier} {length} long"
     ))
     .label(fastener, format!("{width} wide"))
     .label(place, format!("{length} long"))
+    .sum(format!(
+        "{width} wide - {length} of {carrier} = {amount} too wide"
+    ))
     .help(format!(
         "write a {carrier} of more than {width}, or choose a narrower fastener"
     ))

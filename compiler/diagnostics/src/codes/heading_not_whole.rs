@@ -40,11 +40,11 @@ outline keystone whole {
 };
 
 /// The outline of `panel` meets the heading line `amount` short of the edge, with the `step`, which is
-/// its first if it `begins` so.
+/// its first if it `begins` so: of a heading of this `width` it `reaches` along so much.
 pub fn heading_not_whole(
     panel: &str,
     (step, outline): (Span, Span),
-    amount: &str,
+    (amount, width, reaches): (&str, &str, &str),
     begins: bool,
 ) -> Diagnostic {
     let help = if begins {
@@ -57,5 +57,8 @@ pub fn heading_not_whole(
     ))
     .label(step, format!("{amount} of the heading is missing"))
     .label(outline, "the outline of this panel")
+    .sum(format!(
+        "{width} of heading - {reaches} of outline = {amount} missing"
+    ))
     .help(help)
 }

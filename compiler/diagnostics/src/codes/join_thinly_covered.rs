@@ -27,14 +27,30 @@ Make the panel wider. If the margin is enough for you, say so: `covers: 1/2 in e
     },
 };
 
-/// `panel` covers its join by only `covered` on each side.
-pub fn join_thinly_covered(panel: &str, (width, over): (Span, Span), covered: &str) -> Diagnostic {
-    CODE.report(format!(
-        "{panel} covers its join by only {covered} on each side"
-    ))
-    .label(width, format!("reaches {covered} beyond the join"))
-    .label(over, "it lies over the joins")
-    .help(format!(
-        "make the panel wider, or say that this is enough: `covers: {covered} each side`"
-    ))
+/// `panel` covers its join by only `covered` on each side of the `overlap` it hides, which is
+/// less than the `usual`; the width that would do is `enough`, where a width was written.
+pub fn join_thinly_covered(
+    panel: &str,
+    (width, finished): (Span, &str),
+    over: Span,
+    (covered, overlap, usual): (&str, &str, &str),
+    enough: Option<&str>,
+) -> Diagnostic {
+    let report = CODE
+        .report(format!(
+            "{panel} covers its join by only {covered} on each side"
+        ))
+        .label(width, format!("reaches {covered} beyond the join"))
+        .label(over, "it lies over the joins")
+        .sum(format!(
+            "({finished} finished - {overlap} of overlap) / 2 = {covered} on each side"
+        ))
+        .sum(format!("under {usual} on each side is thin"));
+    let that_is_enough = format!("say that this is enough: `covers: {covered} each side`");
+    match enough {
+        Some(enough) => report.help(format!(
+            "write `finished width: {enough}` or more, or {that_is_enough}"
+        )),
+        None => report.help(format!("make the panel wider, or {that_is_enough}")),
+    }
 }

@@ -28,15 +28,23 @@ Press the lining well before cutting, or choose a lining that shrinks no more th
     },
 };
 
-/// The lining of `panel` shrinks by `lining_text` and its face by `face_text`, in percent.
+/// The lining of `panel` shrinks by `lining_text` and its face by `face_text`, in percent;
+/// that is `more` by so many, which makes it `shorter` by so much over the `drop`.
 pub fn lining_shrinks_more(
     panel: &str,
     (lining, lining_text): (Span, &str),
     (face, face_text): (Span, &str),
+    (more, drop, shorter): (&str, &str, &str),
 ) -> Diagnostic {
     CODE.report(format!("the lining of {panel} shrinks more than its face"))
         .label(lining, format!("shrinks by {lining_text} %"))
         .label(face, format!("shrinks by {face_text} %"))
+        .sum(format!(
+            "{lining_text} % of the lining - {face_text} % of the face = {more} % more"
+        ))
+        .sum(format!(
+            "{more} % of a drop of {drop} = {shorter} shorter than the face"
+        ))
         .help(format!(
             "press the lining before cutting, or choose one that shrinks by {face_text} % at most"
         ))

@@ -36,13 +36,22 @@ pleats single {
     },
 };
 
-/// The middle of `panel`, which lies `at` this far from its left edge, is hidden by its `pleats`.
-pub fn motif_hidden(panel: &str, (motif, pleats): (Span, Span), at: &str) -> Diagnostic {
+/// The middle of `panel`, which lies `at` this far from its left edge, is hidden by its
+/// `pleats`, with all the flat cloth that lies between `from` and `to`.
+pub fn motif_hidden(
+    panel: &str,
+    (motif, pleats): (Span, Span),
+    at: &str,
+    (from, to): (&str, &str),
+) -> Diagnostic {
     CODE.report(format!("a pleat hides the motif on {panel}"))
         .label(
             motif,
             format!("its centre lies {at} from the left edge, flat"),
         )
         .label(pleats, "a pleat of these covers that place")
+        .sum(format!(
+            "the flat cloth from {from} to {to} is hidden, and the middle lies at {at}"
+        ))
         .help("move the pleat away from the middle, or place the motif on another panel")
 }

@@ -23,9 +23,18 @@ Make the size it is worked out from larger, or what is taken off it smaller.
     },
 };
 
-/// The `size` of `panel` ("flat width") comes out at `length`.
-pub fn nothing_left(panel: &str, place: Span, size: &str, length: &str) -> Diagnostic {
-    CODE.report(format!("the {size} of {panel} comes out at {length}"))
-        .label(place, format!("leaves a {size} of {length}"))
+/// The `size` of `panel` ("flat width") comes out at `length`, as the `sum` shows where it is
+/// worked out from another size.
+pub fn nothing_left(
+    panel: &str,
+    place: Span,
+    (size, length): (&str, &str),
+    sum: Option<String>,
+) -> Diagnostic {
+    let report = CODE
+        .report(format!("the {size} of {panel} comes out at {length}"))
+        .label(place, format!("leaves a {size} of {length}"));
+    sum.into_iter()
+        .fold(report, Diagnostic::sum)
         .help("make what it is worked out from larger, or what is taken off smaller")
 }

@@ -36,5 +36,8 @@ pub fn opening_too_wide(
     ))
     .label(opening, format!("{opening_text} left open"))
     .label(width, format!("{edge} at the top"))
+    .sum(format!(
+        "{edge} of top edge - {opening_text} left open: nothing is left of the seam"
+    ))
     .help(format!("write a turning opening of less than {edge}"))
 }

@@ -40,20 +40,27 @@ outline pointed whole {
     },
 };
 
-/// With the `step`, the outline of `panel` goes `amount` beyond the `side` ("past the edge"); `size` is
-/// where the panel's size in that direction was written, and how large it is there.
+/// With the `step`, the outline of `panel` goes `amount` beyond the `side` ("past the edge"): it
+/// `reaches` so far where the `limit` is its panel's; `size` is where that was written, if it was.
 pub fn outline_outside_size(
     panel: &str,
     (step, outline): (Span, Span),
     (amount, side): (&str, &str),
-    size: Option<(Span, &str)>,
+    (reaches, limit): (&str, &str),
+    size: Option<Span>,
 ) -> Diagnostic {
     let report = CODE
         .report(format!("the outline of {panel} goes {amount} {side}"))
         .label(step, format!("{amount} {side}"));
     let report = match size {
-        Some((size, limit)) => report.label(size, format!("the outline has {limit} there")),
-        None => report,
+        Some(size) => report
+            .label(size, format!("the outline has {limit} there"))
+            .sum(format!(
+                "{reaches} of outline - {limit} of panel = {amount} {side}"
+            )),
+        None => report.sum(format!(
+            "the panel begins at {limit} there, and this point lies at {reaches}"
+        )),
     };
     report
         .label(outline, "the outline of this panel")

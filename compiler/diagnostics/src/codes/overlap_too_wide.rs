@@ -37,6 +37,9 @@ pub fn overlap_too_wide(
     ))
     .label(overlap, format!("{overlap_text} over each neighbour"))
     .label(width, format!("{finished} finished"))
+    .sum(format!(
+        "{finished} finished - {overlap_text} of overlap: nothing is left to be seen"
+    ))
     .help(format!(
         "write an overlap of less than {finished}, or make the panel wider"
     ))

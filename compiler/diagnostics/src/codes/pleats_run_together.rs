@@ -36,12 +36,14 @@ pleats pair {
     },
 };
 
-/// The steps `first` and `second` of the pleats of `panel` both need `amount` of the flat cloth;
+/// The steps `first` and `second` of the pleats of `panel` both need `amount` of the flat cloth: from
+/// the `start` ("left edge"), one `ends` farther on than the other `begins`;
 /// `further` is how to place the second, if it is placed at all.
 pub fn pleats_run_together(
     panel: &str,
     (first, second, pleats): (Span, Span, Span),
     amount: &str,
+    (start, ends, begins): (&str, &str, &str),
     further: Option<String>,
 ) -> Diagnostic {
     let help = match further {
@@ -60,5 +62,11 @@ pub fn pleats_run_together(
     } else {
         report.label(first, "its neighbour")
     };
-    report.label(pleats, "the pleats of this panel").help(help)
+    report
+        .label(pleats, "the pleats of this panel")
+        .sum(format!(
+            "from the {start}: {ends} to the end of one - {begins} to the beginning of the next = \
+             {amount} needed twice"
+        ))
+        .help(help)
 }

@@ -40,20 +40,24 @@ pleats on-stripes {
 };
 
 /// No length allowed at `step` brings a print of this `repeat` round to the next pleat of `panel`;
-/// the `nearest` ones that would.
+/// the `nearest` ones that would, each with one of the `sums`.
 pub fn print_out_of_reach(
     panel: &str,
     (step, pleats): (Span, Span),
     repeat: &str,
     nearest: &[String],
+    sums: Vec<String>,
 ) -> Diagnostic {
-    CODE.report(format!(
-        "the print does not come round from pleat to pleat of {panel}"
-    ))
-    .label(
-        step,
-        format!("no length here gives whole repeats of {repeat}"),
-    )
-    .label(pleats, "pleated by this rule")
-    .help(format!("allow {} here", nearest.join(" or ")))
+    let report = CODE
+        .report(format!(
+            "the print does not come round from pleat to pleat of {panel}"
+        ))
+        .label(
+            step,
+            format!("no length here gives whole repeats of {repeat}"),
+        )
+        .label(pleats, "pleated by this rule");
+    sums.into_iter()
+        .fold(report, Diagnostic::sum)
+        .help(format!("allow {} here", nearest.join(" or ")))
 }

@@ -34,14 +34,21 @@ pub fn return_and_projection_differ(
     window: &str,
     (returns, returns_text): (Span, &str),
     (support, projection): (Span, &str),
+    (amount, too_short): (&str, bool),
     to_write: Option<&str>,
 ) -> Diagnostic {
+    let sum = if too_short {
+        format!("{projection} off the wall - {returns_text} of return = {amount} too short")
+    } else {
+        format!("{returns_text} of return - {projection} off the wall = {amount} too long")
+    };
     let report = CODE
         .report(format!(
             "the returns of {window} are {returns_text}, and it stands {projection} off the wall"
         ))
         .label(returns, format!("{returns_text} turned back"))
-        .label(support, format!("{projection} off the wall"));
+        .label(support, format!("{projection} off the wall"))
+        .sum(sum);
     match to_write {
         Some(to_write) => report
             .help(format!("write `returns: {to_write}`"))

@@ -49,6 +49,7 @@ pub fn seam_shows(
     (cloth, pleats): (Span, Span),
     at: &str,
     pleats_by: Option<(&str, &str)>,
+    sum: Option<String>,
 ) -> Diagnostic {
     let nearest = pleats_by.map_or_else(
         || String::from("choose a wider cloth, or put a pleat where the seam falls"),
@@ -56,11 +57,12 @@ pub fn seam_shows(
             format!("choose a wider cloth, or move the pleats {by} to the {way}: that hides it")
         },
     );
-    CODE.report(format!("a seam in the {layer} of {panel} shows"))
+    let report = CODE
+        .report(format!("a seam in the {layer} of {panel} shows"))
         .label(cloth, "joined from several widths of this cloth")
         .label(
             pleats,
             format!("no pleat hides the seam {at} from the left edge"),
-        )
-        .help(nearest)
+        );
+    sum.into_iter().fold(report, Diagnostic::sum).help(nearest)
 }

@@ -28,17 +28,22 @@ as long as that.
     },
 };
 
-/// The strips of `panel` are `length` long, and its shallowest pleat is `depth` deep.
+/// The strips of `panel` are `length` long, and its shallowest pleat is `depth` deep, which
+/// is the `amount` less.
 pub fn strip_shows(
     panel: &str,
     (strips, length): (Span, &str),
     (pleat, depth): (Span, &str),
+    amount: &str,
 ) -> Diagnostic {
     CODE.report(format!(
         "the strips behind the pleats of {panel} are {length} long, and a pleat is {depth} deep"
     ))
     .label(strips, format!("{length} long"))
     .label(pleat, format!("{depth} deep"))
+    .sum(format!(
+        "{length} of strip - {depth} of pleat = {amount} that shows"
+    ))
     .help(format!(
         "make the strips no longer than {depth}, or leave their length out"
     ))

@@ -55,6 +55,30 @@ impl Out {
         }
     }
 
+    /// The sum that shows it for a value that came out, printed as `actual`:
+    /// `20 in - 19 1/2 in allowed = 1/2 in too much`.
+    pub(crate) fn sum(
+        self,
+        value: Expected,
+        actual: &str,
+        printed: impl Fn(Length) -> String,
+    ) -> Option<String> {
+        let (limit, too_little) = match (value, self) {
+            (Expected::Length(value), Self::Length(by)) => (printed(value - by), by.is_negative()),
+            (Expected::Count(value), Self::Count(by)) => {
+                let limit = i64::from(value).saturating_sub(by);
+                (limit.to_string(), by < 0)
+            }
+            _ => return None,
+        };
+        let out = self.in_words(printed);
+        Some(if too_little {
+            format!("{limit} wanted - {actual} = {out}")
+        } else {
+            format!("{actual} - {limit} allowed = {out}")
+        })
+    }
+
     fn opposite(self) -> Self {
         match self {
             Self::Length(by) => Self::Length(-by),

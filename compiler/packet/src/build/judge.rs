@@ -52,15 +52,16 @@ impl Judge<'_> {
         let printed = |length| self.printed(&line.subject, length);
         let mut unmet = sizes.iter().filter_map(|size| {
             let out = out_of_bound(size.value, line.bound)?;
-            Some((size, out.in_words(printed)))
+            Some((size, out, out.in_words(printed)))
         });
-        let (first, out) = unmet.next()?;
+        let (first, by, out) = unmet.next()?;
         let expected = bound_in_words(line.bound, |value| match value {
             Expected::Length(length) => printed(length),
             Expected::Count(count) => count.to_string(),
         });
-        let others = unmet.map(|(size, out)| format!("{} is {}, {out}", size.what, size.text));
-        let sum = first.sum.iter().cloned().chain(others).collect();
+        let others = unmet.map(|(size, _, out)| format!("{} is {}, {out}", size.what, size.text));
+        let by = by.sum(first.value, &first.text, printed);
+        let sum = first.sum.iter().cloned().chain(by).chain(others).collect();
         Some(codes::expectation_not_met(
             (line.span, &expected),
             (&first.what, &first.text, &out),

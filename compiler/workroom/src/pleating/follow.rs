@@ -123,19 +123,19 @@ const ANY: Ranged<Length> = Ranged {
     most: Length::LARGEST,
 };
 
-/// The value in the range, nearest its ideal, with which `fixed` and so many times the value come
+/// The value in the range, nearest its ideal, with which what lies there `besides` and so many times the value come
 /// to whole repeats.
 fn nearest(
     step: usize,
     range: Ranged<Length>,
-    fixed: Length,
+    besides: Length,
     times: i64,
     repeat: Length,
 ) -> Result<Ranged<Length>, PleatMatter> {
     let parts = u32::try_from(times).unwrap_or(1).max(1);
-    let value = |whole: Length| (whole - fixed).divided(parts);
-    let below = value((fixed + range.ideal * times).round_down_to(repeat));
-    let above = value((fixed + range.ideal * times).round_up_to(repeat));
+    let value = |whole: Length| (whole - besides).divided(parts);
+    let below = value((besides + range.ideal * times).round_down_to(repeat));
+    let above = value((besides + range.ideal * times).round_up_to(repeat));
     let mut choices = [below, above];
     choices.sort_by_key(|choice| (*choice - range.ideal).abs());
     let allowed = |choice: &&Length| (range.least..=range.most).contains(*choice);
@@ -144,6 +144,8 @@ fn nearest(
         .map(|found| Ranged::fixed(*found))
         .ok_or(PleatMatter::PrintOutOfReach {
             step,
+            times,
+            besides,
             repeat,
             below: below.is_positive().then_some(below),
             above,

@@ -51,6 +51,15 @@ impl Halves {
         }
     }
 
+    /// Where, from the left edge, the pleats of the right half start that a rule from the centre
+    /// describes; the left edge itself for a rule that starts there.
+    pub(super) fn start(self, flat: Length) -> Length {
+        match self {
+            Self::Whole | Self::LeftMirrored => Length::ZERO,
+            Self::RightMirrored | Self::RightOnly => flat - self.part(flat),
+        }
+    }
+
     /// The whole of which this is the part described.
     pub(super) fn whole(self, part: Length) -> Length {
         if self == Self::Whole { part } else { part * 2 }

@@ -106,14 +106,15 @@ impl Walk {
     }
 
     fn refuse_on_plain(&self, laid: &Laid) -> Result<(), PleatMatter> {
-        let amount = self.at - laid.pleat.from;
+        let (ends, begins) = (self.at, laid.pleat.from);
         match self.plain {
-            Some(first) if amount > ROUNDING => {
+            Some(first) if ends - begins > ROUNDING => {
                 let second = laid.pleat.step;
                 Err(PleatMatter::PleatsRunTogether {
                     first,
                     second,
-                    amount,
+                    ends,
+                    begins,
                 })
             }
             _ => Ok(()),

@@ -184,7 +184,11 @@ fn an_underfold_longer_than_its_margin_overruns_the_edge() {
 #[test]
 fn an_edge_under_a_wider_fold_lies_inside_it() {
     let two = Length::inches(2);
-    let inside = |step| PleatMatter::EdgeInsideFold { step, amount: INCH };
+    let inside = |step| PleatMatter::EdgeInsideFold {
+        step,
+        fold_at: Length::inches(3),
+        taken_up: Length::inches(4),
+    };
     let left = from_left(vec![placed(knife(two, TowardOrder::Left), at(24))]);
     assert_eq!(found(&left, 30), [inside(0)]);
     let right = from_left(vec![placed(
@@ -198,7 +202,8 @@ fn an_edge_under_a_wider_fold_lies_inside_it() {
         found(&near, 30),
         [PleatMatter::EdgeInsideFold {
             step: 0,
-            amount: inches(24)
+            fold_at: INCH,
+            taken_up: Length::inches(4),
         }]
     );
 }
@@ -217,7 +222,8 @@ fn placed_pleats_that_need_the_same_cloth_run_together() {
     let expected = PleatMatter::PleatsRunTogether {
         first: 0,
         second: 1,
-        amount: INCH,
+        ends: Length::inches(6),
+        begins: Length::inches(5),
     };
     assert_eq!(found(&rule, 30), [expected]);
 }

@@ -164,7 +164,8 @@ fn plain_cloth_that_a_placed_pleat_needs_is_refused() {
     let expected = PleatMatter::PleatsRunTogether {
         first: 0,
         second: 1,
-        amount: INCH,
+        ends: Length::inches(5),
+        begins: Length::inches(4),
     };
     assert_eq!(refusal(&rule, None, Some(40)), expected);
 }

@@ -312,6 +312,7 @@ fn what_is_wrong_is_told_at_its_step_and_once() {
             &[HeadingShort {
                 step: 2,
                 amount: inches(3),
+                width: inches(40),
             }],
         ),
         (
@@ -320,6 +321,7 @@ fn what_is_wrong_is_told_at_its_step_and_once() {
             &[HeadingShort {
                 step: 0,
                 amount: inches(2),
+                width: inches(40),
             }],
         ),
         (
@@ -328,6 +330,7 @@ fn what_is_wrong_is_told_at_its_step_and_once() {
             &[HeadingShort {
                 step: 2,
                 amount: inches(1),
+                width: inches(20),
             }],
         ),
         (

@@ -272,7 +272,10 @@ fn a_motif_that_cannot_be_seen_is_reported() {
     let (window, matters) = made(&order, &[cloth()]);
     let flat = window.panels[0].as_ref().unwrap().flat;
     assert_eq!(flat, inches(46));
-    let hidden = PieceMatter::MotifHidden { at: inches(23) };
+    let hidden = PieceMatter::MotifHidden {
+        at: inches(23),
+        hidden: (inches(20), inches(26)),
+    };
     assert_eq!(matters, [Matter::Piece(hidden)]);
 }
 

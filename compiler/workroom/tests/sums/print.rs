@@ -119,6 +119,8 @@ fn a_print_that_never_comes_round_is_told_with_the_nearest_lengths() {
     let found = |cloth: &Fabric| alone(&order(rule.clone(), 60), cloth).1;
     let missed = PleatMatter::PrintOutOfReach {
         step: 3,
+        times: 1,
+        besides: inches(2),
         repeat: inches(4),
         below: Some(inches(2)),
         above: inches(6),

@@ -256,6 +256,7 @@ fn a_cover_without_a_stated_margin_may_be_thin() {
         let matter = RowMatter::JoinThinlyCovered {
             panel: 1,
             covers: width.divided(2),
+            finished: width,
         };
         let expected = if thin { vec![matter] } else { vec![] };
         assert_eq!(hung(&order).1, row_matters(&expected));

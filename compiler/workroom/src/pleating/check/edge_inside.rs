@@ -16,13 +16,19 @@ pub(super) fn find(
     let folds = pleats.flat_map(|pleat| pleat.folds.iter().map(|fold| (pleat.step, fold)));
     let cases: Vec<_> = folds
         .map(|(step, fold)| {
-            (
-                step,
-                (fold.finished - pleating.finished).max(-fold.finished),
-                (),
-            )
+            let left = (-fold.finished, fold.crease);
+            let right = (
+                fold.finished - pleating.finished,
+                pleating.flat - fold.crease,
+            );
+            let (amount, fold_at) = left.max(right);
+            (step, amount, fold_at)
         })
-        .filter(|(_, amount, ())| *amount > ROUNDING)
+        .filter(|(_, amount, _)| *amount > ROUNDING)
         .collect();
-    worst_of_each(cases).map(|(step, amount, ())| PleatMatter::EdgeInsideFold { step, amount })
+    worst_of_each(cases).map(|(step, amount, fold_at)| PleatMatter::EdgeInsideFold {
+        step,
+        fold_at,
+        taken_up: fold_at + amount,
+    })
 }

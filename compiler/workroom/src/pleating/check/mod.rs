@@ -22,7 +22,7 @@ use crate::{Folding, Pleat, PleatMatter, PleatRule, Pleating};
 /// in front, the edge lies inside the fold; where it sticks out behind, the fold overruns the edge.
 pub fn check(rule: &PleatRule, pleating: &Pleating, folding: &Folding) -> Vec<PleatMatter> {
     let halves = Halves::of(rule);
-    let mut found = run_together::find(pleating);
+    let mut found = run_together::find(halves, pleating);
     let astray: BTreeSet<usize> = found.iter().filter_map(second_step).collect();
     let settled = |pleat: &Pleat| !astray.contains(&pleat.step);
     found.extend(centre::find(halves, pleating, settled));
