@@ -39,6 +39,7 @@ mod pieces;
 mod pleat_rule;
 mod pleating;
 mod ranged;
+mod returns;
 mod rod_check;
 mod row;
 mod row_fill;
@@ -85,6 +86,7 @@ pub use pleat_rule::{
 };
 pub use pleating::{MAXIMUM_PLEATS, ROUNDING, check, lay_out, no_pleats, tolerance};
 pub use ranged::Ranged;
+pub use returns::End;
 pub use rod_check::{
     GRAVITY, MOST_BRACKETS, RodCheck, RodUnknown, SAG_LIMIT, USUAL_BRACKETS, check_rod,
 };

@@ -3,7 +3,7 @@
 use pelmet_measure::{Area, Length, Mass};
 
 use crate::geometry::Span;
-use crate::{Allowance, FoldedOutline, Need, PleatStrips, RodCheck, RodUnknown};
+use crate::{Allowance, End, FoldedOutline, Need, PleatStrips, RodCheck, RodUnknown};
 
 /// The answer for a whole job; windows in the order of the job.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -537,4 +537,6 @@ pub enum MarkKind {
     },
     /// A seam between joined widths.
     JoinSeam,
+    /// Where the panel at this end of the row turns back to the wall.
+    Return(End),
 }

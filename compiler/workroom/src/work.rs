@@ -2,6 +2,7 @@
 
 use pelmet_measure::{Length, Mass};
 
+use crate::returns::return_marks;
 use crate::row::{RowFinding, check_hanging, cover, length_to_cover, quantities};
 use crate::row_fill::{fills, shares};
 use crate::weight::window_weight;
@@ -132,8 +133,12 @@ impl Bench<'_> {
             print_level: self.print_level(order),
         };
         let mut matters = Vec::new();
-        let made = task.make(pleating, &mut matters);
+        let mut made = task.make(pleating, &mut matters);
         self.report(panel, matters);
+        if let Some(made) = &mut made {
+            let marks = return_marks(self.order, panel, made);
+            made.marks.extend(marks);
+        }
         made
     }
 

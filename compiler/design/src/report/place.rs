@@ -90,6 +90,12 @@ impl<'d> WindowPlace<'d> {
         self.design.style.plain(length)
     }
 
+    /// An estimate that is no more than this, rounded up to the step of a mark.
+    pub(super) fn at_most(self, length: Length) -> String {
+        let step = self.design.style.mark_step;
+        self.design.style.mark(length.round_up_to(step))
+    }
+
     /// A length to the step of a mark, as an estimate is told.
     pub(super) fn mark(self, length: Length) -> String {
         self.design.style.mark(length)

@@ -249,7 +249,7 @@ fn rod_sags(
     codes::rod_sags(
         &window.name(),
         window.support(),
-        (&window.mark(sag), &window.text(limit)),
+        (&window.at_most(sag), &window.text(limit)),
         (&window.mark(span), &window.mark(spacing)),
         brackets,
     )

@@ -1,7 +1,7 @@
 //! The marks of a panel, in working order.
 
 use pelmet_workroom::{
-    CornerRelief, HeadingWork, Mark as MarkMade, MarkKind as MarkMadeKind, Toward,
+    CornerRelief, End, HeadingWork, Mark as MarkMade, MarkKind as MarkMadeKind, Toward,
 };
 
 use super::printer::Printer;
@@ -90,6 +90,7 @@ fn named(kind: &MarkMadeKind) -> (MarkKind, String) {
         MarkMadeKind::MotifCentre => (MarkKind::MotifCentre, String::from("motif centre")),
         MarkMadeKind::FastenerLine { name } => (MarkKind::FastenerLine, format!("top of {name}")),
         MarkMadeKind::JoinSeam => (MarkKind::JoinSeam, String::from("join seam")),
+        MarkMadeKind::Return(end) => (MarkKind::Return, return_name(*end)),
     }
 }
 
@@ -99,6 +100,13 @@ fn work_name(work: HeadingWork) -> String {
         HeadingWork::UpperStitching => "stitch above the pocket",
         HeadingWork::LowerStitching => "stitch below the pocket",
         HeadingWork::FastenerMate => "top of its mate, on the back",
+    })
+}
+
+fn return_name(end: End) -> String {
+    String::from(match end {
+        End::Left => "left return",
+        End::Right => "right return",
     })
 }
 

@@ -74,12 +74,16 @@ fn bending(newton_metres: f64, printer: &Printer<'_>) -> Bending {
     }
 }
 
-/// A sag too small to be measured is told as such.
+/// Rounded up to the step of a mark, so that a sag beyond its limit never reads like the limit. One
+/// too small to be measured is told as such.
 fn sag(sag: Length, printer: &Printer<'_>) -> Measure {
+    let step = printer.style.mark_step;
     let mut printed = printer.mark(sag);
-    if printed.text == printer.mark(Length::ZERO).text {
-        printed.text = format!("under {}", printer.plain(printer.style.mark_step).text);
-    }
+    printed.text = if sag < step {
+        format!("under {}", printer.plain(step).text)
+    } else {
+        printer.plain(sag.round_up_to(step)).text
+    };
     printed
 }
 

@@ -60,6 +60,8 @@ pub enum MarkKind {
     FastenerLine,
     /// A seam between joined widths.
     JoinSeam,
+    /// Where an end panel of the row turns back to the wall.
+    Return,
 }
 
 /// What the allowance at a corner calls for once sewn.

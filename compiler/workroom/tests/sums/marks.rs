@@ -2,8 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    CornerRelief, FastenerOrder, Heading, HeadingWork, Mark, MarkKind, Motif, PanelMade,
-    PanelOrder, Toward,
+    CornerRelief, End, FastenerOrder, Heading, HeadingWork, Mark, MarkKind, Motif, PanelMade,
+    PanelOrder, Toward, WidthOrder, is_hidden,
 };
 
 use crate::sample::{cloth, eighths, exactly, inches, knives, made, panel, ratio, sound, window};
@@ -23,6 +23,7 @@ fn kinds(panel: &PanelMade) -> Vec<&'static str> {
         MarkKind::MotifCentre => "motif",
         MarkKind::FastenerLine { .. } => "fastener",
         MarkKind::JoinSeam => "seam",
+        MarkKind::Return(_) => "return",
         MarkKind::Curve { .. } => "curve",
     };
     panel.marks.iter().map(kind).collect()
@@ -225,4 +226,78 @@ fn the_mate_of_a_fastener_lies_where_the_tail_ends() {
     let drop_below_it = made.made_length - end_of_tail_in_front;
     // The drop is measured from the top of the rod, which is 1 in across.
     assert_eq!(drop_below_it, inches(14) - eighths(4) - inches(4));
+}
+
+/// The flat positions at which a panel that hangs at these places of the row turns back.
+fn returns(order: PanelOrder, row: &[usize], returns: Length) -> Vec<(End, Length)> {
+    let mut window = window(inches(40), vec![order, panel()], row);
+    window.returns = returns;
+    let (window, _) = made(&window, &[cloth()]);
+    let marks = &window.panels.first().unwrap().as_ref().unwrap().marks;
+    let of_return = marks.iter().filter_map(|mark| match mark.kind {
+        MarkKind::Return(end) => Some((end, mark.across)),
+        _ => None,
+    });
+    of_return.collect()
+}
+
+#[test]
+fn an_end_panel_is_marked_where_it_turns_back_to_the_wall() {
+    let flat = || PanelOrder {
+        width: exactly(inches(40)),
+        ..panel()
+    };
+    let (left, right) = ((End::Left, inches(3)), (End::Right, inches(37)));
+    assert_eq!(returns(flat(), &[0], inches(3)), [left, right]);
+    assert_eq!(returns(flat(), &[0, 1], inches(3)), [left]);
+    assert_eq!(returns(flat(), &[1, 0], inches(3)), [right]);
+    assert_eq!(returns(flat(), &[0, 1, 0], inches(3)), [left, right]);
+    assert_eq!(returns(flat(), &[1, 0, 1], inches(3)), []);
+    assert_eq!(returns(flat(), &[0], Length::ZERO), []);
+    assert_eq!(
+        returns(flat(), &[0], inches(40)),
+        [],
+        "it would be all return"
+    );
+}
+
+/// Each of the two knives lies over the cloth beside it, so that two or three layers lie at some
+/// finished positions; the mark is on the one in front.
+#[test]
+fn the_return_is_marked_on_the_cloth_that_is_seen_there() {
+    let order = || PanelOrder {
+        pleats: Some(knives(2, inches(2))),
+        width: exactly(inches(40)),
+        ..panel()
+    };
+    let (window, _) = made(&window(inches(40), vec![order()], &[0]), &[cloth()]);
+    let panel = window.panels[0].as_ref().unwrap();
+    for at in (1..20).map(inches) {
+        for (end, flat) in returns(order(), &[0], at) {
+            let finished = match end {
+                End::Left => at,
+                End::Right => panel.finished - at,
+            };
+            let lies = panel.folding.stretches.iter().filter(|stretch| {
+                (stretch.flat_from..=stretch.flat_to).contains(&flat)
+                    && stretch.finished_at(flat) == finished
+            });
+            assert_ne!(lies.count(), 0, "{end:?} {at:?}");
+            assert!(!is_hidden(&panel.folding, flat), "{end:?} {at:?}");
+        }
+    }
+}
+
+/// Gathered to half its width, a return of 3 in takes 6 in of it.
+#[test]
+fn the_return_of_a_gathered_panel_is_drawn_up_with_it() {
+    let order = PanelOrder {
+        width: WidthOrder {
+            fullness: Some(ratio(2, 1)),
+            ..exactly(inches(40))
+        },
+        ..panel()
+    };
+    let ends = [(End::Left, inches(6)), (End::Right, inches(74))];
+    assert_eq!(returns(order, &[0], inches(3)), ends);
 }
