@@ -47,7 +47,8 @@ fn every_mend_is_sound() {
 }
 
 /// What no design can show: faults around a design, of the compiler itself, or past a limit too large
-/// to write out. Every other code is compiled.
+/// to write out. Too many mistakes are never shown alone, and ten thousand windows take too long to
+/// lay out. Every other code is compiled.
 const TOLD: &[&str] = &[
     "code-unknown",
     "file-already-there",

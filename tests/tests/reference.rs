@@ -67,6 +67,45 @@ fn the_report_in_the_readme_is_the_one_that_is_given() {
     assert!(given.starts_with(shown.text.as_str()), "{given}");
 }
 
+/// The lines the README adds to its design in the last steps do what it says of them.
+#[test]
+fn the_last_steps_of_the_readme_do_what_they_say() {
+    let readme = read("README.md");
+    let blocks = blocks(&readme);
+    let design = &blocks.iter().find(|block| block.is("pelmet")).unwrap().text;
+    let typed = |beginning: &str| {
+        let (_, rest) = readme.split_once(&format!("`{beginning}")).unwrap();
+        format!("{beginning}{}", rest.split('`').next().unwrap())
+    };
+
+    let expecting = format!("{design}\n{}\n", typed("expect landing"));
+    assert_sound("step 6", &Memory::of(expecting.as_str()).build());
+    let changed = expecting.replace("finished width: 13 in", "finished width: 12 in");
+    let built = Memory::of(changed).build();
+    let told = render::plain(&built.diagnostics, &built.sources);
+    assert!(told.contains("[expectation-not-met]"), "{told}");
+
+    let (house, window) = design.split_once("window landing").unwrap();
+    let (library, house) = house.split_once("job \"Landing\"\n").unwrap();
+    let main = format!(
+        "use \"styles/house.pelmet\"\n{library}window landing{window}\n{}\n",
+        typed("window stairs")
+    );
+    let built = Memory::of_files([
+        ("main.pelmet", main),
+        ("styles/house.pelmet", format!("{library}{house}")),
+    ])
+    .build();
+    assert_sound("step 7", &built);
+    let names: Vec<&str> = built
+        .packet
+        .iter()
+        .flat_map(|packet| &packet.windows)
+        .map(|window| window.name.as_str())
+        .collect();
+    assert_eq!(names, ["landing", "stairs"]);
+}
+
 #[test]
 fn every_file_of_the_library_stands_alone() {
     for file in pelmet_stdlib::FILES {

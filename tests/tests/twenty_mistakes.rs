@@ -1,9 +1,11 @@
-//! One file with twenty different mistakes gives twenty reports, each at its line.
+//! One file with twenty different mistakes gives twenty reports, each at its line: one file of
+//! mistakes in reading, names and kinds, and one of what the sums find.
 
 use std::collections::BTreeSet;
 
 use insta::assert_snapshot;
 use pelmet_diagnostics::render::{self, HumanOptions};
+use pelmet_packet::Built;
 use pelmet_tests::{Memory, read};
 
 /// How the comment begins that names the mistake of its line.
@@ -11,22 +13,36 @@ const MARK: &str = "# mistake: ";
 
 #[test]
 fn each_mistake_is_reported_at_its_line() {
-    let text = read("tests/cases/twenty-mistakes.pelmet");
+    let built = assert_marked_are_told("twenty-mistakes.pelmet");
+    assert_snapshot!("plain", render::plain(&built.diagnostics, &built.sources));
+    assert_snapshot!("drawn", drawn(&built));
+}
+
+#[test]
+fn each_finding_of_the_sums_is_reported_at_its_line() {
+    let built = assert_marked_are_told("twenty-findings.pelmet");
+    let plain = render::plain(&built.diagnostics, &built.sources);
+    assert_snapshot!("findings_plain", plain);
+    assert_snapshot!("findings_drawn", drawn(&built));
+}
+
+fn drawn(built: &Built) -> String {
+    render::human(&built.diagnostics, &built.sources, HumanOptions::default())
+}
+
+/// Builds a file whose lines are marked with twenty mistakes, and expects these and no others.
+#[track_caller]
+fn assert_marked_are_told(name: &str) -> Built {
+    let text = read(&format!("tests/cases/{name}"));
     let marked: Vec<(usize, &str)> = text
         .lines()
         .zip(1..)
         .filter_map(|(line, number)| Some((number, line.split_once(MARK)?.1)))
         .collect();
-    assert_eq!(
-        marked
-            .iter()
-            .map(|(_, slug)| slug)
-            .collect::<BTreeSet<_>>()
-            .len(),
-        20
-    );
+    let kinds: BTreeSet<&str> = marked.iter().map(|(_, slug)| *slug).collect();
+    assert_eq!(kinds.len(), 20);
 
-    let built = Memory::of_files([("twenty-mistakes.pelmet", text.as_str())]).build();
+    let built = Memory::of_files([(name, text.as_str())]).build();
     let told: Vec<(usize, &str)> = built
         .diagnostics
         .iter()
@@ -38,7 +54,5 @@ fn each_mistake_is_reported_at_its_line() {
         })
         .collect();
     assert_eq!(told, marked);
-    assert_snapshot!("plain", render::plain(&built.diagnostics, &built.sources));
-    let drawn = render::human(&built.diagnostics, &built.sources, HumanOptions::default());
-    assert_snapshot!("drawn", drawn);
+    built
 }

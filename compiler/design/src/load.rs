@@ -112,6 +112,17 @@ pub fn load(main: &str, project: &dyn Project) -> Loaded {
 /// The word for the standard library in a `use` line.
 const STANDARD: &str = "standard";
 
+/// The path by which reports show a file of the standard library.
+fn library_path(name: &str) -> String {
+    format!("{STANDARD}/{name}.pelmet")
+}
+
+/// Whether a file of the project would be taken for one of the library.
+fn is_shown_for_library(path: &str) -> bool {
+    let mut files = pelmet_stdlib::FILES.iter();
+    files.any(|file| library_path(file.name) == path)
+}
+
 struct Loading<'p> {
     project: &'p dyn Project,
     loaded: Loaded,
@@ -140,7 +151,7 @@ impl Loading<'_> {
     }
 
     fn library_file(&mut self, name: &str, text: &str) {
-        let path = format!("standard/{name}.pelmet");
+        let path = library_path(name);
         if self.done.insert(path.clone()) {
             let file = self.loaded.sources.add(path.clone(), text);
             self.tree(file, &path, Origin::Library);
@@ -198,7 +209,8 @@ impl Loading<'_> {
         let word = terms
             .get(1)
             .and_then(|term| Some((term.word()?, term.span)));
-        let standard = word.filter(|(word, _)| did_you_mean(word, [STANDARD]).is_some());
+        let standard =
+            word.filter(|(word, _)| *word == STANDARD || did_you_mean(word, [STANDARD]).is_some());
         self.loaded.unread.library |= standard.is_some();
         self.loaded.unread.files |= standard.is_none();
         let misspelt = standard.filter(|(word, _)| *word != STANDARD);
@@ -214,6 +226,13 @@ impl Loading<'_> {
             self.loaded.unread.files = true;
             return;
         };
+        if is_shown_for_library(&path) {
+            self.loaded
+                .diagnostics
+                .push(codes::library_name_taken(span, &path));
+            self.loaded.unread.files = true;
+            return;
+        }
         if self.under_way.len() >= MAXIMUM_FILES_DEEP {
             self.loaded
                 .diagnostics

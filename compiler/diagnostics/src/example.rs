@@ -1,4 +1,4 @@
-//! The shape that most examples of the workroom's codes share.
+//! The shapes that many examples share.
 
 /// A whole design of one window with one panel, `front`: only what an example is about is given,
 /// in this order, and everything else is sound.
@@ -47,4 +47,32 @@ macro_rules! given {
     };
 }
 
-pub(crate) use {given, one_window};
+/// A sound job whose windows come from this list.
+macro_rules! windows_from {
+    ($list:literal) => {
+        $crate::Example::Files(&[
+            ("job.pelmet", $crate::example::JOB_OF_A_LIST),
+            ("windows.csv", $list),
+        ])
+    };
+}
+
+/// The job of [`windows_from`].
+pub(crate) const JOB_OF_A_LIST: &str = "\
+fabric calico { width: 45 in }
+rod pole(length) { length: length, diameter: 1 in }
+make seamed { seam: 1/2 in, lining: none }
+treatment curtain(drop) {
+    panel front {
+        finished width: fill
+        drop: drop
+        head: over rod, tail 3 in
+        make: seamed
+        face: calico
+    }
+    row: front
+}
+windows from \"windows.csv\": curtain
+";
+
+pub(crate) use {given, one_window, windows_from};

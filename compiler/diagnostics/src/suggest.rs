@@ -8,7 +8,8 @@ const LONGEST_NAME: usize = 64;
 /// No more names than these are compared, so that a file of mistakes is not slow to tell of.
 const MOST_NAMES: usize = 2_000;
 
-/// The known name nearest to what was typed, if any is near enough to be meant.
+/// The known name nearest to what was typed, if any is near enough to be meant; never the very name
+/// that was typed, which may be known and still not be what is wanted.
 ///
 /// Near is: the same but for small and capital letters; the same words in another order; or at most
 /// one slip of a finger in three letters. Of names equally near, the first by the alphabet is given,
@@ -17,9 +18,10 @@ pub fn did_you_mean<'a>(typed: &str, names: impl IntoIterator<Item = &'a str>) -
     if typed.len() > LONGEST_NAME {
         return None;
     }
-    let typed = typed.to_lowercase();
-    let near = names.into_iter().take(MOST_NAMES).filter_map(|name| {
-        let slips = slips_between(&typed, &name.to_lowercase())?;
+    let small = typed.to_lowercase();
+    let others = names.into_iter().filter(|name| *name != typed);
+    let near = others.take(MOST_NAMES).filter_map(|name| {
+        let slips = slips_between(&small, &name.to_lowercase())?;
         Some((slips, name))
     });
     near.min().map(|(_, name)| name.to_owned())
@@ -92,6 +94,15 @@ mod tests {
         for names in [["bib-a", "bib-b"], ["bib-b", "bib-a"]] {
             assert_eq!(did_you_mean("bib-c", names).as_deref(), Some("bib-a"));
         }
+    }
+
+    #[test]
+    fn the_very_name_that_was_typed_is_not_offered() {
+        assert_eq!(did_you_mean("drop", ["drop"]), None);
+        assert_eq!(
+            did_you_mean("drop", ["drop", "Drop"]).as_deref(),
+            Some("Drop")
+        );
     }
 
     #[test]

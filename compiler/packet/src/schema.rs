@@ -1,8 +1,24 @@
 //! The JSON Schema of a packet.
 
+use schemars::Schema;
+use schemars::generate::SchemaSettings;
+use schemars::transform::RecursiveTransform;
+
 use crate::packet::Packet;
 
-/// The schema of `packet.json`, JSON Schema draft 2020-12, with a description of every field.
+/// The schema of `packet.json`, JSON Schema draft 2020-12, with a description of every field. A
+/// field that it does not describe is a fault.
 pub fn schema() -> serde_json::Value {
-    schemars::schema_for!(Packet).to_value()
+    let settings = SchemaSettings::draft2020_12().with_transform(RecursiveTransform(close));
+    settings
+        .into_generator()
+        .into_root_schema_for::<Packet>()
+        .to_value()
+}
+
+/// Allows an object no more properties than it describes.
+fn close(schema: &mut Schema) {
+    if schema.get("properties").is_some() {
+        schema.insert(String::from("additionalProperties"), false.into());
+    }
 }

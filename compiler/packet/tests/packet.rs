@@ -117,6 +117,7 @@ fn the_row_is_written_out() {
     );
 }
 
+/// Common practice, no source: on the fold, half the width is drawn and cut.
 #[test]
 fn a_piece_on_the_fold_is_drawn_at_half_its_width_from_the_fold() {
     let packet = jobs::reading_room().packet();
@@ -232,6 +233,7 @@ fn a_fold_is_marked_with_the_line_it_is_brought_to_on_both_sides_of_the_centre()
     assert_eq!(fold.brought_to_from_centre.text, "11 in right");
 }
 
+/// Common practice, no source.
 #[test]
 fn the_hang_can_be_corrected_by_half_the_fastener() {
     let packet = jobs::reading_room().packet();

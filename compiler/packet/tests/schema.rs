@@ -85,6 +85,40 @@ fn planted_faults_are_refused() {
     }
 }
 
+/// Every object of a packet refuses a field that the schema does not describe.
+#[test]
+fn planted_fields_are_refused() {
+    let validator = validator();
+    let sound =
+        serde_json::to_value(jobs::reading_room().packet()).expect("a packet is plain data");
+    let mut places = Vec::new();
+    objects_of(&sound, String::new(), &mut places);
+    assert!(places.len() > 100, "{}", places.len());
+    for place in places {
+        let mut packet = sound.clone();
+        let object = packet.pointer_mut(&place).expect(&place);
+        object
+            .as_object_mut()
+            .expect("only objects are listed")
+            .insert(String::from("planted"), json!(1));
+        assert!(!validator.is_valid(&packet), "{place}");
+    }
+}
+
+/// The places of all objects, of each list only those in its first entry.
+fn objects_of(value: &Value, place: String, places: &mut Vec<String>) {
+    if let Some(list) = value.as_array() {
+        let first = list.first().into_iter();
+        first.for_each(|first| objects_of(first, format!("{place}/0"), places));
+    }
+    if let Some(object) = value.as_object() {
+        for (field, within) in object {
+            objects_of(within, format!("{place}/{field}"), places);
+        }
+        places.push(place);
+    }
+}
+
 fn validator() -> jsonschema::Validator {
     jsonschema::draft202012::new(&pelmet_packet::schema()).expect("the schema is a schema")
 }

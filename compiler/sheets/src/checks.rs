@@ -7,13 +7,11 @@ use pelmet_packet::packet::{
 
 use crate::folding_chart;
 use crate::page::Page;
+use crate::parts::each_window;
 use crate::words::{counted, counted_of, pleat};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
-    for window in &packet.windows {
-        page.heading(&format!("Window {}", window.name));
-        print_window(window, page);
-    }
+    each_window(packet, page, print_window);
     print_list("Expected", packet.expectations.iter(), page, |expected| {
         let wording = expected.wording.trim_start_matches("expect ");
         format!("{wording}: {}", expected.came_out)

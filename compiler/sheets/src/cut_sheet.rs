@@ -4,6 +4,7 @@ use pelmet_packet::Packet;
 use pelmet_packet::packet::{CutAllowance, JoinSeam, MeasuredFrom, OutlinePoint, Panel, Piece};
 
 use crate::page::Page;
+use crate::parts::each_panel;
 use crate::table::{Column, Table};
 use crate::words::{counted_of, edges};
 
@@ -13,12 +14,7 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
         cutting line are to the nearest {}.",
         packet.units.cut_to.text, packet.units.mark_to.text,
     ));
-    for window in &packet.windows {
-        page.heading(&format!("Window {}", window.name));
-        for panel in &window.panels {
-            print_panel(panel, page);
-        }
-    }
+    each_panel(packet, page, print_panel);
 }
 
 fn print_panel(panel: &Panel, page: &mut Page) {

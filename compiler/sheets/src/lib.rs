@@ -11,6 +11,7 @@ mod mark_list;
 mod notions;
 mod options;
 mod page;
+mod parts;
 mod quote;
 mod rod_check;
 mod table;

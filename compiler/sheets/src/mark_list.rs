@@ -4,6 +4,7 @@ use pelmet_packet::Packet;
 use pelmet_packet::packet::{Mark, Panel};
 
 use crate::page::Page;
+use crate::parts::each_panel;
 use crate::table::{Column, Table};
 use crate::words::{counted_of, direction, optional};
 
@@ -12,12 +13,7 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
         "Mark on the made-up panel, flat, face up, the heading away from you. Every mark is \
         measured from one edge, never from the mark before it. Down is from the made-up top edge.",
     );
-    for window in &packet.windows {
-        page.heading(&format!("Window {}", window.name));
-        for panel in &window.panels {
-            print_panel(panel, page);
-        }
-    }
+    each_panel(packet, page, print_panel);
 }
 
 fn print_panel(panel: &Panel, page: &mut Page) {

@@ -19,6 +19,7 @@ use pelmet_diagnostics::{Diagnostic, FileId, Span};
 pub use formatter::{FormatRefusal, format};
 pub use limits::{
     MAXIMUM_DIGITS, MAXIMUM_FILE_BYTES, MAXIMUM_MISTAKES, MAXIMUM_NESTING, MAXIMUM_OPERATORS,
+    MAXIMUM_WORDS,
 };
 use lowering::Lowering;
 use reports::Reports;

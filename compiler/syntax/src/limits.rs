@@ -3,6 +3,10 @@
 /// The largest file that is read, in bytes; whoever loads files asks before reading.
 pub const MAXIMUM_FILE_BYTES: usize = 4 * 1024 * 1024;
 
+/// The most words, signs and line ends in one file, comments not counted. What reading takes of
+/// memory grows with them, not with bytes.
+pub const MAXIMUM_WORDS: usize = 400_000;
+
 /// How deeply brackets, round and curly together, may stand within brackets; every recursive walk
 /// over a tree is bounded by it.
 pub const MAXIMUM_NESTING: usize = 100;

@@ -6,18 +6,20 @@
 
 mod brackets;
 mod letters;
+mod words;
 
 use pelmet_diagnostics::{Diagnostic, codes};
 
-use crate::MAXIMUM_NESTING;
 use crate::fractions;
 use crate::reports::Reports;
 use crate::source::Source;
 use crate::tree::Comment;
+use crate::{MAXIMUM_NESTING, MAXIMUM_WORDS};
 
 /// What the pre-scan makes of a text.
 pub(crate) struct Scan {
-    /// The text for the grammar, of the same length; nothing if brackets stand too deep in it.
+    /// The text for the grammar, of the same length; nothing if brackets stand too deep in it or it
+    /// has too many words.
     pub(crate) clean: Option<String>,
     /// The comments, as they follow each other.
     pub(crate) comments: Vec<Comment>,
@@ -26,6 +28,13 @@ pub(crate) struct Scan {
 /// Scans a text and reports what it finds wrong.
 pub(crate) fn scan(source: Source<'_>, reports: &mut Reports) -> Scan {
     let letters = letters::read(source, reports);
+    if let Some(beyond) = words::start_of(&letters.clean, MAXIMUM_WORDS) {
+        reports.push(too_many_words(source, beyond));
+        return Scan {
+            clean: None,
+            comments: letters.comments,
+        };
+    }
     let matched = brackets::pair(source, &letters);
     reports.append(matched.reports);
     if let Some(at) = matched.too_deep {
@@ -48,6 +57,10 @@ fn ends_number(letter: char) -> bool {
 fn too_deep(source: Source<'_>, at: usize) -> Diagnostic {
     let bracket = source.span(at, at.saturating_add(1));
     codes::nested_too_deep::nested_too_deep(bracket, MAXIMUM_NESTING)
+}
+
+fn too_many_words(source: Source<'_>, at: usize) -> Diagnostic {
+    codes::too_many_words::too_many_words(source.span(at, at), MAXIMUM_WORDS)
 }
 
 /// The text with single signs put in the places of others.

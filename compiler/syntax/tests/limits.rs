@@ -2,7 +2,8 @@
 
 use pelmet_diagnostics::FileId;
 use pelmet_syntax::{
-    MAXIMUM_DIGITS, MAXIMUM_MISTAKES, MAXIMUM_NESTING, MAXIMUM_OPERATORS, Parsed, format, parse,
+    MAXIMUM_DIGITS, MAXIMUM_MISTAKES, MAXIMUM_NESTING, MAXIMUM_OPERATORS, MAXIMUM_WORDS, Parsed,
+    format, parse,
 };
 
 #[test]
@@ -33,6 +34,23 @@ fn a_hundred_thousand_open_brackets_are_one_mistake() {
     for open in ["(", "{", "a {\n", "f(", "-("] {
         let parsed = read(&open.repeat(100_000));
         assert_eq!(codes(&parsed), ["nested-too-deep"], "of {open:?}");
+        assert!(parsed.file.entries.is_empty());
+    }
+}
+
+/// A line of `a`, a line end and no more is two; a note is none.
+#[test]
+fn files_have_words_up_to_the_limit() {
+    let lines =
+        |count: usize| format!("{}# a note of many words, not counted", "a\n".repeat(count));
+    assert!(!codes(&read(&lines(MAXIMUM_WORDS / 2))).contains(&"too-many-words"));
+    for text in [
+        lines(MAXIMUM_WORDS / 2 + 1),
+        "\n".repeat(4_000_000),
+        "a,".repeat(2_000_000),
+    ] {
+        let parsed = read(&text);
+        assert_eq!(codes(&parsed), ["too-many-words"]);
         assert!(parsed.file.entries.is_empty());
     }
 }

@@ -129,9 +129,15 @@ fn hangs(times: usize) -> String {
     }
 }
 
+/// The width a panel hangs at, where it was written: flat, if nothing is taken up.
 fn ordered_width(panel: PanelPlace<'_>) -> Option<Length> {
-    match panel.order?.width.finished? {
-        FinishedOrder::Exact(width) => Some(width),
-        FinishedOrder::Fill { .. } => None,
+    let order = panel.order?;
+    match order.width.finished {
+        Some(FinishedOrder::Exact(width)) => Some(width),
+        Some(FinishedOrder::Fill { .. }) => None,
+        None => {
+            let is_plain = order.pleats.is_none() && order.width.fullness.is_none();
+            order.width.flat.filter(|_| is_plain)
+        }
     }
 }

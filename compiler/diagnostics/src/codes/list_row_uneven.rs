@@ -1,6 +1,7 @@
 //! A line of a list with more or fewer cells than the list has columns.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::example::windows_from;
+use crate::{Code, Diagnostic, Severity, Span};
 
 /// A line of a list with more or fewer cells than the list has columns.
 pub const CODE: Code = Code {
@@ -12,62 +13,14 @@ or too few, a measure would land in the wrong column, and in the wrong cloth.
 
 Count the commas; a value that holds a comma itself goes in quotes.
 ",
-    failing: Example::Files(&[
-        (
-            "job.pelmet",
-            "\
-fabric calico { width: 45 in }
-rod pole(length) { length: length, diameter: 1 in }
-make seamed { seam: 1/2 in, lining: none }
-treatment curtain(drop) {
-    panel front {
-        finished width: fill
-        drop: drop
-        head: over rod, tail 3 in
-        make: seamed
-        face: calico
-    }
-    row: front
-}
-windows from \"windows.csv\": curtain
-",
-        ),
-        (
-            "windows.csv",
-            "\
+    failing: windows_from! { "\
 name,rod,drop
 bay,pole(40 in)
-",
-        ),
-    ]),
-    mend: Example::Files(&[
-        (
-            "job.pelmet",
-            "\
-fabric calico { width: 45 in }
-rod pole(length) { length: length, diameter: 1 in }
-make seamed { seam: 1/2 in, lining: none }
-treatment curtain(drop) {
-    panel front {
-        finished width: fill
-        drop: drop
-        head: over rod, tail 3 in
-        make: seamed
-        face: calico
-    }
-    row: front
-}
-windows from \"windows.csv\": curtain
-",
-        ),
-        (
-            "windows.csv",
-            "\
+" },
+    mend: windows_from! { "\
 name,rod,drop
 bay,pole(40 in),12 in
-",
-        ),
-    ]),
+" },
 };
 
 /// The line at `span` has so many `cells` where the list has so many `columns`.

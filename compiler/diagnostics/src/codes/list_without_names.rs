@@ -1,6 +1,7 @@
 //! A list of windows in which a window, or the column of names, is missing.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::example::windows_from;
+use crate::{Code, Diagnostic, Severity, Span};
 
 /// A list of windows in which a window, or the column of names, is missing.
 pub const CODE: Code = Code {
@@ -12,62 +13,14 @@ is one window and begins its sheets with that name.
 
 Add the column, or the name that is missing from the line.
 ",
-    failing: Example::Files(&[
-        (
-            "job.pelmet",
-            "\
-fabric calico { width: 45 in }
-rod pole(length) { length: length, diameter: 1 in }
-make seamed { seam: 1/2 in, lining: none }
-treatment curtain(drop) {
-    panel front {
-        finished width: fill
-        drop: drop
-        head: over rod, tail 3 in
-        make: seamed
-        face: calico
-    }
-    row: front
-}
-windows from \"windows.csv\": curtain
-",
-        ),
-        (
-            "windows.csv",
-            "\
+    failing: windows_from! { "\
 room,rod,drop
 bay,pole(40 in),12 in
-",
-        ),
-    ]),
-    mend: Example::Files(&[
-        (
-            "job.pelmet",
-            "\
-fabric calico { width: 45 in }
-rod pole(length) { length: length, diameter: 1 in }
-make seamed { seam: 1/2 in, lining: none }
-treatment curtain(drop) {
-    panel front {
-        finished width: fill
-        drop: drop
-        head: over rod, tail 3 in
-        make: seamed
-        face: calico
-    }
-    row: front
-}
-windows from \"windows.csv\": curtain
-",
-        ),
-        (
-            "windows.csv",
-            "\
+" },
+    mend: windows_from! { "\
 name,rod,drop
 bay,pole(40 in),12 in
-",
-        ),
-    ]),
+" },
 };
 
 /// The list, or the line of it at `span`, says no name.

@@ -63,6 +63,7 @@ pub mod length_negative;
 pub mod length_not_positive;
 pub mod length_too_large;
 pub mod library_file_unknown;
+pub mod library_name_taken;
 pub mod like_in_a_circle;
 pub mod lining_and_method_differ;
 pub mod lining_shrinks_more;
@@ -137,6 +138,7 @@ pub mod too_many_mistakes;
 pub mod too_many_pieces;
 pub mod too_many_pleats;
 pub mod too_many_widths;
+pub mod too_many_words;
 pub mod too_narrow_for_allowance;
 pub mod unit_missing;
 pub mod unit_unknown;
@@ -220,6 +222,7 @@ codes! {
     length_not_positive
     length_too_large
     library_file_unknown
+    library_name_taken
     like_in_a_circle
     lining_and_method_differ
     lining_shrinks_more
@@ -294,6 +297,7 @@ codes! {
     too_many_pieces
     too_many_pleats
     too_many_widths
+    too_many_words
     too_narrow_for_allowance
     unit_missing
     unit_unknown

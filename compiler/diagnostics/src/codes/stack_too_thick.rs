@@ -52,7 +52,7 @@ pub fn stack_too_thick(
     .label(pleats, format!("{layers} of the panel in one place"))
     .label(method, format!("allows {limit}"))
     .sum(format!(
-        "{layers} of face and lining x {layer} = {thickness}"
+        "{layers} of the panel x {layer} each = {thickness}"
     ))
     .help(format!(
         "pleat with fewer layers over one another, take thinner cloth, or allow more: `stack: at most \

@@ -214,6 +214,7 @@ fn proportions_follow_the_width_half_of_it_on_a_half_outline() {
     }
 }
 
+/// Common practice, no source: concave corners are snipped, convex ones trimmed.
 #[test]
 fn edges_and_corners_are_told_apart() {
     let steps = [
@@ -247,6 +248,7 @@ fn edges_and_corners_are_told_apart() {
     assert_eq!(lengths[..7], [14, 18, 3, 4, 3, 18, 10].map(inches));
 }
 
+/// Common practice, no source.
 #[test]
 fn a_turn_of_less_than_one_in_twelve_calls_for_nothing() {
     for (rise, relief) in [(1, CornerRelief::Nothing), (4, CornerRelief::Trim)] {
