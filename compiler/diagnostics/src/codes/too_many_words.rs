@@ -8,7 +8,7 @@ pub const CODE: Code = Code {
     severity: Severity::Error,
     page: "\
 The file holds more words, signs and lines than the limit; comments are not counted. A job of a
-thousand windows is a fifth of it, so that most likely the file is not a design at all.
+thousand windows is a sixth of it, so that most likely the file is not a design at all.
 
 The limit is there so that no file can wear out the machine that reads it.
 
