@@ -91,7 +91,7 @@ mod tests {
         let mut sources = Sources::new();
         sources.add("other.pelmet", "");
         let file = sources.add(name, text);
-        let report = codes::name_unknown(Span::new(file, 0, 4), "rod", "pole", None);
+        let report = codes::name_unknown(Span::new(file, 0, 4), ("rod", "rod"), "pole", None);
         (sources, report)
     }
 

@@ -129,7 +129,7 @@ impl<'t> Reader<'t> {
         if self.may_be_unread(name, suggestion.as_deref(), in_library) {
             return;
         }
-        let report = codes::name_unknown(span, kind.word(), name, suggestion);
+        let report = codes::name_unknown(span, (kind.noun(), kind.word()), name, suggestion);
         self.report(match in_library {
             Some(file) => report.help(format!(
                 "the standard library has `{name}`: write `use standard {file}` at the top of the file"

@@ -78,7 +78,12 @@ impl<'t> Reader<'t> {
         if self.may_be_unread(name, suggestion.as_deref(), None) {
             return None;
         }
-        self.report(codes::name_unknown(span, "measure", name, suggestion));
+        self.report(codes::name_unknown(
+            span,
+            ("measure", "measure"),
+            name,
+            suggestion,
+        ));
         None
     }
 

@@ -104,7 +104,12 @@ mod tests {
     }
 
     fn unknown(file: u32, start: usize, end: usize, name: &str) -> Diagnostic {
-        name_unknown(Span::new(FileId(file), start, end), "rod", name, None)
+        name_unknown(
+            Span::new(FileId(file), start, end),
+            ("rod", "rod"),
+            name,
+            None,
+        )
     }
 
     #[test]

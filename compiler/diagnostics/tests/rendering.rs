@@ -66,7 +66,7 @@ impl Case {
 fn unknown_name(spans: &[Span]) -> Diagnostic {
     name_unknown(
         spans[0],
-        "fabric",
+        ("fabric", "fabric"),
         "kelp-strip",
         Some("kelp-stripe".to_owned()),
     )
@@ -300,7 +300,7 @@ fn odd_characters_cannot_draw() {
     let odd = "kelp\u{1b}[2J\u{202e}\u{7}";
     let text = format!("fabric {odd} {{ width: 54 in }}\n");
     let case = one_file(&text, &[odd], |spans| {
-        name_unknown(spans[0], "fabric", odd, None)
+        name_unknown(spans[0], ("fabric", "fabric"), odd, None)
     });
     for shown in [case.human(), plain(&case.diagnostics, &case.sources)] {
         assert!(
@@ -351,7 +351,7 @@ fn several_reports_are_parted_by_an_empty_line() {
 #[test]
 fn the_summary_counts_each_kind() {
     let span = Span::new(FileId(0), 0, 0);
-    let error = || name_unknown(span, "fabric", "kelp", None);
+    let error = || name_unknown(span, ("fabric", "fabric"), "kelp", None);
     let warning = || name_unused(span, "fabric", "kelp");
     for (diagnostics, words) in [
         (vec![], "nothing to report"),

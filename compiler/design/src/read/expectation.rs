@@ -120,7 +120,12 @@ impl<'t> Reader<'t> {
         let sizes: Vec<String> = SIZES.iter().map(|(words, _)| words.join(" ")).collect();
         let typed = self.sources.snippet(place);
         match did_you_mean(typed, sizes.iter().map(String::as_str)) {
-            Some(near) => self.report(codes::name_unknown(place, "size", typed, Some(near))),
+            Some(near) => self.report(codes::name_unknown(
+                place,
+                ("size", "size"),
+                typed,
+                Some(near),
+            )),
             None => {
                 let sizes: Vec<String> = sizes.iter().map(|size| format!("`{size}`")).collect();
                 self.word_not_expected(place, "expect", &format!("a size: {}", sizes.join(", ")));
@@ -201,7 +206,12 @@ impl<'t> Reader<'t> {
         }
         if whole {
             let suggestion = did_you_mean(name, &mut names);
-            self.report(codes::name_unknown(span, "panel", name, suggestion));
+            self.report(codes::name_unknown(
+                span,
+                ("panel", "panel"),
+                name,
+                suggestion,
+            ));
         }
         None
     }

@@ -26,16 +26,22 @@ fabric sand-twill like kelp-stripe { width: 48 in }
 "),
 };
 
-/// `name` at `span` is not the name of any `kind` (a bare noun: "fabric"); `suggestion` is the
-/// nearest name that is.
-pub fn name_unknown(span: Span, kind: &str, name: &str, suggestion: Option<String>) -> Diagnostic {
+/// `name` at `span` is not the name of any thing of its kind. The kind is told by its noun, "pleat
+/// rule", and by the word such a thing is described with, "pleats". `suggestion` is the nearest name
+/// that is one.
+pub fn name_unknown(
+    span: Span,
+    (noun, word): (&str, &str),
+    name: &str,
+    suggestion: Option<String>,
+) -> Diagnostic {
     let report = CODE
-        .report(format!("no {kind} is called `{name}`"))
-        .label(span, format!("this {kind} is described nowhere"));
+        .report(format!("no {noun} is called `{name}`"))
+        .label(span, format!("this {noun} is described nowhere"));
     match suggestion {
         Some(nearest) => report
             .help(format!("did you mean `{nearest}`?"))
             .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None => report.help(format!("describe it: `{kind} {name} {{ … }}`")),
+        None => report.help(format!("describe it: `{word} {name} {{ … }}`")),
     }
 }
