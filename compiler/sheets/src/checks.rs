@@ -113,6 +113,9 @@ fn print_panel(panel: &Panel, page: &mut Page) {
     if !panel.pleats.is_empty() {
         page.item(&pleats(panel));
     }
+    if let Some(to_print) = print_followed(panel) {
+        page.item(&to_print);
+    }
     if let Some(thickest) = folding_chart::thickest(panel) {
         page.item(&thickest);
     }
@@ -169,6 +172,27 @@ fn pleats(panel: &Panel) -> String {
         counted(panel.pleats.len(), "pleat", "pleats"),
         kinds.join(", "),
     )
+}
+
+fn print_followed(panel: &Panel) -> Option<String> {
+    let followed = panel.print_followed.as_ref()?;
+    let apart: Vec<&str> = followed
+        .apart
+        .iter()
+        .map(|apart| apart.text.as_str())
+        .collect();
+    let each = if followed.in_each_half {
+        " of each half"
+    } else {
+        ""
+    };
+    (!apart.is_empty()).then(|| {
+        format!(
+            "To the print: {} of flat cloth from the middle of a pleat to the middle of the next, so that \
+            the same part of the print shows on every pleat{each}.",
+            apart.join(" or "),
+        )
+    })
 }
 
 /// A pleat's kind with the one size that tells it from others: what cloth is drawn up to, or how

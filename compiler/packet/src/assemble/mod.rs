@@ -10,6 +10,7 @@ mod outline;
 mod panel;
 mod piece;
 mod pleat;
+mod print_followed;
 mod printer;
 mod quote;
 mod remark;

@@ -3,6 +3,7 @@
 use pelmet_measure::Length;
 use pelmet_workroom::{Fabric, FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade, WindowOrder};
 
+use super::print_followed::print_followed;
 use super::printer::{Printer, times};
 use super::{HungPanel, folded, heading, mark, outline, piece, pleat};
 use crate::packet::{Fastener, Panel, PleatStrips, TapeRun, Tolerance};
@@ -30,6 +31,7 @@ pub(crate) fn panel(
         fullness: times(made.flat, made.finished),
         tolerance: tolerance(made, printer),
         pleats: pleat::pleats(&made.pleating.pleats, printer),
+        print_followed: print_followed(order.pleats.as_ref(), &made.pleating.pleats, printer),
         creases: pleat::creases(&made.pleating.creases, printer),
         stretches: pleat::stretches(&made.folding, printer),
         layers: pleat::layers(&made.folding.layers, printer),

@@ -18,7 +18,9 @@ pub use cloth::{Band, BoltUsed, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMa
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
 pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
 pub use notion::{Extent, Notion, NotionKind, NotionPart, PleatStrips};
-pub use panel::{CurvedEdge, Fastener, HangRange, Panel, SewnCorner, TapeRun, Tolerance};
+pub use panel::{
+    CurvedEdge, Fastener, HangRange, Panel, PrintFollowed, SewnCorner, TapeRun, Tolerance,
+};
 pub use piece::{
     CutAllowance, EdgeKind, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, OutlinePoint, Piece,
 };

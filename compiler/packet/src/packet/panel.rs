@@ -39,6 +39,8 @@ pub struct Panel {
     pub tolerance: Option<Tolerance>,
     /// The pleats, from left to right on the flat panel.
     pub pleats: Vec<Pleat>,
+    /// How the pleats follow the print, where their rule asks for it.
+    pub print_followed: Option<PrintFollowed>,
     /// The creases, from left to right on the flat panel.
     pub creases: Vec<Crease>,
     /// The plain stretches between creases, from left to right on the flat panel.
@@ -84,6 +86,16 @@ pub struct Tolerance {
     pub worst: Measure,
     /// Likely, either way.
     pub likely: Measure,
+}
+
+/// How pleats follow the print: the same part of it shows on every one.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct PrintFollowed {
+    /// From the middle of a pleat to the middle of the next on the flat panel, each such length once,
+    /// shortest first. All are whole repeats of the print, as the cloth is once it has shrunk.
+    pub apart: Vec<Measure>,
+    /// Whether the right half mirrors the left, each showing a part of its own.
+    pub in_each_half: bool,
 }
 
 /// A corner of the sewn outline.
