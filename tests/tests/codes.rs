@@ -133,6 +133,10 @@ const WITHOUT_SUM: &[(&str, &str)] = &[
     ("fill-outside-row", "a panel in the wrong place"),
     ("halves-differ", "two shapes, not two lengths"),
     ("heading-needs-other", "a rod where a board is needed"),
+    (
+        "interlining-and-method-differ",
+        "an interlining too many or too few",
+    ),
     ("lining-and-method-differ", "a lining too many or too few"),
     ("no-join-to-cover", "a join that is missing"),
     ("no-print-across", "a print that is missing"),

@@ -227,6 +227,11 @@ const MAKE: &[Property] = &[
         "`none`, `as face`, or how much longer and wider",
         "lining: 3/8 in longer, 1/4 in wider",
     ),
+    may(
+        "interlining",
+        "`none`, `as face`, or how much longer and wider",
+        "interlining: as face",
+    ),
     may("lining top", "an allowance", "lining top: 1/2 in"),
     may("lining sides", "an allowance", "lining sides: 1/2 in"),
     may(
@@ -234,6 +239,18 @@ const MAKE: &[Property] = &[
         "an allowance",
         "lining lower edge: hem 1 in, turn 1/2 in",
     ),
+    may("interlining top", "an allowance", "interlining top: 0 in"),
+    may(
+        "interlining sides",
+        "an allowance",
+        "interlining sides: 0 in",
+    ),
+    may(
+        "interlining lower edge",
+        "an allowance",
+        "interlining lower edge: 0 in",
+    ),
+    may("corners", "`mitred` or `square`", "corners: mitred"),
     may("join", LENGTH, "join: 1/2 in"),
     may("tape", "a width", "tape: 3/8 in wide"),
     may("tape roll", LENGTH, "tape roll: 25 yd"),
@@ -291,6 +308,7 @@ const PANEL: &[Property] = &[
     needs("head", "a heading", "head: over rod, tail 4 in"),
     needs("make", "a making method", "make: NAME"),
     needs("face", "a fabric", "face: NAME"),
+    may("interlining", "a fabric, or `none`", "interlining: NAME"),
     may("lining", "a fabric, or `none`", "lining: NAME"),
     may("covers", "a length", "covers: 1 1/2 in each side"),
     may("cut", "`on fold` or `open`", "cut: on fold"),

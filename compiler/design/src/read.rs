@@ -5,6 +5,8 @@ mod expectation;
 mod fabric;
 mod heading;
 mod making;
+mod making_edges;
+mod making_layers;
 mod making_notions;
 mod notion;
 mod outline;

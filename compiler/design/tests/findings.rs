@@ -727,8 +727,28 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
             "opening-too-wide",
         ),
         (
-            PieceMatter::LiningMismatch { panel_has: false },
+            PieceMatter::LayerMismatch {
+                layer: Layer::Lining,
+                panel_has: false,
+            },
             "lining-and-method-differ",
+        ),
+        (
+            PieceMatter::LayerMismatch {
+                layer: Layer::Interlining,
+                panel_has: true,
+            },
+            "interlining-and-method-differ",
+        ),
+        (
+            PieceMatter::MitreNotSquare {
+                step: None,
+                across: MUCH,
+                down: LITTLE,
+                is_curved: false,
+                has_side: true,
+            },
+            "mitre-not-square",
         ),
         (
             PieceMatter::LongerThanBolt {
@@ -755,9 +775,10 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
             "seam-shows",
         ),
         (
-            PieceMatter::LiningShrinksMore {
+            PieceMatter::LayerShrinksMore {
+                layer: Layer::Lining,
                 face: fullness,
-                lining: fullness,
+                behind: fullness,
             },
             "lining-shrinks-more",
         ),

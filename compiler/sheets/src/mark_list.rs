@@ -1,5 +1,7 @@
 //! Mark list: everything to mark on each flat panel, in working order.
 
+mod mitres;
+
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{Mark, Panel};
 
@@ -25,6 +27,7 @@ fn print_panel(panel: &Panel, page: &mut Page) {
         panel.finished_width.text,
     ));
     page.table(&marks(panel));
+    mitres::print(&panel.mitres, page);
 }
 
 /// A fold takes two rows: its crease, and the line it is brought to in the same columns.

@@ -473,10 +473,25 @@ pub enum PieceMatter {
         /// The top edge.
         edge: Length,
     },
-    /// The method has no lining but the panel names one, or the other way round.
-    LiningMismatch {
-        /// Whether the panel names a lining.
+    /// The method has no such layer but the panel names a cloth for it, or the other way round.
+    LayerMismatch {
+        /// The layer, behind the face.
+        layer: Layer,
+        /// Whether the panel names its cloth.
         panel_has: bool,
+    },
+    /// A mitre is asked for at a corner where a side and the lower edge do not meet at a right angle.
+    MitreNotSquare {
+        /// The outline step that drew the lower edge there, where one did.
+        step: Option<usize>,
+        /// How far that edge goes across.
+        across: Length,
+        /// How far one of its ends lies below the other.
+        down: Length,
+        /// Whether it curves.
+        is_curved: bool,
+        /// Whether it meets a side at all.
+        has_side: bool,
     },
     /// A piece is longer than the bolt.
     LongerThanBolt {
@@ -505,12 +520,14 @@ pub enum PieceMatter {
         /// The nearest flat position that a pleat hides; `None` where none hides any.
         hidden_at: Option<Length>,
     },
-    /// The lining shrinks more than the face, by this part of its length.
-    LiningShrinksMore {
-        /// The face's shrinkage.
+    /// A layer behind the face shrinks more than the face.
+    LayerShrinksMore {
+        /// The layer.
+        layer: Layer,
+        /// What part of its length the face loses.
         face: Ratio,
-        /// The lining's.
-        lining: Ratio,
+        /// What part of its length the layer behind loses.
+        behind: Ratio,
     },
     /// A panel is cut on the fold, but its two halves are not alike.
     HalvesDiffer,

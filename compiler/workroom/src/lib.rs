@@ -29,6 +29,7 @@ mod making;
 mod making_notions;
 mod marks;
 mod material;
+mod mitre;
 mod needs;
 mod notion;
 mod notions;
@@ -50,6 +51,7 @@ mod support;
 mod weight;
 mod width;
 mod work;
+mod work_layers;
 mod work_panel;
 
 pub use allowance::LONGEST_POINT;
@@ -75,6 +77,7 @@ pub use making_notions::{
     CountedOrder, HowMany, MakingNotions, StripOrder, ThreadOrder, WorkPer, WorkStep,
 };
 pub use material::{MATERIALS, Material};
+pub use mitre::{Mitre, MitrePlace, MitrePoint};
 pub use needs::{Extent, Need, NeedKind, PleatStrips};
 pub use notion::{FUSIBLE_TAPE, Notion, NotionPrice, NotionWeight};
 pub use order::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOrder};

@@ -3,7 +3,7 @@
 use pelmet_measure::{Area, Length, Mass};
 
 use crate::geometry::Span;
-use crate::{Allowance, End, FoldedOutline, Need, PleatStrips, RodCheck, RodUnknown};
+use crate::{Allowance, End, FoldedOutline, Mitre, Need, PleatStrips, RodCheck, RodUnknown};
 
 /// The answer for a whole job; windows in the order of the job.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -55,7 +55,9 @@ pub struct PanelMade {
     /// How thick its thickest stack is, pressed; `None` where a cloth does not say how thick it is,
     /// and where it is not folded but gathered.
     pub thickest_stack: Option<Length>,
-    /// What is cut: face first, then lining.
+    /// The corners at which its hems are mitred.
+    pub mitres: Vec<Mitre>,
+    /// What is cut: the face first, then what lies behind it.
     pub pieces: Vec<Piece>,
     /// Fusible tape, run by run, for one panel.
     pub tape: Vec<TapeRun>,
@@ -115,6 +117,8 @@ pub enum CornerRelief {
     Snip,
     /// A convex turn: trim the corner so that it turns sharp.
     Trim,
+    /// A corner where two hems meet in a mitre.
+    Mitre,
     /// No turn worth the name.
     Nothing,
 }
@@ -327,8 +331,28 @@ pub struct LayerRun {
 pub enum Layer {
     /// The cloth that is seen.
     Face,
-    /// The cloth behind it.
+    /// The soft cloth between face and lining.
+    Interlining,
+    /// The cloth behind.
     Lining,
+}
+
+impl Layer {
+    /// Every layer, from the front to the back.
+    pub const ALL: [Self; 3] = [Self::Face, Self::Interlining, Self::Lining];
+
+    /// The layers that the face hides, from the front to the back.
+    pub const BEHIND_FACE: [Self; 2] = [Self::Interlining, Self::Lining];
+
+    /// The word for it, which is also the property that names its cloth.
+    #[must_use]
+    pub fn word(self) -> &'static str {
+        match self {
+            Self::Face => "face",
+            Self::Interlining => "interlining",
+            Self::Lining => "lining",
+        }
+    }
 }
 
 /// One cut piece.

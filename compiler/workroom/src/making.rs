@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 
-use crate::{MakingNotions, WorkStep};
+use crate::{Layer, MakingNotions, WorkStep};
 
 /// How a panel is made up.
 #[derive(Clone, PartialEq, Debug)]
@@ -11,8 +11,14 @@ pub struct Making {
     pub name: String,
     /// The face's own allowances.
     pub face: LayerMaking,
+    /// The interlining's own; `None` for a method without interlining.
+    pub interlining: Option<LayerMaking>,
     /// The lining's own; `None` for a method without lining.
     pub lining: Option<LayerMaking>,
+    /// Whether the hems of the sides and of the lower edge are mitred where they meet.
+    pub mitred: bool,
+    /// Seam allowance of an edge that has none of its own.
+    pub seam: Length,
     /// Seam allowance where two widths of cloth are joined, each side.
     pub join: Length,
     /// Fusible tape along the edges.
@@ -25,6 +31,18 @@ pub struct Making {
     pub notions: MakingNotions,
     /// The work on one panel, step by step.
     pub work: Vec<WorkStep>,
+}
+
+impl Making {
+    /// What a layer gets; `None` for a layer the method does not make.
+    #[must_use]
+    pub fn layer(&self, layer: Layer) -> Option<&LayerMaking> {
+        match layer {
+            Layer::Face => Some(&self.face),
+            Layer::Interlining => self.interlining.as_ref(),
+            Layer::Lining => self.lining.as_ref(),
+        }
+    }
 }
 
 /// What one layer gets beyond the sewn outline.
@@ -73,6 +91,16 @@ impl Allowance {
             Self::SingleHem { depth, turn } => depth + turn,
             Self::DoubleHem(depth) => depth * 2,
         }
+    }
+
+    /// How deep the finished hem is; `None` for a seam, and for a hem of no depth.
+    #[must_use]
+    pub fn hem_depth(self) -> Option<Length> {
+        match self {
+            Self::Seam(_) => None,
+            Self::SingleHem { depth, .. } | Self::DoubleHem(depth) => Some(depth),
+        }
+        .filter(|depth| depth.is_positive())
     }
 }
 

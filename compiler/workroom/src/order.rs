@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 
-use crate::{Fabric, Heading, Making, Notion, Outline, PleatRule, Support};
+use crate::{Fabric, Heading, Layer, Making, Notion, Outline, PleatRule, Support};
 
 /// Several windows made together from the same cloths.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -72,12 +72,26 @@ pub struct PanelOrder {
     pub making: Making,
     /// The face cloth, by index.
     pub face: usize,
+    /// The interlining cloth, by index.
+    pub interlining: Option<usize>,
     /// The lining cloth, by index.
     pub lining: Option<usize>,
     /// By how much it must cover a join on each side, where it lies over joins.
     pub covers: Option<Length>,
     /// Whether its pieces are cut on the fold.
     pub cut: Cut,
+}
+
+impl PanelOrder {
+    /// The cloth of a layer, by index; `None` for a layer the panel does not have.
+    #[must_use]
+    pub fn cloth(&self, layer: Layer) -> Option<usize> {
+        match layer {
+            Layer::Face => Some(self.face),
+            Layer::Interlining => self.interlining,
+            Layer::Lining => self.lining,
+        }
+    }
 }
 
 /// How a piece is cut.

@@ -238,7 +238,7 @@ impl Cutting<'_> {
 
 /// The length to cut so that `length` is left once the cloth has lost `shrinkage` of it, rounded up
 /// to the nanometre. `None` where nothing would be left or the cut is past any bolt.
-fn before_shrinking(length: Length, shrinkage: Ratio) -> Option<Length> {
+pub(crate) fn before_shrinking(length: Length, shrinkage: Ratio) -> Option<Length> {
     let kept = Ratio::new_raw(1, 1).checked_sub(&shrinkage)?;
     if kept <= Ratio::new_raw(0, 1) {
         return None;

@@ -5,6 +5,7 @@ use pelmet_measure::Length;
 use crate::heading_made::{HeadingMade, make_heading};
 use crate::hiding::{hidden_runs, run_around};
 use crate::marks::Markings;
+use crate::mitre::{Mitre, mark_mitred, mitres};
 use crate::needs::{needs, pleat_strips, weight_of};
 use crate::notions::{fastener_runs, tape_runs, turning_opening};
 use crate::outline_drawn::draw;
@@ -47,7 +48,7 @@ impl PanelTask<'_> {
         let heading = heading?;
         let fasteners = fastener_runs(heading.fastener.as_ref(), pleating.finished, matters);
         let motif = self.motif_centre(heading.depth, &folding, pleating.flat, matters);
-        let shape = shape?;
+        let (shape, mitres) = self.mitred(shape?, matters)?;
         let cloth = Cloth {
             shape: &shape,
             folding: &folding,
@@ -84,12 +85,10 @@ impl PanelTask<'_> {
             needs: Vec::new(),
             weight: None,
             fasteners,
+            mitres,
             pieces,
             folded: folds.then(|| fold_outline(&shape.polygon(), &folding)),
-            thickest_stack: self
-                .layer_thickness()
-                .filter(|_| folds)
-                .map(|layer| layer * i64::from(folding.thickest)),
+            thickest_stack: self.thickest_stack(&folding).filter(|_| folds),
             pleating,
             folding,
             shape,
@@ -97,26 +96,6 @@ impl PanelTask<'_> {
         made.needs = needs(self.order, &made);
         made.weight = cloth.map(|cloth| cloth + weight_of(&made.needs, self.notions));
         Some(made)
-    }
-
-    /// Face and lining as the method wants them, and as they suit one another.
-    fn check_layers(&self, matters: &mut Vec<Matter>) {
-        let panel_has = self.order.lining.is_some();
-        if panel_has != self.order.making.lining.is_some() {
-            matters.push(PieceMatter::LiningMismatch { panel_has }.into());
-        }
-        let lining = self
-            .order
-            .lining
-            .and_then(|lining| self.fabrics.get(lining));
-        let face = self.fabrics.get(self.order.face);
-        if let Some((face, lining)) = face
-            .zip(lining)
-            .map(|(face, lining)| (face.shrinkage, lining.shrinkage))
-            && lining > face
-        {
-            matters.push(PieceMatter::LiningShrinksMore { face, lining }.into());
-        }
     }
 
     fn heading(&self, matters: &mut Vec<Matter>) -> Option<HeadingMade> {
@@ -138,36 +117,6 @@ impl PanelTask<'_> {
         let folded = |pleat: &&Pleat| pleat.held != Held::Drawn;
         let pleats = pleating.pleats.iter().filter(folded).count();
         tolerance(self.order.pleats.as_ref()?, pleats)
-    }
-
-    /// What keeps a pleated panel from the limit its method sets, where it sets one.
-    fn stack_beyond_limit(&self, folding: &Folding) -> Option<PieceMatter> {
-        let limit = self.order.making.stack.filter(|_| folding.thickest > 1)?;
-        let has_thickness = |cloth: usize| {
-            let cloth = self.fabrics.get(cloth);
-            cloth.is_none_or(|cloth| cloth.thickness.is_some())
-        };
-        let Some(layer) = self.layer_thickness() else {
-            let layer = if has_thickness(self.order.face) {
-                Layer::Lining
-            } else {
-                Layer::Face
-            };
-            return Some(PieceMatter::ThicknessMissing { layer, limit });
-        };
-        let layers = folding.thickest;
-        (layer * i64::from(layers) > limit).then_some(PieceMatter::StackTooThick {
-            layers,
-            layer,
-            limit,
-        })
-    }
-
-    /// How thick one layer of the panel is, face and lining together, where both cloths say.
-    fn layer_thickness(&self) -> Option<Length> {
-        let cloths = [Some(self.order.face), self.order.lining];
-        let thickness = |cloth: usize| self.fabrics.get(cloth)?.thickness;
-        cloths.into_iter().flatten().map(thickness).sum()
     }
 
     fn folded(&self, pleating: &Pleating, matters: &mut Vec<Matter>) -> Folding {
@@ -201,6 +150,17 @@ impl PanelTask<'_> {
         };
         let drawn = draw(outline, ground.drawn_width(), self.order.drop, matters)?;
         shape_of(drawn, ground, matters)
+    }
+
+    /// The shape with its mitred corners, and their mitres as they are marked on the cut face. `None`
+    /// where one cannot be made.
+    fn mitred(&self, mut shape: Shape, matters: &mut Vec<Matter>) -> Option<(Shape, Vec<Mitre>)> {
+        let face = self.fabrics.get(self.order.face)?;
+        let made = mitres(&self.order.making, &shape);
+        let made = made.map_err(|matter| matters.push(matter.into())).ok()?;
+        mark_mitred(&mut shape.corners, &made);
+        let cut = made.into_iter().map(|mitre| mitre.cut_from(face));
+        Some((shape, cut.collect()))
     }
 
     fn motif_centre(
@@ -239,42 +199,36 @@ impl PanelTask<'_> {
             matters.push(PieceMatter::HalvesDiffer.into());
         }
         let making = &self.order.making;
-        // Right sides together, the lining lies turned over on the face.
+        // Right sides together, the lining lies turned over on the face; an interlining lies behind it.
         let turned_over = (!cloth.shape.has_like_halves()).then(|| cloth.shape.mirrored());
-        let lining = self.order.lining.zip(making.lining.as_ref());
-        let layers = [
-            Some((Layer::Face, self.order.face, &making.face)),
-            lining.map(|(fabric, making)| (Layer::Lining, fabric, making)),
-        ];
-        let cut = layers
-            .into_iter()
-            .flatten()
-            .map(|(layer, fabric, layer_making)| {
-                let is_face = layer == Layer::Face;
-                let level = if is_face {
-                    self.print_level
-                } else {
-                    Length::ZERO
-                };
-                let cutting = Cutting {
-                    layer,
-                    fabric,
-                    cloth: self.fabrics.get(fabric)?,
-                    making: layer_making,
-                    join: making.join,
-                    shape: turned_over
-                        .as_ref()
-                        .filter(|_| !is_face)
-                        .unwrap_or(cloth.shape),
-                    mirrored: turned_over.is_some() && !is_face,
-                    folding: cloth.folding,
-                    print_down: cloth.heading.depth + level,
-                    on_fold,
-                    quantity: self.quantity,
-                    motif: cloth.motif.filter(|_| is_face),
-                };
-                cutting.cut(matters)
-            });
+        let layers = Layer::ALL.into_iter().filter_map(|layer| {
+            let fabric = self.order.cloth(layer)?;
+            Some((layer, fabric, making.layer(layer)?))
+        });
+        let cut = layers.map(|(layer, fabric, layer_making)| {
+            let is_face = layer == Layer::Face;
+            let turned_over = turned_over.as_ref().filter(|_| layer == Layer::Lining);
+            let level = if is_face {
+                self.print_level
+            } else {
+                Length::ZERO
+            };
+            let cutting = Cutting {
+                layer,
+                fabric,
+                cloth: self.fabrics.get(fabric)?,
+                making: layer_making,
+                join: making.join,
+                shape: turned_over.unwrap_or(cloth.shape),
+                mirrored: turned_over.is_some(),
+                folding: cloth.folding,
+                print_down: cloth.heading.depth + level,
+                on_fold,
+                quantity: self.quantity,
+                motif: cloth.motif.filter(|_| is_face),
+            };
+            cutting.cut(matters)
+        });
         let pieces: Vec<Option<Piece>> = cut.collect();
         pieces.into_iter().collect()
     }

@@ -6,7 +6,7 @@ use num_traits::{CheckedAdd, Signed};
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Ratio, Unit, number_text};
 use pelmet_syntax::tree::{Number, Phrase, Term, TermKind};
-use pelmet_workroom::{Cut, FinishedOrder, Outline, PanelOrder, WidthOrder};
+use pelmet_workroom::{Cut, FinishedOrder, Layer, Outline, PanelOrder, WidthOrder};
 
 use crate::copying::{Properties, overlaid};
 use crate::design::PanelWay;
@@ -31,6 +31,7 @@ struct Parts {
     heading: Option<PlacedHeading>,
     making: Option<PlacedMaking>,
     face: Option<usize>,
+    interlining: Option<Option<usize>>,
     lining: Option<Option<usize>>,
     covers: Option<Length>,
     cut: Cut,
@@ -69,6 +70,7 @@ impl<'t> Reader<'t> {
             heading,
             making,
             face: parts.face?,
+            interlining: parts.interlining?,
             lining: parts.lining?,
             covers: parts.covers,
             cut: parts.cut,
@@ -98,10 +100,8 @@ impl<'t> Reader<'t> {
             face: properties
                 .get("face")
                 .and_then(|value| self.fabric_named(value, "face")),
-            lining: match properties.get("lining") {
-                Some(value) => self.fabric_or_none(value, "lining"),
-                None => Some(None),
-            },
+            interlining: self.layer_cloth(properties, Layer::Interlining),
+            lining: self.layer_cloth(properties, Layer::Lining),
             covers: properties
                 .get("covers")
                 .and_then(|value| self.covers(value)),
@@ -109,6 +109,14 @@ impl<'t> Reader<'t> {
                 .get("cut")
                 .and_then(|value| self.cut(value))
                 .unwrap_or(Cut::Open),
+        }
+    }
+
+    /// The cloth of a layer behind the face; the inner `None` where the panel has no such layer.
+    fn layer_cloth(&mut self, properties: &Properties<'t>, layer: Layer) -> Option<Option<usize>> {
+        match properties.get(layer.word()) {
+            Some(value) => self.fabric_or_none(value, layer.word()),
+            None => Some(None),
         }
     }
 

@@ -5,7 +5,7 @@ use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_workroom::{FastenerOrder, Heading, Layer, PieceMatter, Support};
 
-use super::place::{PanelPlace, layer_word};
+use super::place::PanelPlace;
 
 pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic {
     match *matter {
@@ -27,7 +27,14 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
         }
         PieceMatter::TailShows { tail, drop } => tail_shows(panel, tail, drop),
         PieceMatter::OpeningTooWide { opening, edge } => opening_too_wide(panel, opening, edge),
-        PieceMatter::LiningMismatch { panel_has } => lining_mismatch(panel, panel_has),
+        PieceMatter::LayerMismatch { layer, panel_has } => layer_mismatch(panel, layer, panel_has),
+        PieceMatter::MitreNotSquare {
+            step,
+            across,
+            down,
+            is_curved,
+            has_side,
+        } => mitre_not_square(panel, step, (across, down), (is_curved, has_side)),
         PieceMatter::LongerThanBolt {
             layer,
             cut_length,
@@ -43,7 +50,11 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
             at,
             hidden_at,
         } => seam_shows(panel, layer, at, hidden_at),
-        PieceMatter::LiningShrinksMore { face, lining } => lining_shrinks(panel, face, lining),
+        PieceMatter::LayerShrinksMore {
+            layer,
+            face,
+            behind,
+        } => layer_shrinks(panel, layer, face, behind),
         PieceMatter::HalvesDiffer => halves_differ(panel),
         PieceMatter::MotifBelowDrop {
             below_heading,
@@ -220,11 +231,34 @@ fn opening_too_wide(panel: PanelPlace<'_>, opening: Length, edge: Length) -> Dia
     )
 }
 
-fn lining_mismatch(panel: PanelPlace<'_>, panel_has: bool) -> Diagnostic {
+fn layer_mismatch(panel: PanelPlace<'_>, layer: Layer, panel_has: bool) -> Diagnostic {
     let method = panel.order.map_or("", |order| &order.making.name);
     let cloth = panel.face_name().filter(|_| !panel_has);
-    let places = (panel.span("lining"), panel.span("make"));
-    codes::lining_and_method_differ(&panel.name(), places, method, cloth)
+    let places = (panel.cloth(layer), panel.span("make"));
+    let report = match layer {
+        Layer::Interlining => codes::interlining_and_method_differ,
+        Layer::Face | Layer::Lining => codes::lining_and_method_differ,
+    };
+    report(&panel.name(), places, method, cloth)
+}
+
+fn mitre_not_square(
+    panel: PanelPlace<'_>,
+    step: Option<usize>,
+    (across, down): (Length, Length),
+    (is_curved, has_side): (bool, bool),
+) -> Diagnostic {
+    let edge = step.map_or(panel.span("outline"), |step| panel.outline_step(step));
+    let corners = panel.making("corners").unwrap_or(panel.span("make"));
+    let (across, down) = (panel.mark(across), panel.mark(down));
+    let curve = if is_curved { " along a curve" } else { "" };
+    let side = if has_side {
+        "from the side"
+    } else {
+        "straight from the top, without a side,"
+    };
+    let sum = format!("the lower edge goes {side} {across} across and {down} up or down{curve}");
+    codes::mitre_not_square(&panel.name(), edge, corners, &sum)
 }
 
 fn longer_than_bolt(
@@ -235,7 +269,7 @@ fn longer_than_bolt(
 ) -> Diagnostic {
     codes::longer_than_bolt(
         &panel.name(),
-        (layer_word(layer), &panel.at_least(cut_length)),
+        (layer.word(), &panel.at_least(cut_length)),
         (panel.span("drop"), panel.cloth(layer), panel.fabric(layer)),
         (&panel.text(bolt), &panel.at_least(cut_length - bolt)),
     )
@@ -249,7 +283,7 @@ fn cloth_too_narrow(
 ) -> Diagnostic {
     codes::cloth_too_narrow(
         &panel.name(),
-        layer_word(layer),
+        layer.word(),
         (panel.cloth(layer), panel.fabric(layer)),
         (&panel.text(usable), &panel.text(needed)),
     )
@@ -276,16 +310,17 @@ fn seam_shows(
             panel.mark((hidden_at - at).abs()),
         )
     });
-    let (name, layer) = (panel.name(), layer_word(layer));
+    let (name, layer) = (panel.name(), layer.word());
     codes::seam_shows(&name, layer, places, &panel.mark(at), pleats_by, sum)
 }
 
-fn lining_shrinks(panel: PanelPlace<'_>, face: Ratio, lining: Ratio) -> Diagnostic {
-    let more = lining.checked_sub(&face).unwrap_or(lining);
+fn layer_shrinks(panel: PanelPlace<'_>, layer: Layer, face: Ratio, behind: Ratio) -> Diagnostic {
+    let more = behind.checked_sub(&face).unwrap_or(behind);
     let drop = panel.order.map_or(Length::ZERO, |order| order.drop);
     codes::lining_shrinks_more(
         &panel.name(),
-        (panel.cloth(Layer::Lining), &percent(lining)),
+        layer.word(),
+        (panel.cloth(layer), &percent(behind)),
         (panel.cloth(Layer::Face), &percent(face)),
         (
             &percent(more),
@@ -330,7 +365,7 @@ fn stack_too_thick(panel: PanelPlace<'_>, layers: u32, layer: Length, limit: Len
 fn thickness_missing(panel: PanelPlace<'_>, layer: Layer, limit: Length) -> Diagnostic {
     codes::thickness_missing(
         &panel.name(),
-        layer_word(layer),
+        layer.word(),
         (panel.cloth(layer), stack_place(panel)),
         &panel.text(limit),
     )
@@ -338,7 +373,7 @@ fn thickness_missing(panel: PanelPlace<'_>, layer: Layer, limit: Length) -> Diag
 
 fn too_many_widths(panel: PanelPlace<'_>, layer: Layer, limit: u32) -> Diagnostic {
     let places = (panel.cloth(layer), size_place(panel, "flat width"));
-    codes::too_many_widths(&panel.name(), layer_word(layer), places, limit)
+    codes::too_many_widths(&panel.name(), layer.word(), places, limit)
 }
 
 /// Where what a size is worked out from was written.

@@ -145,16 +145,12 @@ impl<'d> PanelPlace<'d> {
 
     /// Where the cloth of a layer was named.
     pub(super) fn cloth(self, layer: Layer) -> Span {
-        self.span(layer_word(layer))
+        self.span(layer.word())
     }
 
     /// Where the cloth of a layer was described.
     pub(super) fn fabric(self, layer: Layer) -> Option<Span> {
-        let order = self.order?;
-        let fabric = match layer {
-            Layer::Face => order.face,
-            Layer::Lining => order.lining?,
-        };
+        let fabric = self.order?.cloth(layer)?;
         self.window.design.ways.fabrics.get(fabric).copied()
     }
 
@@ -248,14 +244,6 @@ impl Stated {
     pub(super) fn changed(&self, panel: PanelPlace<'_>, by: Length) -> Option<String> {
         let length = self.length? + by;
         length.is_positive().then(|| panel.exact(length))
-    }
-}
-
-/// The word for a layer, which is also the property that names its cloth.
-pub(super) fn layer_word(layer: Layer) -> &'static str {
-    match layer {
-        Layer::Face => "face",
-        Layer::Lining => "lining",
     }
 }
 

@@ -1,18 +1,18 @@
-//! A lining that shrinks more than its face.
+//! A lining or interlining that shrinks more than its face.
 
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A lining that shrinks more than its face.
+/// A lining or interlining that shrinks more than its face.
 pub const CODE: Code = Code {
     slug: "lining-shrinks-more",
     severity: Severity::Warning,
     page: "\
-In the first press or wash the lining loses more of its length than the face does.
+In the first press or wash the lining or the interlining loses more of its length than the face does.
 
-The lining then pulls the panel up: the face bags over it and the lower edge curls to the back.
+It then pulls the panel up: the face bags over it and the lower edge curls to the back.
 
-Press the lining well before cutting, or choose a lining that shrinks no more than the face.
+Press it well before cutting, or choose a cloth that shrinks no more than the face.
 ",
     failing: one_window! {
         fabric: "width: 54 in, shrinkage: 2 %",
@@ -28,24 +28,26 @@ Press the lining well before cutting, or choose a lining that shrinks no more th
     },
 };
 
-/// The lining of `panel` shrinks by `lining_text` and its face by `face_text`, in percent;
-/// that is `more` by so many, which makes it `shorter` by so much over the `drop`.
+/// The `layer` of `panel`, a lining or interlining, shrinks by `behind_text` and its face by
+/// `face_text`, in percent; that is `more` by so many, which makes it `shorter` by so much over the
+/// `drop`.
 pub fn lining_shrinks_more(
     panel: &str,
-    (lining, lining_text): (Span, &str),
+    layer: &str,
+    (behind, behind_text): (Span, &str),
     (face, face_text): (Span, &str),
     (more, drop, shorter): (&str, &str, &str),
 ) -> Diagnostic {
-    CODE.report(format!("the lining of {panel} shrinks more than its face"))
-        .label(lining, format!("shrinks by {lining_text} %"))
+    CODE.report(format!("the {layer} of {panel} shrinks more than its face"))
+        .label(behind, format!("shrinks by {behind_text} %"))
         .label(face, format!("shrinks by {face_text} %"))
         .sum(format!(
-            "{lining_text} % of the lining - {face_text} % of the face = {more} % more"
+            "{behind_text} % of the {layer} - {face_text} % of the face = {more} % more"
         ))
         .sum(format!(
             "{more} % of a drop of {drop} = {shorter} shorter than the face"
         ))
         .help(format!(
-            "press the lining before cutting, or choose one that shrinks by {face_text} % at most"
+            "press the {layer} before cutting, or choose one that shrinks by {face_text} % at most"
         ))
 }

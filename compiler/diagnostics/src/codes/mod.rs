@@ -53,6 +53,7 @@ pub mod halves_differ;
 pub mod heading_needs_other;
 pub mod heading_not_whole;
 pub mod ideal_outside_range;
+pub mod interlining_and_method_differ;
 pub mod item_unknown;
 pub mod join_not_covered;
 pub mod join_thinly_covered;
@@ -74,6 +75,8 @@ pub mod list_without_names;
 pub mod longer_than_bolt;
 pub mod longer_than_height;
 pub mod minus_unclear;
+pub mod mitre_not_square;
+pub mod mitre_without_hem;
 pub mod motif_below_drop;
 pub mod motif_hidden;
 pub mod name_in_a_circle;
@@ -140,6 +143,7 @@ pub mod too_many_pleats;
 pub mod too_many_widths;
 pub mod too_many_words;
 pub mod too_narrow_for_allowance;
+pub mod turn_deeper_than_hem;
 pub mod unit_missing;
 pub mod unit_unknown;
 pub mod use_in_a_circle;
@@ -212,6 +216,7 @@ codes! {
     heading_needs_other
     heading_not_whole
     ideal_outside_range
+    interlining_and_method_differ
     item_unknown
     join_not_covered
     join_thinly_covered
@@ -233,6 +238,8 @@ codes! {
     longer_than_bolt
     longer_than_height
     minus_unclear
+    mitre_not_square
+    mitre_without_hem
     motif_below_drop
     motif_hidden
     name_in_a_circle
@@ -299,6 +306,7 @@ codes! {
     too_many_widths
     too_many_words
     too_narrow_for_allowance
+    turn_deeper_than_hem
     unit_missing
     unit_unknown
     use_in_a_circle

@@ -9,7 +9,8 @@ pub const CODE: Code = Code {
     severity: Severity::Warning,
     page: "\
 Where the pleats of a panel lie, its layers are together thicker than the making method says a stack
-may be. A layer of the panel is face and lining, and the thickness of each is what its fabric says.
+may be. A layer of the panel is face, interlining and lining together, as many of them as it has,
+and the thickness of each is what its fabric says.
 
 A stack too thick to press stands open, and one too thick for the needle or the clips cannot be
 made the way the method says.

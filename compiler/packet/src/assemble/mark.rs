@@ -20,6 +20,7 @@ pub(crate) fn relief(relief: CornerRelief) -> Option<Relief> {
     match relief {
         CornerRelief::Snip => Some(Relief::Snip),
         CornerRelief::Trim => Some(Relief::Trim),
+        CornerRelief::Mitre => Some(Relief::Mitre),
         CornerRelief::Nothing => None,
     }
 }
@@ -114,6 +115,7 @@ fn corner_name(number: usize, relief: CornerRelief, name: Option<&str>) -> Strin
     let relief = match relief {
         CornerRelief::Snip => ", snip",
         CornerRelief::Trim => ", trim",
+        CornerRelief::Mitre => ", mitre",
         CornerRelief::Nothing => "",
     };
     let name = name.map(|name| format!(" {name}")).unwrap_or_default();

@@ -5,6 +5,7 @@ mod cloth;
 mod folded;
 mod heading;
 mod mark;
+mod mitre;
 mod notion;
 mod outline;
 mod panel;

@@ -5,7 +5,7 @@ use pelmet_workroom::{Fabric, FastenerRun, Layer, PanelMade, TapeRun as TapeRunM
 
 use super::print_followed::print_followed;
 use super::printer::{Printer, times};
-use super::{HungPanel, folded, heading, mark, outline, piece, pleat};
+use super::{HungPanel, folded, heading, mark, mitre, outline, piece, pleat};
 use crate::packet::{Fastener, Panel, PleatStrips, TapeRun, Tolerance};
 
 pub(crate) fn panel(
@@ -42,6 +42,7 @@ pub(crate) fn panel(
             .as_ref()
             .map(|outline| folded::folded(outline, &made.folding, printer)),
         outline: outline::sewn(&made.shape, printer),
+        mitres: mitre::mitres(&made.mitres, printer),
         pieces: made
             .pieces
             .iter()

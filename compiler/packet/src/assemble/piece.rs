@@ -66,15 +66,13 @@ fn shrinkage(fabric: &Fabric) -> Option<String> {
 
 /// What a piece is, in words.
 pub(crate) fn label(panel: &str, layer: Layer) -> String {
-    match layer {
-        Layer::Face => format!("{panel} face"),
-        Layer::Lining => format!("{panel} lining"),
-    }
+    format!("{panel} {}", layer.word())
 }
 
 pub(crate) fn layer_kind(layer: Layer) -> LayerKind {
     match layer {
         Layer::Face => LayerKind::Face,
+        Layer::Interlining => LayerKind::Interlining,
         Layer::Lining => LayerKind::Lining,
     }
 }

@@ -4,7 +4,7 @@ use pelmet_bolt::{Fault, LayoutTrouble};
 use pelmet_design::{Design, ExpectedSubject};
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::{Layer, Work};
+use pelmet_workroom::Work;
 
 use super::Purpose;
 use super::broken::Broken;
@@ -132,7 +132,7 @@ impl Cloth<'_> {
     fn in_words(&self, cut: &CutPiece) -> Option<String> {
         let window = self.design.job.windows.get(cut.window)?;
         let panel = window.panels.get(cut.panel)?;
-        let layer = layer_word(cut.layer);
+        let layer = cut.layer.word();
         Some(format!(
             "the {layer} of the panel `{}` of `{}`",
             panel.name, window.name
@@ -142,12 +142,7 @@ impl Cloth<'_> {
     /// Where the panel names this cloth.
     fn named_in(&self, cut: &CutPiece) -> Option<Span> {
         let window = self.design.ways.windows.get(cut.window)?;
-        Some(
-            window
-                .panels
-                .get(cut.panel)?
-                .property(layer_word(cut.layer)),
-        )
+        Some(window.panels.get(cut.panel)?.property(cut.layer.word()))
     }
 
     fn name(&self) -> &str {
@@ -162,11 +157,3 @@ impl Cloth<'_> {
 
 /// How many faults of one layout are told; a layout that is wrong is wrong in many places.
 const FAULTS_TOLD: usize = 5;
-
-/// The word for a layer, which is also the property that names its cloth.
-fn layer_word(layer: Layer) -> &'static str {
-    match layer {
-        Layer::Face => "face",
-        Layer::Lining => "lining",
-    }
-}

@@ -72,6 +72,8 @@ pub enum Relief {
     Snip,
     /// A convex corner: trim it, so that it turns sharp.
     Trim,
+    /// A corner where two hems meet in a mitre.
+    Mitre,
 }
 
 /// A fold to lay: its crease is the mark, and it is brought to a line.

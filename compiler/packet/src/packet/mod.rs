@@ -4,6 +4,7 @@ mod amounts;
 mod cloth;
 mod folded;
 mod mark;
+mod mitre;
 mod notion;
 mod panel;
 mod piece;
@@ -17,6 +18,7 @@ pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
 pub use cloth::{Band, BoltUsed, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
 pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
+pub use mitre::{Mitre, MitrePlace, MitrePoint};
 pub use notion::{Extent, Notion, NotionKind, NotionPart, PleatStrips};
 pub use panel::{
     CurvedEdge, Fastener, HangRange, Panel, PrintFollowed, SewnCorner, TapeRun, Tolerance,

@@ -4,8 +4,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Piece, Place, Pleat, PleatStrips, Relief,
-    Stretch, Times, Weight,
+    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, Piece, Place, Pleat, PleatStrips,
+    Relief, Stretch, Times, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.
@@ -57,7 +57,9 @@ pub struct Panel {
     /// The sewn outline of the flat panel, corner by corner from the left end of the top edge, down
     /// the left side, along the lower edge and up the right side.
     pub outline: Vec<SewnCorner>,
-    /// What is cut: the face first, then the lining.
+    /// The corners at which its hems are mitred.
+    pub mitres: Vec<Mitre>,
+    /// What is cut: the face first, then what lies behind it.
     pub pieces: Vec<Piece>,
     /// Width of its fusible tape, where its making method has one.
     pub tape_width: Option<Measure>,

@@ -48,7 +48,9 @@ pub struct Piece {
 pub enum LayerKind {
     /// The cloth that is seen.
     Face,
-    /// The cloth behind it.
+    /// The soft cloth between face and lining.
+    Interlining,
+    /// The cloth behind.
     Lining,
 }
 

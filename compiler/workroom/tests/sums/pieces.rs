@@ -57,12 +57,24 @@ fn layers_must_suit_the_method_and_one_another() {
     without.lining = Some(0);
     let mut with = panel();
     with.making.lining = Some(seams(eighths(4)));
-    for (order, panel_has) in [(without, true), (with, false)] {
+    let mut only_interlined = panel();
+    only_interlined.interlining = Some(0);
+    let mut to_interline = panel();
+    to_interline.making.interlining = Some(seams(eighths(4)));
+    for (order, layer, panel_has) in [
+        (without, Layer::Lining, true),
+        (with, Layer::Lining, false),
+        (only_interlined, Layer::Interlining, true),
+        (to_interline, Layer::Interlining, false),
+    ] {
         let (made, matters) = alone(&order, &cloth());
         assert_eq!(made.unwrap().pieces.len(), 1);
         assert_eq!(
             matters,
-            [Matter::Piece(PieceMatter::LiningMismatch { panel_has })]
+            [Matter::Piece(PieceMatter::LayerMismatch {
+                layer,
+                panel_has
+            })]
         );
     }
     let shrinking = Fabric {
@@ -77,12 +89,12 @@ fn layers_must_suit_the_method_and_one_another() {
         &window(inches(40), vec![order], &[0]),
         &[cloth(), shrinking],
     );
-    let (face, lining) = (ratio(0, 1), ratio(3, 100));
     assert_eq!(
         matters,
-        [Matter::Piece(PieceMatter::LiningShrinksMore {
-            face,
-            lining
+        [Matter::Piece(PieceMatter::LayerShrinksMore {
+            layer: Layer::Lining,
+            face: ratio(0, 1),
+            behind: ratio(3, 100),
         })]
     );
 }

@@ -63,7 +63,10 @@ pub fn making() -> Making {
     Making {
         name: String::from("seamed"),
         face: seams(eighths(4)),
+        interlining: None,
         lining: None,
+        mitred: false,
+        seam: eighths(4),
         join: eighths(4),
         tape: None,
         turning_opening: None,
@@ -84,6 +87,7 @@ pub fn panel() -> PanelOrder {
         heading: Heading::Plain,
         making: making(),
         face: 0,
+        interlining: None,
         lining: None,
         covers: None,
         cut: Cut::Open,
