@@ -11,8 +11,8 @@ use pelmet_design::{Design, Project, ReadTrouble, Ways, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Example, Sources, apply_fixes, codes, render};
 use pelmet_measure::{Length, Ratio, Style};
 use pelmet_workroom::{
-    FastenerOrder, Finding, Job, Layer, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter,
-    Subject, work,
+    FastenerOrder, Finding, Job, Layer, MakingMatter, Matter, OutlineMatter, PieceMatter,
+    PleatMatter, RowMatter, Subject, work,
 };
 
 /// A project of a main file and of what the cases share, where nothing unused is reported.
@@ -405,7 +405,11 @@ fn every_matter() -> Vec<(Matter, &'static str)> {
     let piece = piece_matters()
         .into_iter()
         .map(|(matter, slug)| (matter.into(), slug));
-    pleats.chain(outline).chain(row).chain(piece).collect()
+    let making = making_matters()
+        .into_iter()
+        .map(|(matter, slug)| (matter.into(), slug));
+    let drawn = pleats.chain(outline).chain(row);
+    drawn.chain(piece).chain(making).collect()
 }
 
 /// The largest lengths there are, so that a sum gone wrong shows.
@@ -727,30 +731,6 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
             "opening-too-wide",
         ),
         (
-            PieceMatter::LayerMismatch {
-                layer: Layer::Lining,
-                panel_has: false,
-            },
-            "lining-and-method-differ",
-        ),
-        (
-            PieceMatter::LayerMismatch {
-                layer: Layer::Interlining,
-                panel_has: true,
-            },
-            "interlining-and-method-differ",
-        ),
-        (
-            PieceMatter::MitreNotSquare {
-                step: None,
-                across: MUCH,
-                down: LITTLE,
-                is_curved: false,
-                has_side: true,
-            },
-            "mitre-not-square",
-        ),
-        (
             PieceMatter::LongerThanBolt {
                 layer,
                 cut_length: MUCH,
@@ -773,14 +753,6 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
                 hidden_at: None,
             },
             "seam-shows",
-        ),
-        (
-            PieceMatter::LayerShrinksMore {
-                layer: Layer::Lining,
-                face: fullness,
-                behind: fullness,
-            },
-            "lining-shrinks-more",
         ),
         (PieceMatter::HalvesDiffer, "halves-differ"),
         (
@@ -815,6 +787,44 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
         (
             PieceMatter::TooManyWidths { layer, limit: 0 },
             "too-many-widths",
+        ),
+    ]
+}
+
+fn making_matters() -> Vec<(MakingMatter, &'static str)> {
+    let part = Ratio::new(i128::MAX, 2);
+    vec![
+        (
+            MakingMatter::LayerMismatch {
+                layer: Layer::Lining,
+                panel_has: false,
+            },
+            "lining-and-method-differ",
+        ),
+        (
+            MakingMatter::LayerMismatch {
+                layer: Layer::Interlining,
+                panel_has: true,
+            },
+            "interlining-and-method-differ",
+        ),
+        (
+            MakingMatter::MitreNotSquare {
+                step: None,
+                across: MUCH,
+                down: LITTLE,
+                is_curved: false,
+                has_side: true,
+            },
+            "mitre-not-square",
+        ),
+        (
+            MakingMatter::LayerShrinksMore {
+                layer: Layer::Lining,
+                face: part,
+                behind: part,
+            },
+            "lining-shrinks-more",
         ),
     ]
 }

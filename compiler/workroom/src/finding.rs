@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 
-use crate::{FastenerOrder, Layer};
+use crate::{FastenerOrder, Layer, MakingMatter};
 
 /// One thing found, and where.
 #[derive(Clone, PartialEq, Debug)]
@@ -36,8 +36,10 @@ pub enum Matter {
     Outline(OutlineMatter),
     /// In the row.
     Row(RowMatter),
-    /// In the pieces, the heading or the making.
+    /// In the pieces or the heading.
     Piece(PieceMatter),
+    /// In what the making method asks of the panel.
+    Making(MakingMatter),
 }
 
 impl From<PleatMatter> for Matter {
@@ -61,6 +63,12 @@ impl From<RowMatter> for Matter {
 impl From<PieceMatter> for Matter {
     fn from(matter: PieceMatter) -> Self {
         Self::Piece(matter)
+    }
+}
+
+impl From<MakingMatter> for Matter {
+    fn from(matter: MakingMatter) -> Self {
+        Self::Making(matter)
     }
 }
 
@@ -400,7 +408,7 @@ pub enum ArcFault {
     StraightUp,
 }
 
-/// Findings in pieces, heading and making.
+/// Findings in pieces and heading.
 #[derive(Clone, PartialEq, Debug)]
 pub enum PieceMatter {
     /// A panel has no width: none given, nothing to fill.
@@ -473,26 +481,6 @@ pub enum PieceMatter {
         /// The top edge.
         edge: Length,
     },
-    /// The method has no such layer but the panel names a cloth for it, or the other way round.
-    LayerMismatch {
-        /// The layer, behind the face.
-        layer: Layer,
-        /// Whether the panel names its cloth.
-        panel_has: bool,
-    },
-    /// A mitre is asked for at a corner where a side and the lower edge do not meet at a right angle.
-    MitreNotSquare {
-        /// The outline step that drew the lower edge there, where one did.
-        step: Option<usize>,
-        /// How far that edge goes across.
-        across: Length,
-        /// How far one of its ends lies below the other.
-        down: Length,
-        /// Whether it curves.
-        is_curved: bool,
-        /// Whether it meets a side at all.
-        has_side: bool,
-    },
     /// A piece is longer than the bolt.
     LongerThanBolt {
         /// Its layer.
@@ -519,15 +507,6 @@ pub enum PieceMatter {
         at: Length,
         /// The nearest flat position that a pleat hides; `None` where none hides any.
         hidden_at: Option<Length>,
-    },
-    /// A layer behind the face shrinks more than the face.
-    LayerShrinksMore {
-        /// The layer.
-        layer: Layer,
-        /// What part of its length the face loses.
-        face: Ratio,
-        /// What part of its length the layer behind loses.
-        behind: Ratio,
     },
     /// A panel is cut on the fold, but its two halves are not alike.
     HalvesDiffer,

@@ -17,6 +17,7 @@ mod curve;
 mod elevation;
 mod fabric;
 mod finding;
+mod finding_making;
 mod folded_outline;
 mod folding;
 mod geometry;
@@ -63,6 +64,7 @@ pub use fabric::{Fabric, Match, Price, Repeat, Way};
 pub use finding::{
     ArcFault, Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject,
 };
+pub use finding_making::MakingMatter;
 pub use folded_outline::{FoldedLayer, FoldedOutline, fold_outline};
 pub use folding::{fold, fold_pleating, is_hidden};
 pub use heading::{FastenerOrder, Heading};

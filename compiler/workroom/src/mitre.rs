@@ -12,7 +12,7 @@ use pelmet_measure::Length;
 use crate::geometry::{Span, with_previous};
 use crate::pieces::before_shrinking;
 use crate::{
-    Allowance, Corner, CornerRelief, Edge, EdgeKind, Fabric, Making, PieceMatter, Point, Shape,
+    Allowance, Corner, CornerRelief, Edge, EdgeKind, Fabric, Making, MakingMatter, Point, Shape,
 };
 
 /// A corner at which the hems of a side and of the lower edge are mitred.
@@ -72,7 +72,7 @@ pub enum MitrePlace {
 ///
 /// A corner that is not square, so that its hems cannot meet in one fold. A hem without a depth is for
 /// whoever describes the method to find; here it makes no mitre.
-pub(crate) fn mitres(making: &Making, shape: &Shape) -> Result<Vec<Mitre>, PieceMatter> {
+pub(crate) fn mitres(making: &Making, shape: &Shape) -> Result<Vec<Mitre>, MakingMatter> {
     let edges = making.face.edges;
     let hems = Hem::of(edges.sides).zip(Hem::of(edges.lower));
     let Some((side, lower)) = hems.filter(|_| making.mitred) else {
@@ -170,13 +170,13 @@ struct HemmedCorner<'a> {
 
 impl HemmedCorner<'_> {
     /// Its number, if its edges meet at a right angle.
-    fn square(&self) -> Result<usize, PieceMatter> {
+    fn square(&self) -> Result<usize, MakingMatter> {
         let is_curved = self.lower.curve.is_some();
         let down = (self.to.down - self.from.down).abs();
         if self.has_side && !is_curved && down.is_zero() {
             return Ok(self.corner);
         }
-        Err(PieceMatter::MitreNotSquare {
+        Err(MakingMatter::MitreNotSquare {
             step: self.lower.step,
             across: (self.to.across - self.from.across).abs(),
             down,

@@ -3,7 +3,7 @@
 use pelmet_measure::Length;
 
 use crate::work_panel::PanelTask;
-use crate::{Fabric, Folding, Layer, Matter, PieceMatter};
+use crate::{Fabric, Folding, Layer, MakingMatter, Matter, PieceMatter};
 
 impl PanelTask<'_> {
     /// Every layer behind the face as the method wants it, and as it suits the face.
@@ -11,7 +11,7 @@ impl PanelTask<'_> {
         for layer in Layer::BEHIND_FACE {
             let panel_has = self.order.cloth(layer).is_some();
             if panel_has != self.order.making.layer(layer).is_some() {
-                matters.push(PieceMatter::LayerMismatch { layer, panel_has }.into());
+                matters.push(MakingMatter::LayerMismatch { layer, panel_has }.into());
             }
             matters.extend(self.shrinks_more(layer).map(Matter::from));
         }
@@ -51,10 +51,10 @@ impl PanelTask<'_> {
         self.fabrics.get(self.order.cloth(layer)?)
     }
 
-    fn shrinks_more(&self, layer: Layer) -> Option<PieceMatter> {
+    fn shrinks_more(&self, layer: Layer) -> Option<MakingMatter> {
         let face = self.cloth(Layer::Face)?.shrinkage;
         let behind = self.cloth(layer)?.shrinkage;
-        (behind > face).then_some(PieceMatter::LayerShrinksMore {
+        (behind > face).then_some(MakingMatter::LayerShrinksMore {
             layer,
             face,
             behind,

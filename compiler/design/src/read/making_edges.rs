@@ -34,7 +34,7 @@ impl<'t> Reader<'t> {
             .and_then(|value| self.corners(value))
             .unwrap_or(false);
         if mitred && self.diagnostics.len() == before {
-            self.check_hems_to_mitre(item, properties, edges);
+            self.check_hems_to_mitre(item, properties);
         }
         (edges, mitred)
     }
@@ -106,25 +106,20 @@ impl<'t> Reader<'t> {
         self.choice(value, "corners", "`mitred` or `square`", choices)
     }
 
-    /// Reports the edges that a mitre would join and that have no hem.
-    fn check_hems_to_mitre(
-        &mut self,
-        item: &Item<'t>,
-        properties: &Properties<'t>,
-        edges: EdgeAllowances,
-    ) {
+    /// Reports the edges that a mitre would join and that have no hem. A depth that is not known yet, as
+    /// that of a method only looked over, may be one.
+    fn check_hems_to_mitre(&mut self, item: &Item<'t>, properties: &Properties<'t>) {
         let Some(corners) = properties.get("corners") else {
             return;
         };
-        let hemmed = [
-            ("sides", edges.sides, "hem 1 in"),
-            ("lower edge", edges.lower, "hem 2 in"),
-        ];
-        for (edges, allowance, example) in hemmed {
-            if allowance.hem_depth().is_none() {
-                let stated = properties.get(edges).map(|value| value.span);
-                let report =
-                    codes::mitre_without_hem(item.name, corners.span, (edges, stated), example);
+        for (edges, example) in [("sides", "hem 1 in"), ("lower edge", "hem 2 in")] {
+            let stated = properties.get(edges);
+            let allowance = stated.map(|value| self.allowance(value, edges));
+            let is_hem = |allowance: Allowance| allowance.hem_depth().is_some();
+            if !allowance.is_some_and(|allowance| allowance.is_none_or(is_hem)) {
+                let stated = stated.map(|value| value.span);
+                let stated = (edges, stated);
+                let report = codes::mitre_without_hem(item.name, corners.span, stated, example);
                 self.report(report);
             }
         }

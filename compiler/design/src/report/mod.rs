@@ -4,6 +4,7 @@
 //! lengths are printed in the house style, and what to write instead is worked out; the words are
 //! those of the codes.
 
+mod making;
 mod outline;
 mod piece;
 mod place;
@@ -33,6 +34,7 @@ impl Design {
             Matter::Outline(matter) => outline::report(panel, matter),
             Matter::Row(matter) => row::report(window, matter),
             Matter::Piece(matter) => piece::report(panel, matter),
+            Matter::Making(matter) => making::report(panel, matter),
         };
         // What the maker wrote goes before what the library says: there it can be mended.
         report

@@ -1,6 +1,6 @@
 //! Findings in pieces, headings and making methods.
 
-use num_traits::{CheckedAdd, CheckedMul, CheckedSub};
+use num_traits::CheckedAdd;
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_workroom::{FastenerOrder, Heading, Layer, PieceMatter, Support};
@@ -27,14 +27,6 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
         }
         PieceMatter::TailShows { tail, drop } => tail_shows(panel, tail, drop),
         PieceMatter::OpeningTooWide { opening, edge } => opening_too_wide(panel, opening, edge),
-        PieceMatter::LayerMismatch { layer, panel_has } => layer_mismatch(panel, layer, panel_has),
-        PieceMatter::MitreNotSquare {
-            step,
-            across,
-            down,
-            is_curved,
-            has_side,
-        } => mitre_not_square(panel, step, (across, down), (is_curved, has_side)),
         PieceMatter::LongerThanBolt {
             layer,
             cut_length,
@@ -50,11 +42,6 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
             at,
             hidden_at,
         } => seam_shows(panel, layer, at, hidden_at),
-        PieceMatter::LayerShrinksMore {
-            layer,
-            face,
-            behind,
-        } => layer_shrinks(panel, layer, face, behind),
         PieceMatter::HalvesDiffer => halves_differ(panel),
         PieceMatter::MotifBelowDrop {
             below_heading,
@@ -231,36 +218,6 @@ fn opening_too_wide(panel: PanelPlace<'_>, opening: Length, edge: Length) -> Dia
     )
 }
 
-fn layer_mismatch(panel: PanelPlace<'_>, layer: Layer, panel_has: bool) -> Diagnostic {
-    let method = panel.order.map_or("", |order| &order.making.name);
-    let cloth = panel.face_name().filter(|_| !panel_has);
-    let places = (panel.cloth(layer), panel.span("make"));
-    let report = match layer {
-        Layer::Interlining => codes::interlining_and_method_differ,
-        Layer::Face | Layer::Lining => codes::lining_and_method_differ,
-    };
-    report(&panel.name(), places, method, cloth)
-}
-
-fn mitre_not_square(
-    panel: PanelPlace<'_>,
-    step: Option<usize>,
-    (across, down): (Length, Length),
-    (is_curved, has_side): (bool, bool),
-) -> Diagnostic {
-    let edge = step.map_or(panel.span("outline"), |step| panel.outline_step(step));
-    let corners = panel.making("corners").unwrap_or(panel.span("make"));
-    let (across, down) = (panel.mark(across), panel.mark(down));
-    let curve = if is_curved { " along a curve" } else { "" };
-    let side = if has_side {
-        "from the side"
-    } else {
-        "straight from the top, without a side,"
-    };
-    let sum = format!("the lower edge goes {side} {across} across and {down} up or down{curve}");
-    codes::mitre_not_square(&panel.name(), edge, corners, &sum)
-}
-
 fn longer_than_bolt(
     panel: PanelPlace<'_>,
     layer: Layer,
@@ -312,22 +269,6 @@ fn seam_shows(
     });
     let (name, layer) = (panel.name(), layer.word());
     codes::seam_shows(&name, layer, places, &panel.mark(at), pleats_by, sum)
-}
-
-fn layer_shrinks(panel: PanelPlace<'_>, layer: Layer, face: Ratio, behind: Ratio) -> Diagnostic {
-    let more = behind.checked_sub(&face).unwrap_or(behind);
-    let drop = panel.order.map_or(Length::ZERO, |order| order.drop);
-    codes::lining_shrinks_more(
-        &panel.name(),
-        layer.word(),
-        (panel.cloth(layer), &percent(behind)),
-        (panel.cloth(Layer::Face), &percent(face)),
-        (
-            &percent(more),
-            &panel.text(drop),
-            &panel.mark(drop.scaled(more)),
-        ),
-    )
 }
 
 fn halves_differ(panel: PanelPlace<'_>) -> Diagnostic {
@@ -402,9 +343,4 @@ fn rod_diameter(panel: PanelPlace<'_>) -> Length {
         Some(Support::Rod(rod)) => rod.diameter,
         Some(Support::Board(_)) | None => Length::ZERO,
     }
-}
-
-/// A part of a whole in percent: 3/100 is `3`.
-fn percent(part: Ratio) -> String {
-    number_text(part.checked_mul(&Ratio::from_integer(100)).unwrap_or(part))
 }

@@ -1,7 +1,7 @@
 //! Making methods: the layers between face and lining, and how edges are finished.
 
 use pelmet_measure::{Area, Length};
-use pelmet_workroom::{Fabric, Layer, Matter, PanelOrder, PieceMatter};
+use pelmet_workroom::{Fabric, Layer, MakingMatter, Matter, PanelOrder, PieceMatter};
 use proptest::prelude::*;
 
 use crate::sample::{
@@ -127,7 +127,7 @@ fn an_interlining_that_shrinks_more_than_the_face_is_reported() {
     );
     assert_eq!(
         matters,
-        [Matter::Piece(PieceMatter::LayerShrinksMore {
+        [Matter::Making(MakingMatter::LayerShrinksMore {
             layer: Layer::Interlining,
             face: ratio(0, 1),
             behind: ratio(2, 100),

@@ -2,8 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    Allowance, CornerRelief, Fabric, Matter, Mitre, MitrePlace, OutlineStep, PanelOrder,
-    PieceMatter,
+    Allowance, CornerRelief, Fabric, MakingMatter, Matter, Mitre, MitrePlace, OutlineStep,
+    PanelOrder,
 };
 use proptest::prelude::*;
 
@@ -142,7 +142,7 @@ fn only_a_square_corner_can_be_mitred() {
         let (made, matters) = alone(&order, &cloth());
         assert_eq!(made.is_some(), sound, "{steps:?}");
         let not_square =
-            |matter: &Matter| matches!(matter, Matter::Piece(PieceMatter::MitreNotSquare { .. }));
+            |matter: &Matter| matches!(matter, Matter::Making(MakingMatter::MitreNotSquare { .. }));
         assert_eq!(matters.iter().any(not_square), !sound, "{matters:?}");
     }
 }

@@ -2,8 +2,8 @@
 
 use pelmet_measure::{Area, Length};
 use pelmet_workroom::{
-    Cut, Fabric, Heading, Layer, Match, Matter, Motif, Outline, OutlineStep, PanelOrder, Piece,
-    PieceMatter, Point, Proportion, Repeat,
+    Cut, Fabric, Heading, Layer, MakingMatter, Match, Matter, Motif, Outline, OutlineStep,
+    PanelOrder, Piece, PieceMatter, Point, Proportion, Repeat,
 };
 
 use crate::sample::{
@@ -71,7 +71,7 @@ fn layers_must_suit_the_method_and_one_another() {
         assert_eq!(made.unwrap().pieces.len(), 1);
         assert_eq!(
             matters,
-            [Matter::Piece(PieceMatter::LayerMismatch {
+            [Matter::Making(MakingMatter::LayerMismatch {
                 layer,
                 panel_has
             })]
@@ -91,7 +91,7 @@ fn layers_must_suit_the_method_and_one_another() {
     );
     assert_eq!(
         matters,
-        [Matter::Piece(PieceMatter::LayerShrinksMore {
+        [Matter::Making(MakingMatter::LayerShrinksMore {
             layer: Layer::Lining,
             face: ratio(0, 1),
             behind: ratio(3, 100),

@@ -379,7 +379,7 @@ fn one_mistake_does_not_hide_another() {
     let kinds: Vec<_> = matters.iter().map(|matter| format!("{matter:?}")).collect();
     let expected = [
         "Row(Uncovered",
-        "Piece(LayerMismatch",
+        "Making(LayerMismatch",
         "Piece(PocketTooSmall",
         "Piece(OpeningTooWide",
         "Piece(MotifBelowDrop",
