@@ -20,17 +20,17 @@ pub fn replace_file(path: &Path, text: &str) -> Result<(), Diagnostic> {
 }
 
 /// Makes a folder hold just these files, by name and text. A folder is replaced only if it holds
-/// nothing that is not among `replaceable`.
+/// nothing but files that `may_replace` knows by their names.
 ///
 /// # Errors
 ///
 /// Reports what stands in the way, or why it cannot be written; the folder is then as it was.
 pub fn replace_folder(
     folder: &Path,
-    files: &[(&str, &str)],
-    replaceable: &[&str],
+    files: &[(String, String)],
+    may_replace: fn(&str) -> bool,
 ) -> Result<(), Diagnostic> {
-    if let Some(found) = in_the_way(folder, replaceable) {
+    if let Some(found) = in_the_way(folder, may_replace) {
         return Err(codes::file_already_there(&folder.to_string_lossy(), &found));
     }
     try_replace_folder(folder, files).map_err(|error| not_writable(folder, &error))
@@ -58,14 +58,14 @@ fn try_replace_file(path: &Path, text: &str) -> io::Result<()> {
 }
 
 /// What stands at a folder's place and must not be lost.
-fn in_the_way(folder: &Path, replaceable: &[&str]) -> Option<String> {
+fn in_the_way(folder: &Path, may_replace: fn(&str) -> bool) -> Option<String> {
     if folder.exists() && !folder.is_dir() {
         return Some("a file of this name".to_owned());
     }
     let entries = folder.read_dir().ok()?.flatten();
     let mut names: Vec<String> = entries
         .map(|entry| entry.file_name().to_string_lossy().into_owned())
-        .filter(|name| !replaceable.contains(&name.as_str()))
+        .filter(|name| !may_replace(name))
         .collect();
     names.sort();
     names.first().map(|name| format!("`{name}` in it"))
@@ -73,7 +73,7 @@ fn in_the_way(folder: &Path, replaceable: &[&str]) -> Option<String> {
 
 /// The new folder is made beside the target and then takes its place. The old one, where there is
 /// one, goes with what is left of the work.
-fn try_replace_folder(folder: &Path, files: &[(&str, &str)]) -> io::Result<()> {
+fn try_replace_folder(folder: &Path, files: &[(String, String)]) -> io::Result<()> {
     let folder = folder.canonicalize().unwrap_or_else(|_| folder.to_owned());
     fs::create_dir_all(folder_of(&folder))?;
     let beside = Builder::new()

@@ -6,6 +6,7 @@
 mod cautions;
 mod checks;
 mod cut_sheet;
+mod drawing;
 mod folding_chart;
 mod mark_list;
 mod notions;
@@ -72,4 +73,13 @@ pub fn title(kind: SheetKind) -> &'static str {
         SheetKind::RodCheck => "Rod check",
         SheetKind::Checks => "What to check",
     }
+}
+
+/// The layout of every cloth to scale, as SVG files: the name of the cloth, and the file.
+pub fn layouts(packet: &Packet) -> Vec<(&str, String)> {
+    let cloths = packet.cloths.iter();
+    let drawn = |cloth| drawing::svg(&drawing::layout(cloth));
+    cloths
+        .map(|cloth| (cloth.name.as_str(), drawn(cloth)))
+        .collect()
 }

@@ -19,9 +19,14 @@ const PACKET: &str = "packet.json";
 /// Every sheet of it, for people.
 const SHEETS: &str = "sheets.txt";
 
+/// What the drawing of a cloth's layout is called: `layout-1-kelp-stripe.svg`.
+const LAYOUT: &str = "layout-";
+const DRAWING: &str = ".svg";
+
 /// Make the packet of a design: buy list, cut sheet, mark list and what to check
 ///
-/// The packet is a folder beside the design, `reading-room.packet` for `reading-room.pelmet`. It is
+/// The packet is a folder beside the design, `reading-room.packet` for `reading-room.pelmet`: every
+/// sheet as text, the layout of every cloth as a drawing, and the whole of it for programs. It is
 /// written whole or not at all: after a mistake, the last good packet stands as it was.
 #[derive(Args, Debug)]
 #[command(verbatim_doc_comment)]
@@ -68,6 +73,18 @@ impl Build {
     }
 }
 
+/// The drawing of a cloth's layout. The number keeps two names apart that a file system takes for
+/// one.
+fn layout_file(number: usize, cloth: &str) -> String {
+    format!("{LAYOUT}{number}-{cloth}{DRAWING}")
+}
+
+/// Whether a file is one that a build writes, and so may be replaced.
+fn is_ours(file: &str) -> bool {
+    let layout = file.strip_prefix(LAYOUT);
+    file == PACKET || file == SHEETS || layout.is_some_and(|rest| rest.ends_with(DRAWING))
+}
+
 /// The sheets are as wide as ever, whatever the terminal, so that the packet is the same anywhere.
 fn write(packet: &Packet, folder: &Path) -> Result<(), Diagnostic> {
     let sheets = pelmet_sheets::text(
@@ -76,7 +93,11 @@ fn write(packet: &Packet, folder: &Path) -> Result<(), Diagnostic> {
             width: usize::from(STANDARD_WIDTH),
         },
     );
-    let files = [(PACKET, packet.to_json()), (SHEETS, sheets)];
-    let files = files.each_ref().map(|(name, text)| (*name, text.as_str()));
-    replace_folder(folder, &files, &[PACKET, SHEETS])
+    let mut files = vec![
+        (PACKET.to_owned(), packet.to_json()),
+        (SHEETS.to_owned(), sheets),
+    ];
+    let layouts = pelmet_sheets::layouts(packet).into_iter().zip(1..);
+    files.extend(layouts.map(|((cloth, drawing), number)| (layout_file(number, cloth), drawing)));
+    replace_folder(folder, &files, is_ours)
 }

@@ -29,7 +29,8 @@ pub struct New {
 
 impl New {
     pub fn run(&self, console: &mut Console) {
-        if let Err(report) = replace_folder(&self.folder, &FILES, &[]) {
+        let files = FILES.map(|(path, text)| (path.to_owned(), text.to_owned()));
+        if let Err(report) = replace_folder(&self.folder, &files, |_| false) {
             console.refuse(report);
             return;
         }

@@ -14,7 +14,7 @@ fn a_packet_stands_beside_the_design_and_is_printed() {
     assert_eq!(scratch.list("job"), ["kitchen.packet", "kitchen.pelmet"]);
     assert_eq!(
         scratch.list("job/kitchen.packet"),
-        ["packet.json", "sheets.txt"]
+        ["layout-1-sailcloth.svg", "packet.json", "sheets.txt"]
     );
     assert_eq!(scratch.read("job/kitchen.packet/sheets.txt"), done.output);
     for sheet in pelmet_sheets::ALL {
@@ -57,7 +57,7 @@ fn a_quiet_build_prints_no_sheets() {
     assert_eq!(scratch.list("packets"), ["kitchen"]);
     assert_eq!(
         scratch.list("packets/kitchen"),
-        ["packet.json", "sheets.txt"]
+        ["layout-1-sailcloth.svg", "packet.json", "sheets.txt"]
     );
 }
 
