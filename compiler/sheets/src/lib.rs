@@ -75,6 +75,15 @@ pub fn title(kind: SheetKind) -> &'static str {
     }
 }
 
+/// The elevation of every window to scale, as SVG files: the name of the window, and the file.
+pub fn elevations(packet: &Packet) -> Vec<(&str, String)> {
+    let windows = packet.windows.iter();
+    let drawn = |window| drawing::svg(&drawing::elevation(window));
+    windows
+        .map(|window| (window.name.as_str(), drawn(window)))
+        .collect()
+}
+
 /// The layout of every cloth to scale, as SVG files: the name of the cloth, and the file.
 pub fn layouts(packet: &Packet) -> Vec<(&str, String)> {
     let cloths = packet.cloths.iter();

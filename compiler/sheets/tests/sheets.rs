@@ -5,7 +5,7 @@ mod jobs;
 
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{Expectation, Note, Warning};
-use pelmet_sheets::{ALL, MINIMUM_WIDTH, SheetKind, TextOptions, layouts, sheet, text};
+use pelmet_sheets::{ALL, MINIMUM_WIDTH, SheetKind, TextOptions, elevations, layouts, sheet, text};
 use unicode_width::UnicodeWidthStr;
 
 fn at(width: usize) -> TextOptions {
@@ -152,7 +152,10 @@ fn printing_is_plain_text_and_the_same_every_time() {
 }
 
 #[test]
-fn the_layouts_of_the_reading_room_as_drawings() {
+fn the_reading_room_as_drawings() {
+    for (window, drawing) in elevations(&reading_room()) {
+        insta::assert_snapshot!(format!("elevation-{window}"), drawing);
+    }
     for (cloth, drawing) in layouts(&reading_room()) {
         insta::assert_snapshot!(format!("layout-{cloth}"), drawing);
     }

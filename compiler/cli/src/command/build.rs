@@ -19,14 +19,15 @@ const PACKET: &str = "packet.json";
 /// Every sheet of it, for people.
 const SHEETS: &str = "sheets.txt";
 
-/// What the drawing of a cloth's layout is called: `layout-1-kelp-stripe.svg`.
+/// What drawings are called, before their numbers: of windows, and of how cloths are laid out.
+const ELEVATION: &str = "elevation-";
 const LAYOUT: &str = "layout-";
 const DRAWING: &str = ".svg";
 
 /// Make the packet of a design: buy list, cut sheet, mark list and what to check
 ///
 /// The packet is a folder beside the design, `reading-room.packet` for `reading-room.pelmet`: every
-/// sheet as text, the layout of every cloth as a drawing, and the whole of it for programs. It is
+/// sheet as text, every window and the layout of every cloth as drawings, and the whole of it for programs. It is
 /// written whole or not at all: after a mistake, the last good packet stands as it was.
 #[derive(Args, Debug)]
 #[command(verbatim_doc_comment)]
@@ -73,16 +74,18 @@ impl Build {
     }
 }
 
-/// The drawing of a cloth's layout. The number keeps two names apart that a file system takes for
-/// one.
-fn layout_file(number: usize, cloth: &str) -> String {
-    format!("{LAYOUT}{number}-{cloth}{DRAWING}")
+/// The file of a drawing: `layout-1-kelp-stripe.svg`. The number keeps two names apart that a file
+/// system takes for one.
+fn drawing_file(of: &str, number: usize, name: &str) -> String {
+    format!("{of}{number}-{name}{DRAWING}")
 }
 
 /// Whether a file is one that a build writes, and so may be replaced.
 fn is_ours(file: &str) -> bool {
-    let layout = file.strip_prefix(LAYOUT);
-    file == PACKET || file == SHEETS || layout.is_some_and(|rest| rest.ends_with(DRAWING))
+    let drawing = [ELEVATION, LAYOUT]
+        .iter()
+        .find_map(|of| file.strip_prefix(of));
+    file == PACKET || file == SHEETS || drawing.is_some_and(|rest| rest.ends_with(DRAWING))
 }
 
 /// The sheets are as wide as ever, whatever the terminal, so that the packet is the same anywhere.
@@ -97,7 +100,14 @@ fn write(packet: &Packet, folder: &Path) -> Result<(), Diagnostic> {
         (PACKET.to_owned(), packet.to_json()),
         (SHEETS.to_owned(), sheets),
     ];
+    let elevations = pelmet_sheets::elevations(packet).into_iter().zip(1..);
+    files.extend(
+        elevations
+            .map(|((window, drawing), number)| (drawing_file(ELEVATION, number, window), drawing)),
+    );
     let layouts = pelmet_sheets::layouts(packet).into_iter().zip(1..);
-    files.extend(layouts.map(|((cloth, drawing), number)| (layout_file(number, cloth), drawing)));
+    files.extend(
+        layouts.map(|((cloth, drawing), number)| (drawing_file(LAYOUT, number, cloth), drawing)),
+    );
     replace_folder(folder, &files, is_ours)
 }

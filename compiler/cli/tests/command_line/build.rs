@@ -5,6 +5,14 @@ use insta::assert_snapshot;
 use crate::SOUND;
 use crate::scratch::Scratch;
 
+/// What the packet of [`SOUND`] holds.
+const PACKET: [&str; 4] = [
+    "elevation-1-kitchen.svg",
+    "layout-1-sailcloth.svg",
+    "packet.json",
+    "sheets.txt",
+];
+
 #[test]
 fn a_packet_stands_beside_the_design_and_is_printed() {
     let scratch = Scratch::with(&[("job/kitchen.pelmet", SOUND)]);
@@ -12,10 +20,7 @@ fn a_packet_stands_beside_the_design_and_is_printed() {
     assert_eq!(done.status, 0, "{done}");
     assert_eq!(done.errors, "");
     assert_eq!(scratch.list("job"), ["kitchen.packet", "kitchen.pelmet"]);
-    assert_eq!(
-        scratch.list("job/kitchen.packet"),
-        ["layout-1-sailcloth.svg", "packet.json", "sheets.txt"]
-    );
+    assert_eq!(scratch.list("job/kitchen.packet"), PACKET);
     assert_eq!(scratch.read("job/kitchen.packet/sheets.txt"), done.output);
     for sheet in pelmet_sheets::ALL {
         let heading = format!("{}: kitchen\n", pelmet_sheets::title(sheet));
@@ -55,10 +60,7 @@ fn a_quiet_build_prints_no_sheets() {
         (0, "", "")
     );
     assert_eq!(scratch.list("packets"), ["kitchen"]);
-    assert_eq!(
-        scratch.list("packets/kitchen"),
-        ["layout-1-sailcloth.svg", "packet.json", "sheets.txt"]
-    );
+    assert_eq!(scratch.list("packets/kitchen"), PACKET);
 }
 
 #[test]

@@ -3,13 +3,8 @@
 //! The cut end of the bolt is above, so that a piece lies upright as it is cut: its top toward the
 //! cut end. Several bolts stand one below the other.
 
+use super::{Align, Drawing, Line, Point, SCALE, Size, at, fits, paper, rectangle};
 use pelmet_packet::packet::{BoltUsed, Cloth, Measure, PlacedPiece, RepeatMatch};
-use unicode_width::UnicodeWidthStr;
-
-use super::{Align, Drawing, Line, Point, Size, rectangle};
-
-/// How many millimetres of cloth one millimetre of the drawing shows.
-const SCALE: f64 = 10.0;
 
 /// What is left free around the cloth.
 const LEFT: f64 = 30.0;
@@ -20,9 +15,6 @@ const BELOW: f64 = 34.0;
 const BETWEEN: f64 = 14.0;
 /// Narrower cloths still leave room for the words below them.
 const NARROWEST: f64 = 120.0;
-/// A sign takes about so much of its height in width (of the type named in the file, from memory).
-const SIGN_WIDTH: f64 = 0.62;
-
 /// The drawing of how a cloth is laid out.
 pub(crate) fn layout(cloth: &Cloth) -> Drawing {
     let width = paper(&cloth.width);
@@ -51,15 +43,6 @@ fn described(cloth: &Cloth) -> String {
         "{} pieces on {} wide {}, {} of it used. The yardage sheet gives every place as a number.",
         cloth.piece_count, cloth.width.text, cloth.name, cloth.exact.text
     )
-}
-
-/// A length of cloth on the paper.
-fn paper(length: &Measure) -> f64 {
-    length.mm / SCALE
-}
-
-fn at(x: f64, y: f64) -> Point {
-    Point { x, y }
 }
 
 /// One bolt on the paper.
@@ -231,11 +214,6 @@ fn name(piece: &PlacedPiece, middle: Point, (width, length): (f64, f64), drawing
     }
 }
 
-fn fits(text: &str, size: Size, width: f64) -> bool {
-    let signs = u32::try_from(text.width()).unwrap_or(u32::MAX);
-    f64::from(signs) * size.millimetres() * SIGN_WIDTH <= width
-}
-
 /// Points to the top of the piece; of one that lies along the cloth, to the side its top lies on.
 fn arrow(piece: &PlacedPiece, x: f64, (top, foot): (f64, f64), drawing: &mut Drawing) {
     let (from, to) = match (piece.railroaded, piece.turned) {
@@ -291,62 +269,21 @@ fn explain(drawing: &mut Drawing, cloth: &Cloth, top: f64) {
         (cloth.usable_width != cloth.width)
             .then_some((Line::Selvage, "selvage, which no piece may use")),
     ];
-    for ((line, meaning), row) in lines.into_iter().flatten().zip(0_u8..) {
-        let y = y + 8.0 + f64::from(row) * 4.2;
-        let (from, to) = (at(left, y - 2.0), at(left + 10.0, y));
-        match line {
-            Line::Waste | Line::Selvage | Line::Cut => drawing.shape(line, rectangle(from, to)),
-            _ => drawing.line(line, [at(from.x, y - 1.0), at(to.x, y - 1.0)]),
-        }
-        drawing.words(at(left + 13.0, y), Align::Left, Size::Small, meaning);
-    }
+    drawing.meanings(lines.into_iter().flatten(), at(left, y + 8.0));
 }
 
 #[cfg(test)]
 mod tests {
-    use pelmet_packet::Packet;
-
     use super::layout;
-    use crate::drawing::{Drawing, Element, Line, Point, Size};
+    use crate::drawing::tests::packets;
+    use crate::drawing::{Align, Drawing, Element, Line, Size};
 
-    /// The drawings of every cloth of the examples.
+    /// The drawings of every cloth of the examples, with the number of its pieces.
     fn drawings() -> Vec<(Drawing, usize)> {
-        let packets = [
-            include_str!("../../../../examples/garden-room/garden-room.packet/packet.json"),
-            include_str!("../../../../examples/hall/hall.packet/packet.json"),
-            include_str!("../../../../examples/reading-room/reading-room.packet/packet.json"),
-        ];
-        let packets = packets.map(|text| serde_json::from_str::<Packet>(text).unwrap());
-        let cloths = packets.iter().flat_map(|packet| &packet.cloths);
+        let cloths = packets().into_iter().flat_map(|packet| packet.cloths);
         cloths
-            .map(|cloth| (layout(cloth), cloth.placed.len()))
+            .map(|cloth| (layout(&cloth), cloth.placed.len()))
             .collect()
-    }
-
-    fn points(drawing: &Drawing) -> Vec<Point> {
-        let points = drawing.elements.iter().flat_map(|element| match element {
-            Element::Path { points, .. } => points.clone(),
-            Element::Words { at, .. } => vec![*at],
-        });
-        points.collect()
-    }
-
-    #[test]
-    fn everything_lies_on_the_paper() {
-        for (drawing, _) in drawings() {
-            for Point { x, y } in points(&drawing) {
-                assert!(
-                    (0.0..=drawing.width).contains(&x),
-                    "{x} in {}",
-                    drawing.title
-                );
-                assert!(
-                    (0.0..=drawing.height).contains(&y),
-                    "{y} in {}",
-                    drawing.title
-                );
-            }
-        }
     }
 
     /// One more cut explains the line.
@@ -380,14 +317,14 @@ mod tests {
             let places = drawing.elements.iter().filter_map(|element| match element {
                 Element::Words {
                     at,
-                    align: crate::drawing::Align::Right,
+                    align: Align::Right,
                     ..
                 } => Some(at.y),
                 _ => None,
             });
             let places: Vec<f64> = places.collect();
-            for pair in places.windows(2) {
-                assert!(pair[1] - pair[0] >= Size::Plain.millimetres(), "{places:?}");
+            for (one, next) in places.iter().zip(places.iter().skip(1)) {
+                assert!(next - one >= Size::Plain.millimetres(), "{places:?}");
             }
         }
     }

@@ -3,12 +3,24 @@
 //! Lengths are millimetres on the paper, from its left upper corner, x to the right and y down. What
 //! a line means is said by its [`Line`]; how it looks is for the writer.
 
+mod clip;
+mod elevation;
 mod layout;
 mod number;
 mod svg;
 
+pub(crate) use elevation::elevation;
 pub(crate) use layout::layout;
 pub(crate) use svg::svg;
+
+use pelmet_packet::packet::Measure;
+use unicode_width::UnicodeWidthStr;
+
+/// How many millimetres of cloth one millimetre of a drawing shows.
+pub(crate) const SCALE: f64 = 10.0;
+
+/// A sign takes about so much of its height in width (of the type named in the file, from memory).
+const SIGN_WIDTH: f64 = 0.62;
 
 /// A drawing on a paper of its own.
 #[derive(Clone, PartialEq, Debug)]
@@ -60,6 +72,14 @@ pub(crate) enum Line {
     Cut,
     /// Where cloth is folded.
     Fold,
+    /// Cloth as it hangs, its face to the room.
+    Face,
+    /// Cloth turned over.
+    Lining,
+    /// The opening of the window.
+    Opening,
+    /// The rod or board.
+    Support,
     /// Where the print comes round.
     Repeat,
     /// A measure, its ends or a scale.
@@ -114,6 +134,27 @@ impl Drawing {
         });
     }
 
+    /// What lines mean, each with a sample, row below row; gives where the rows end.
+    pub(crate) fn meanings(
+        &mut self,
+        meanings: impl IntoIterator<Item = (Line, &'static str)>,
+        first: Point,
+    ) -> f64 {
+        let mut y = first.y;
+        for (line, meaning) in meanings {
+            let (from, to) = (at(first.x, y - 2.0), at(first.x + 10.0, y));
+            match line {
+                Line::Fold | Line::Repeat => {
+                    self.line(line, [at(from.x, y - 1.0), at(to.x, y - 1.0)]);
+                }
+                _ => self.shape(line, rectangle(from, to)),
+            }
+            self.words(at(first.x + 13.0, y), Align::Left, Size::Small, meaning);
+            y += Size::Small.millimetres() * 1.6;
+        }
+        y
+    }
+
     fn path(&mut self, line: Line, points: impl IntoIterator<Item = Point>, closed: bool) {
         let points = points.into_iter().collect();
         self.elements.push(Element::Path {
@@ -128,4 +169,96 @@ impl Drawing {
 pub(crate) fn rectangle(one: Point, other: Point) -> [Point; 4] {
     let at = |x, y| Point { x, y };
     [one, at(other.x, one.y), other, at(one.x, other.y)]
+}
+
+pub(crate) fn at(x: f64, y: f64) -> Point {
+    Point { x, y }
+}
+
+/// A length of cloth on the paper.
+pub(crate) fn paper(length: &Measure) -> f64 {
+    length.mm / SCALE
+}
+
+/// Whether words of this size have room in a width.
+pub(crate) fn fits(text: &str, size: Size, width: f64) -> bool {
+    let signs = u32::try_from(text.width()).unwrap_or(u32::MAX);
+    f64::from(signs) * size.millimetres() * SIGN_WIDTH <= width
+}
+
+#[cfg(test)]
+mod tests {
+    use pelmet_packet::Packet;
+
+    use super::{Drawing, Element, Line, Point, elevation, layout};
+
+    /// The packets of the examples.
+    pub(crate) fn packets() -> [Packet; 3] {
+        [
+            include_str!("../../../../examples/garden-room/garden-room.packet/packet.json"),
+            include_str!("../../../../examples/hall/hall.packet/packet.json"),
+            include_str!("../../../../examples/reading-room/reading-room.packet/packet.json"),
+        ]
+        .map(|text| serde_json::from_str(text).unwrap())
+    }
+
+    fn drawings() -> Vec<Drawing> {
+        let drawn = |packet: Packet| {
+            let windows: Vec<Drawing> = packet.windows.iter().map(elevation).collect();
+            let cloths: Vec<Drawing> = packet.cloths.iter().map(layout).collect();
+            [windows, cloths].concat()
+        };
+        packets().into_iter().flat_map(drawn).collect()
+    }
+
+    fn points(drawing: &Drawing) -> Vec<Point> {
+        let points = drawing.elements.iter().flat_map(|element| match element {
+            Element::Path { points, .. } => points.clone(),
+            Element::Words { at, .. } => vec![*at],
+        });
+        points.collect()
+    }
+
+    #[test]
+    fn everything_lies_on_the_paper() {
+        for drawing in drawings() {
+            for Point { x, y } in points(&drawing) {
+                assert!(
+                    (0.0..=drawing.width).contains(&x),
+                    "{x} in {}",
+                    drawing.title
+                );
+                assert!(
+                    (0.0..=drawing.height).contains(&y),
+                    "{y} in {}",
+                    drawing.title
+                );
+            }
+        }
+    }
+
+    /// What is turned over is explained only where it is seen, so it is not asked for here.
+    #[test]
+    fn every_line_that_has_a_meaning_is_explained() {
+        for drawing in drawings() {
+            for line in [Line::Face, Line::Opening, Line::Repeat, Line::Waste] {
+                let of_line: Vec<f64> = drawing
+                    .elements
+                    .iter()
+                    .filter_map(|element| match element {
+                        Element::Path {
+                            line: of, points, ..
+                        } if *of == line => points.first().map(|point| point.y),
+                        _ => None,
+                    })
+                    .collect();
+                let below = drawing.height - 40.0;
+                assert!(
+                    of_line.is_empty() || of_line.iter().any(|y| *y > below),
+                    "{line:?} in {}",
+                    drawing.title
+                );
+            }
+        }
+    }
 }

@@ -29,6 +29,10 @@ path { fill: none; stroke: #000; stroke-width: .25; stroke-linejoin: round; stro
 .waste { fill: #ececec; stroke: none } \
 .selvage { fill: #c9c9c9; stroke: none } \
 .cut { fill: #fff; stroke-width: .45 } \
+.face { fill: #fff } \
+.lining { fill: #bdbdbd } \
+.opening { fill: #f2f2f2; stroke-width: .35; stroke-dasharray: 1.6 1 } \
+.support { stroke-width: 1.1 } \
 .fold { stroke-dasharray: 3 1 .6 1 } \
 .repeat { stroke: #555; stroke-width: .2; stroke-dasharray: .1 1.1 } \
 .top { stroke-width: .35 } \
@@ -60,6 +64,10 @@ fn class(line: Line) -> &'static str {
         Line::Selvage => "selvage",
         Line::Cut => "cut",
         Line::Fold => "fold",
+        Line::Face => "face",
+        Line::Lining => "lining",
+        Line::Opening => "opening",
+        Line::Support => "support",
         Line::Repeat => "repeat",
         Line::Measure => "measure",
         Line::Top => "top",
