@@ -156,6 +156,7 @@ const WITHOUT_SUM: &[(&str, &str)] = &[
     ("too-many-pieces", "past a limit, which the title names"),
     ("too-many-pleats", "past a limit, which the title names"),
     ("too-many-widths", "past a limit, which the title names"),
+    ("turn-of-cloth-not-counted", "a thickness that is missing"),
     ("width-missing", "a width that is missing"),
 ];
 

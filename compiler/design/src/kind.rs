@@ -287,6 +287,11 @@ const PLEATS: &[Property] = &[
         "print: spaces follow",
     ),
     may("folding error", LENGTH, "folding error: 1/32 in"),
+    may(
+        "turn of cloth",
+        "a length for each crease, or `none`",
+        "turn of cloth: none",
+    ),
 ];
 
 const PANEL: &[Property] = &[

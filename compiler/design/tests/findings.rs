@@ -420,6 +420,12 @@ fn pleat_matters() -> Vec<(PleatMatter, &'static str)> {
     let (step, amount) = (usize::MAX, LITTLE);
     vec![
         (
+            PleatMatter::TurnNotCounted {
+                layer: Layer::Lining,
+            },
+            "turn-of-cloth-not-counted",
+        ),
+        (
             PleatMatter::StripShows {
                 step: usize::MAX,
                 length: MUCH,

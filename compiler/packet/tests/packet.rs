@@ -350,6 +350,15 @@ fn the_thickest_stack_is_as_thick_as_its_layers_together() {
     for (fabric, tenths) in job.job.fabrics.iter_mut().zip([6, 3]) {
         fabric.thickness = Some(pelmet_measure::Length::MILLIMETRE.portion(tenths, 10));
     }
+    // Its folds lie edge to edge; the turn of thick cloth would push them over one another.
+    let panels = job
+        .job
+        .windows
+        .iter_mut()
+        .flat_map(|window| &mut window.panels);
+    for pleats in panels.filter_map(|panel| panel.pleats.as_mut()) {
+        pleats.turn_of_cloth = Some(pelmet_measure::Length::ZERO);
+    }
     let packet = job.packet();
     let stack = |name| {
         panel(&packet, "bench-left", name)

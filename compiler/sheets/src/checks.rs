@@ -8,7 +8,7 @@ use pelmet_packet::packet::{
 use crate::folding_chart;
 use crate::page::Page;
 use crate::parts::each_window;
-use crate::words::{counted, counted_of, pleat};
+use crate::words::{counted, counted_of, finished, pleat};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     each_window(packet, page, print_window);
@@ -116,6 +116,9 @@ fn print_panel(panel: &Panel, page: &mut Page) {
     if let Some(to_print) = print_followed(panel) {
         page.item(&to_print);
     }
+    if let Some(turn) = folding_chart::turn_of_cloth(panel) {
+        page.item(&turn);
+    }
     if let Some(thickest) = folding_chart::thickest(panel) {
         page.item(&thickest);
     }
@@ -140,18 +143,11 @@ fn width(panel: &Panel) -> String {
         .as_ref()
         .filter(|_| panel.flat_width != panel.finished_width);
     let fullness = taken_up.map(|of| format!(", fullness {}", of.text));
-    let tolerance = panel.tolerance.as_ref().map(|of| {
-        format!(
-            ". Folding by hand may put it out by {} at worst, likely no more than {}",
-            of.worst.text, of.likely.text
-        )
-    });
     format!(
-        "Width: {} finished from {} flat{}{}.",
-        panel.finished_width.text,
+        "Width: {} from {} flat{}.",
+        finished(panel),
         panel.flat_width.text,
         fullness.unwrap_or_default(),
-        tolerance.unwrap_or_default(),
     )
 }
 

@@ -6,7 +6,7 @@ use pelmet_packet::packet::{CutAllowance, JoinSeam, MeasuredFrom, OutlinePoint, 
 use crate::page::Page;
 use crate::parts::each_panel;
 use crate::table::{Column, Table};
-use crate::words::{counted_of, edges};
+use crate::words::{counted_of, edges, finished};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     page.paragraph(&format!(
@@ -19,11 +19,11 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
 
 fn print_panel(panel: &Panel, page: &mut Page) {
     page.paragraph(&format!(
-        "Panel {}: {}, {} flat, {} finished, made up {} long.",
+        "Panel {}: {}, {} flat, {}, made up {} long.",
         panel.name,
         counted_of(panel.quantity, "panel", "panels alike"),
         panel.flat_width.text,
-        panel.finished_width.text,
+        finished(panel),
         panel.made_length.text,
     ));
     page.table(&pieces(panel));

@@ -7,7 +7,7 @@ use pelmet_packet::packet::{
 
 use crate::page::Page;
 use crate::table::{Column, Table};
-use crate::words::{counted, counted_of};
+use crate::words::{counted, counted_of, finished};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     let panels = packet.windows.iter().flat_map(|window| &window.panels);
@@ -39,6 +39,17 @@ pub(crate) fn thickest(panel: &Panel) -> Option<String> {
     ))
 }
 
+/// What its creases lose, where that is counted.
+pub(crate) fn turn_of_cloth(panel: &Panel) -> Option<String> {
+    let turn = panel.turn_of_cloth.as_ref()?;
+    Some(format!(
+        "Turn of cloth: {} x {} = {}, in the flat width.",
+        counted_of(turn.creases, "crease", "creases"),
+        turn.each.text,
+        turn.together.text,
+    ))
+}
+
 fn print_window(window: &Window, page: &mut Page) {
     let pleated = window
         .panels
@@ -54,17 +65,18 @@ fn print_window(window: &Window, page: &mut Page) {
 
 fn print_panel(panel: &Panel, folded: &FoldedPanel, page: &mut Page) {
     page.paragraph(&format!(
-        "Panel {}: {} flat, {} finished, {}.",
+        "Panel {}: {} flat, {}, {}.",
         panel.name,
         panel.flat_width.text,
-        panel.finished_width.text,
+        finished(panel),
         counted(panel.stretches.len(), "stretch", "stretches"),
     ));
     page.table(&stretches(panel));
     page.blank();
     let seen = folded.seen.as_ref();
-    let items = thickest(panel)
+    let items = turn_of_cloth(panel)
         .into_iter()
+        .chain(thickest(panel))
         .chain(beyond_edges(panel, &folded.extent))
         .chain(seen.and_then(lower_edge))
         .chain(seen.and_then(|seen| no_turned_cloth(panel, &seen.lining)));

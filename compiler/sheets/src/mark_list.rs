@@ -5,10 +5,11 @@ mod mitres;
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{Mark, Panel};
 
+use crate::folding_chart;
 use crate::page::Page;
 use crate::parts::each_panel;
 use crate::table::{Column, Table};
-use crate::words::{counted_of, direction, optional};
+use crate::words::{counted_of, direction, finished, optional};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     page.paragraph(
@@ -20,12 +21,15 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
 
 fn print_panel(panel: &Panel, page: &mut Page) {
     page.paragraph(&format!(
-        "Panel {}: {}, {} flat, {} finished.",
+        "Panel {}: {}, {} flat, {}.",
         panel.name,
         counted_of(panel.quantity, "panel", "panels alike"),
         panel.flat_width.text,
-        panel.finished_width.text,
+        finished(panel),
     ));
+    if let Some(turn) = folding_chart::turn_of_cloth(panel) {
+        page.paragraph(&turn);
+    }
     page.table(&marks(panel));
     mitres::print(&panel.mitres, page);
 }

@@ -1,6 +1,6 @@
 //! The packet's fixed values in words.
 
-use pelmet_packet::packet::{Direction, EdgeKind, PleatKind};
+use pelmet_packet::packet::{Direction, EdgeKind, Panel, PleatKind};
 
 pub(crate) fn edge(kind: EdgeKind) -> &'static str {
     match kind {
@@ -39,6 +39,21 @@ pub(crate) fn pleat(kind: PleatKind) -> &'static str {
         PleatKind::Pencil => "pencil",
         PleatKind::Inverted => "inverted",
     }
+}
+
+/// The finished width, and by how much folding by hand may put it out.
+pub(crate) fn finished(panel: &Panel) -> String {
+    let tolerance = panel.tolerance.as_ref().map(|of| {
+        format!(
+            " (± {} at worst, likely ± {}, as folded by hand)",
+            of.worst.text, of.likely.text
+        )
+    });
+    format!(
+        "{} finished{}",
+        panel.finished_width.text,
+        tolerance.unwrap_or_default()
+    )
 }
 
 /// A count with its noun: `1 panel`, `3 panels`.

@@ -177,6 +177,11 @@ pub enum PleatMatter {
         /// The pleat's step.
         step: usize,
     },
+    /// One cloth says how thick it is and another does not, so no turn of cloth is counted.
+    TurnNotCounted {
+        /// The layer whose cloth does not say.
+        layer: Layer,
+    },
     /// Strips of tape behind the folds are longer than the shallowest pleat is deep.
     StripShows {
         /// The shallowest pleat's step.

@@ -10,7 +10,8 @@ use crate::{Crease, Drawn, Folding, LayerRun, Lies, Pleating, Stretch};
 /// Folds a flat strip at its creases.
 ///
 /// With g the finished position of a flat position, g(0) = 0, g' = +1 before the first crease, and
-/// the sign turns at every crease. From a stretch that lies face up, a valley lays the next one
+/// the sign turns at every crease. Where a crease loses cloth in its turn, half on either side, g
+/// stands still. From a stretch that lies face up, a valley lays the next one
 /// directly on top of it and a mountain directly beneath; from a turned one it is the other way
 /// round. Nothing here knows a knife pleat from a box pleat.
 ///
@@ -65,9 +66,10 @@ pub fn is_hidden(folding: &Folding, flat_at: Length) -> bool {
 }
 
 impl Stretch {
-    /// The finished position of a flat position on this stretch.
+    /// The finished position of a flat position on this stretch; in a turn, that of the crease.
     pub fn finished_at(&self, flat_at: Length) -> Length {
-        let along = self.drawn_up(flat_at - self.flat_from);
+        let along = flat_at - self.flat_from - self.turn_from;
+        let along = self.drawn_up(along.max(Length::ZERO).min(self.laid()));
         if self.face_up {
             self.finished_from + along
         } else {
@@ -75,10 +77,16 @@ impl Stretch {
         }
     }
 
+    /// Its flat width without what is lost in turns.
+    pub fn laid(&self) -> Length {
+        let turns = self.turn_from + self.turn_to;
+        (self.flat_to - self.flat_from - turns).max(Length::ZERO)
+    }
+
     /// What a part of the flat stretch comes to once drawn up.
     fn drawn_up(&self, along: Length) -> Length {
         let keeps = (self.finished_to - self.finished_from).abs();
-        match keeps.ratio_to(self.flat_to - self.flat_from) {
+        match keeps.ratio_to(self.laid()) {
             Some(kept) if self.lies != Lies::Flat => along.scaled(kept),
             _ => along,
         }
@@ -97,20 +105,28 @@ struct Joint {
     at: Length,
     /// The crease there; none where a drawn run begins or ends.
     crease: Option<Crease>,
+    /// What is lost on either side of it: half a turn.
+    half_turn: Length,
     /// The drawn run that begins there.
     drawn: Option<Drawn>,
 }
 
 fn joints(pleating: &Pleating) -> Vec<Joint> {
+    let half_turn = |crease: &Crease| {
+        let pleat = pleating.pleats.get(crease.pleat);
+        pleat.map_or(Length::ZERO, |pleat| pleat.turn.divided(2))
+    };
     let creases = pleating.creases.iter().map(|crease| Joint {
         at: crease.at,
         crease: Some(*crease),
+        half_turn: half_turn(crease),
         drawn: None,
     });
     let drawn = pleating.drawn.iter().flat_map(|run| {
         let end = |at, drawn| Joint {
             at,
             crease: None,
+            half_turn: Length::ZERO,
             drawn,
         };
         [end(run.from, Some(*run)), end(run.to, None)]
@@ -123,33 +139,40 @@ fn joints(pleating: &Pleating) -> Vec<Joint> {
 
 fn stretches_between(flat: Length, joints: &[Joint]) -> Vec<Stretch> {
     let mut stretches = Vec::new();
-    let (mut flat_from, mut finished_from, mut face_up) = (Length::ZERO, Length::ZERO, true);
-    let mut drawn: Option<Drawn> = None;
-    let end = Joint {
-        at: flat,
-        crease: None,
-        drawn: None,
-    };
-    for joint in joints.iter().chain([&end]) {
+    let (mut finished_from, mut face_up) = (Length::ZERO, true);
+    let mut from = edge(Length::ZERO);
+    for joint in joints.iter().copied().chain([edge(flat)]) {
         let stretch = Stretch {
-            flat_from,
+            flat_from: from.at,
             flat_to: joint.at,
+            turn_from: from.half_turn,
+            turn_to: joint.half_turn,
             finished_from,
             finished_to: finished_from,
             face_up,
-            lies: lies(drawn),
+            lies: lies(from.drawn),
             height: 0,
         };
-        let keeps = drawn.map_or(joint.at - flat_from, |run| run.keeps);
+        let keeps = from.drawn.map_or(stretch.laid(), |run| run.keeps);
         let finished_to = finished_from + if face_up { keeps } else { -keeps };
         stretches.push(Stretch {
             finished_to,
             ..stretch
         });
-        (flat_from, finished_from, drawn) = (joint.at, finished_to, joint.drawn);
+        (from, finished_from) = (joint, finished_to);
         face_up ^= joint.crease.is_some();
     }
     stretches
+}
+
+/// An end of the strip.
+fn edge(at: Length) -> Joint {
+    Joint {
+        at,
+        crease: None,
+        half_turn: Length::ZERO,
+        drawn: None,
+    }
 }
 
 fn lies(drawn: Option<Drawn>) -> Lies {

@@ -7,7 +7,8 @@ use crate::{FastenerOrder, Heading, HeadingWork, Matter, PieceMatter, Support};
 /// Half of pi to 18 decimals: the way round a rod comes out right to the nanometre, however thick.
 const HALF_PI: Ratio = Ratio::new_raw(1_570_796_326_794_896_619, 1_000_000_000_000_000_000);
 /// A quarter of pi, as exact.
-const QUARTER_PI: Ratio = Ratio::new_raw(1_570_796_326_794_896_619, 2_000_000_000_000_000_000);
+pub(crate) const QUARTER_PI: Ratio =
+    Ratio::new_raw(1_570_796_326_794_896_619, 2_000_000_000_000_000_000);
 
 /// A heading worked out for one panel.
 #[derive(Clone, PartialEq, Debug)]

@@ -31,14 +31,25 @@ fn covered(folding: &Folding, index: usize, stretch: &Stretch) -> Vec<Run> {
     let over = folding.layers.iter().skip(before);
     let over = over.take_while(|layers| layers.from < right);
     let under_others = over.filter(|layers| layers.top != index);
-    let flat_at = |finished: Length| stretch.flat_from + (finished - stretch.finished_from).abs();
+    let laid_from = stretch.flat_from + stretch.turn_from;
+    let flat_at = |finished: Length| laid_from + (finished - stretch.finished_from).abs();
     under_others
         .map(|layers| {
             let one = flat_at(layers.from.max(left));
             let other = flat_at(layers.to.min(right));
-            (one.min(other), one.max(other))
+            with_turns(stretch, (one.min(other), one.max(other)))
         })
         .collect()
+}
+
+/// A run that reaches an end of its stretch takes in what is lost there in the turn.
+fn with_turns(stretch: &Stretch, (from, to): Run) -> Run {
+    let at_start = from <= stretch.flat_from + stretch.turn_from;
+    let at_end = to >= stretch.flat_to - stretch.turn_to;
+    (
+        if at_start { stretch.flat_from } else { from },
+        if at_end { stretch.flat_to } else { to },
+    )
 }
 
 fn add_run(runs: &mut Vec<Run>, run: Run) {
@@ -158,7 +169,38 @@ mod tests {
     use proptest::prelude::*;
 
     use super::*;
-    use crate::{Crease, fold, is_hidden};
+    use crate::{
+        Crease, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
+        fold, fold_pleating, is_hidden, lay_out,
+    };
+
+    fn knife_after(plain: Length, depth: Length) -> PleatRule {
+        let knife = PleatOrder {
+            kind: PleatKind::Knife {
+                toward: TowardOrder::Left,
+            },
+            depth: Ranged::fixed(depth),
+            place: None,
+        };
+        let steps = [
+            StepKind::Plain(Ranged::fixed(plain)),
+            StepKind::Pleat(knife),
+            StepKind::Rest,
+        ];
+        let steps = steps.into_iter().enumerate();
+        PleatRule {
+            name: String::new(),
+            start: Start::Left,
+            mirrored: false,
+            steps: steps
+                .map(|(number, kind)| PleatStep { number, kind })
+                .collect(),
+            layers: None,
+            print: None,
+            folding_error: None,
+            turn_of_cloth: None,
+        }
+    }
 
     fn inches(runs: &[(i64, i64)]) -> Vec<Run> {
         let run = |&(from, to): &(i64, i64)| (Length::inches(from), Length::inches(to));
@@ -210,6 +252,21 @@ mod tests {
         };
         let folding = fold(Length::inches(20), &[crease(6, false), crease(8, true)]);
         assert_eq!(hidden_runs(&folding), inches(&[(4, 8)]));
+    }
+
+    /// The valley of a knife 2 in deep turns at 6 1/2 in and its mountain at 9 1/2 in, each over an
+    /// inch. The cloth behind the fold is hidden, and of the mountain's turn what is behind.
+    #[test]
+    fn a_turn_is_hidden_on_the_side_that_is() {
+        let rule = PleatRule {
+            turn_of_cloth: Some(Length::INCH),
+            ..knife_after(Length::inches(4), Length::inches(2))
+        };
+        let laid = lay_out(&rule, None, Some(Length::inches(20))).unwrap();
+        let halves = |inches: i64| Length::inch_fraction(inches, 2);
+        assert_eq!(laid.creases[1].at, halves(19));
+        let folding = fold_pleating(&laid);
+        assert_eq!(hidden_runs(&folding), [(halves(8), halves(19))]);
     }
 
     proptest! {

@@ -49,6 +49,7 @@ mod scallops;
 mod shape;
 mod shape_drawn;
 mod support;
+mod turn_of_cloth;
 mod weight;
 mod width;
 mod work;
@@ -98,5 +99,6 @@ pub use rod_check::{
 pub use row::THIN_COVER;
 pub use shape::LEAST_TURN;
 pub use support::{Board, Rod, Support};
+pub use turn_of_cloth::turn_of_cloth;
 pub use width::fullness_of;
 pub use work::work;

@@ -168,7 +168,7 @@ pub enum EdgeKind {
 pub struct Pleating {
     /// Flat width.
     pub flat: Length,
-    /// Finished width: flat less take-ups.
+    /// Finished width: flat less take-ups and what is lost in turns.
     pub finished: Length,
     /// From the left edge to the right.
     pub pleats: Vec<Pleat>,
@@ -208,8 +208,10 @@ pub struct Pleat {
     /// Width of the face, for a pleat that has one; what a stitched pleat leaves between its points,
     /// and gathers once drawn up.
     pub face: Option<Length>,
-    /// Flat width taken up.
+    /// Flat width taken up by its folds; what they lose in turns comes on top.
     pub take_up: Length,
+    /// What each of its creases loses of the flat width in its turn.
+    pub turn: Length,
     /// Left end of the flat cloth the pleat uses.
     pub from: Length,
     /// Right end of the flat cloth the pleat uses.
@@ -289,6 +291,10 @@ pub struct Stretch {
     pub flat_from: Length,
     /// Its right end on the flat strip.
     pub flat_to: Length,
+    /// How much of its left end is lost in the turn of the crease there: half of that turn.
+    pub turn_from: Length,
+    /// The same at its right end.
+    pub turn_to: Length,
     /// Finished position of its left end.
     pub finished_from: Length,
     /// Finished position of its right end; to the left of the other where turned over, and nearer

@@ -27,6 +27,9 @@ pub struct PleatRule {
     pub print: Option<Follow>,
     /// By how much a crease may be out (either way) when folded by hand.
     pub folding_error: Option<Length>,
+    /// What each pressed crease loses of the flat width in its turn, to the even nanometre; `None`
+    /// leaves it to the thickness of the cloths, and where that is not known nothing is lost.
+    pub turn_of_cloth: Option<Length>,
 }
 
 /// What follows the print across.
@@ -188,9 +191,28 @@ impl PleatKind {
             Self::Stitched { .. } | Self::Gathered { .. } => 1,
         }
     }
+
+    /// How many creases are pressed into one such pleat: two for each fold. Where stitching or a
+    /// thread makes the width there are none.
+    #[must_use]
+    pub fn pressed_creases(&self) -> u32 {
+        match self {
+            Self::Knife { .. } => 2,
+            Self::Box { .. } | Self::Inverted { .. } | Self::Kick => 4,
+            Self::DoubleBox { .. } => 8,
+            Self::Tuck { .. } | Self::Stitched { .. } | Self::Gathered { .. } => 0,
+        }
+    }
 }
 
 impl PleatRule {
+    /// What each pressed crease loses in its turn: an even number of nanometres, half of it on
+    /// either side of the crease.
+    pub(crate) fn turn(&self) -> Length {
+        let turn = self.turn_of_cloth.unwrap_or_default().max(Length::ZERO);
+        turn.divided(2) * 2
+    }
+
     /// The most layers the rule means to lie anywhere: as stated, or else as many as in the
     /// deepest of its pleats.
     #[must_use]

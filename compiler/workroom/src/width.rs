@@ -20,14 +20,16 @@ pub fn fullness_of(finished: Length, flat: Length) -> Option<Ratio> {
 /// fills; such a panel has no other finished width.
 pub(crate) fn lay_widths(
     order: &PanelOrder,
+    fabrics: &[Fabric],
     face: &Fabric,
     share: Option<Length>,
 ) -> Result<Pleating, Matter> {
     let known = known_widths(order, face, share)?;
     known.check()?;
-    let pleating = match (&order.pleats, known.flat.or(known.finished)) {
+    let pleats = order.pleats_with_turn(fabrics);
+    let pleating = match (pleats, known.flat.or(known.finished)) {
         (Some(rule), _) => {
-            let rule = follow_print(rule, print_across(rule, face)?)?;
+            let rule = follow_print(&rule, print_across(&rule, face)?)?;
             lay_out(&rule, known.finished, known.flat)?
         }
         (None, Some(flat)) => {

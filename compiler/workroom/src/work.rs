@@ -111,7 +111,7 @@ impl Bench<'_> {
     fn lay(&mut self, panel: usize, share: Option<Length>) -> Option<Pleating> {
         let order = self.order.panels.get(panel)?;
         let face = self.fabrics.get(order.face)?;
-        let laid = lay_widths(order, face, share);
+        let laid = lay_widths(order, self.fabrics, face, share);
         laid.map_err(|matter| self.report(panel, [matter])).ok()
     }
 

@@ -3,7 +3,7 @@
 use pelmet_measure::Length;
 
 use crate::work_panel::PanelTask;
-use crate::{Fabric, Folding, Layer, MakingMatter, Matter, PieceMatter};
+use crate::{Fabric, Folding, Layer, MakingMatter, Matter, PieceMatter, PleatMatter, Pleating};
 
 impl PanelTask<'_> {
     /// Every layer behind the face as the method wants it, and as it suits the face.
@@ -17,33 +17,33 @@ impl PanelTask<'_> {
         }
     }
 
-    /// How thick one layer of the panel is, all its cloths together, where each of them says.
-    fn layer_thickness(&self) -> Option<Length> {
-        let cloths = Layer::ALL.into_iter().filter_map(|layer| self.cloth(layer));
-        cloths.map(|cloth| cloth.thickness).sum()
-    }
-
     /// How thick the thickest stack of the folded panel is, where all its cloths say.
     pub(crate) fn thickest_stack(&self, folding: &Folding) -> Option<Length> {
-        Some(self.layer_thickness()? * i64::from(folding.thickest))
+        Some(self.order.thickness(self.fabrics)? * i64::from(folding.thickest))
     }
 
     /// What keeps a pleated panel from the limit its method sets, where it sets one.
     pub(crate) fn stack_beyond_limit(&self, folding: &Folding) -> Option<PieceMatter> {
         let limit = self.order.making.stack.filter(|_| folding.thickest > 1)?;
-        let has_no_thickness = |layer: &Layer| {
-            let cloth = self.cloth(*layer);
-            cloth.is_some_and(|cloth| cloth.thickness.is_none())
-        };
-        if let Some(layer) = Layer::ALL.into_iter().find(has_no_thickness) {
+        if let Some(layer) = self.order.layer_without_thickness(self.fabrics) {
             return Some(PieceMatter::ThicknessMissing { layer, limit });
         }
-        let (layers, layer) = (folding.thickest, self.layer_thickness()?);
+        let (layers, layer) = (folding.thickest, self.order.thickness(self.fabrics)?);
         (layer * i64::from(layers) > limit).then_some(PieceMatter::StackTooThick {
             layers,
             layer,
             limit,
         })
+    }
+
+    /// A layer without which the turn of the cloth cannot be counted, where another says how thick
+    /// it is and nothing else asks for it.
+    pub(crate) fn turn_not_counted(&self, pleating: &Pleating) -> Option<PleatMatter> {
+        let order = self.order;
+        let layer = order.layer_without_thickness(self.fabrics)?;
+        let is_wanted = pleating.is_pressed() && order.turn_of_cloth(self.fabrics).is_none();
+        let is_told = order.making.stack.is_some() || order.says_no_thickness(self.fabrics);
+        (is_wanted && !is_told).then_some(PleatMatter::TurnNotCounted { layer })
     }
 
     /// The cloth a layer is cut from.

@@ -43,6 +43,7 @@ impl PanelTask<'_> {
         let heading = self.heading(matters);
         let pleating = pleating?;
         let folding = self.folded(&pleating, matters);
+        matters.extend(self.turn_not_counted(&pleating).map(Matter::from));
         let opening = turning_opening(&self.order.making, pleating.flat, matters);
         let shape = self.shape(&pleating, heading.as_ref(), matters);
         let heading = heading?;

@@ -52,6 +52,9 @@ impl<'t> Reader<'t> {
         let print = properties
             .get("print")
             .map(|value| self.follow_print(value));
+        let turn_of_cloth = properties
+            .get("turn of cloth")
+            .map(|value| self.turn_of_cloth(value));
         let (start, mirrored) = manner?;
         let rule = PleatRule {
             name: referred.item.name.to_owned(),
@@ -61,6 +64,7 @@ impl<'t> Reader<'t> {
             layers: layers.flatten(),
             print: print.flatten(),
             folding_error: folding_error.flatten(),
+            turn_of_cloth: turn_of_cloth.flatten(),
         };
         (!written.damaged).then_some((rule, spans))
     }
@@ -107,6 +111,20 @@ impl<'t> Reader<'t> {
             "`spaces follow` or `depths follow`",
             choices,
         )
+    }
+
+    /// `none`, `1 mm`, `1/32 in each crease`.
+    fn turn_of_cloth(&mut self, value: &Value<'t>) -> Option<Length> {
+        let can_be = "a length for each crease, or `none`";
+        let mut cursor = self.one_phrase(value, "turn of cloth", can_be)?;
+        let turn = if cursor.words(&["none"]) {
+            Length::ZERO
+        } else {
+            self.length_at(&mut cursor, "turn of cloth", Sign::NotNegative)?
+        };
+        cursor.words(&["each", "crease"]);
+        self.nothing_more(&cursor, "turn of cloth", can_be)?;
+        Some(turn)
     }
 
     fn pleat_steps(

@@ -148,6 +148,12 @@ impl<'d> PanelPlace<'d> {
         self.span(layer.word())
     }
 
+    /// What each of its pressed creases loses, where that is counted.
+    pub(super) fn turn_of_cloth(self) -> Option<Length> {
+        let turn = self.order?.turn_of_cloth(&self.window.design.job.fabrics);
+        turn.filter(|turn| turn.is_positive())
+    }
+
     /// Where the cloth of a layer was described.
     pub(super) fn fabric(self, layer: Layer) -> Option<Span> {
         let fabric = self.order?.cloth(layer)?;

@@ -61,6 +61,7 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
         PleatMatter::NothingFollowsPrint { step } => {
             codes::nothing_follows_print(&panel.name(), places(panel, step))
         }
+        PleatMatter::TurnNotCounted { layer } => turn_not_counted(panel, layer),
         PleatMatter::StripShows {
             step,
             length,
@@ -101,6 +102,11 @@ fn print_out_of_reach(
         &allowed,
         sums.collect(),
     )
+}
+
+fn turn_not_counted(panel: PanelPlace<'_>, layer: Layer) -> Diagnostic {
+    let places = (panel.cloth(layer), panel.span("pleats"));
+    codes::turn_of_cloth_not_counted(&panel.name(), layer.word(), places)
 }
 
 fn strip_shows(panel: PanelPlace<'_>, step: usize, length: Length, depth: Length) -> Diagnostic {
@@ -170,6 +176,7 @@ fn widths_contradict(
     let difference = flat - finished;
     let (stated_finished, stated_flat) = (panel.width("finished width"), panel.width("flat width"));
     let to_write = stated_flat.changed(panel, take_up - difference);
+    let turn = panel.turn_of_cloth().map(|turn| panel.text(turn));
     codes::widths_contradict(
         &panel.name(),
         (stated_finished.span, &panel.text(finished)),
@@ -179,6 +186,7 @@ fn widths_contradict(
             &panel.text(difference),
             &panel.text(take_up),
         ),
+        turn.as_deref(),
         to_write
             .as_ref()
             .map(|value| (stated_flat.property, &**value)),

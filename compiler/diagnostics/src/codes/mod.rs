@@ -144,6 +144,7 @@ pub mod too_many_widths;
 pub mod too_many_words;
 pub mod too_narrow_for_allowance;
 pub mod turn_deeper_than_hem;
+pub mod turn_of_cloth_not_counted;
 pub mod unit_missing;
 pub mod unit_unknown;
 pub mod use_in_a_circle;
@@ -307,6 +308,7 @@ codes! {
     too_many_words
     too_narrow_for_allowance
     turn_deeper_than_hem
+    turn_of_cloth_not_counted
     unit_missing
     unit_unknown
     use_in_a_circle

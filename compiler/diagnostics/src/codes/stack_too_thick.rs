@@ -25,7 +25,7 @@ pleats single {
     knife 2 in toward left, fold at 25 in
 }
 ",
-        panel: ["flat width: 44 in", "drop: 14 in", "pleats: single"],
+        panel: ["finished width: 40 in", "drop: 14 in", "pleats: single"],
     },
     mend: one_window! {
         fabric: "width: 54 in, thickness: 1/32 in",
@@ -35,7 +35,7 @@ pleats single {
     knife 2 in toward left, fold at 25 in
 }
 ",
-        panel: ["flat width: 44 in", "drop: 14 in", "pleats: single"],
+        panel: ["finished width: 40 in", "drop: 14 in", "pleats: single"],
     },
 };
 

@@ -40,14 +40,18 @@ pleats pair from centre, mirrored {
 };
 
 /// The `finished` and the `flat` width of `panel` differ by `difference`, and the pleats take up
-/// `take_up`; `flat_line` is the flat width to write instead ("flat width", "48 in").
+/// `take_up`, of which `turns` says what the creases lose; `flat_line` is the flat width to write instead ("flat width", "48 in").
 pub fn widths_contradict(
     panel: &str,
     (finished, finished_text): (Span, &str),
     (flat, flat_text): (Span, &str),
     (pleats, difference, take_up): (Span, &str, &str),
+    turns: Option<&str>,
     flat_line: Option<(&str, &str)>,
 ) -> Diagnostic {
+    let turns = turns.map_or_else(String::new, |each| {
+        format!(", {each} at each crease for the turn of the cloth included")
+    });
     let report = CODE
         .report(format!(
             "the pleats of {panel} do not join its flat width to its finished width"
@@ -58,7 +62,7 @@ pub fn widths_contradict(
         .sum(format!(
             "{flat_text} flat - {finished_text} finished = {difference} to take up"
         ))
-        .sum(format!("the pleats take up {take_up}"));
+        .sum(format!("the pleats take up {take_up}{turns}"));
     match flat_line {
         Some((key, value)) => report
             .help(format!(

@@ -74,7 +74,7 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
             })
             .collect(),
         warnings: remark::warnings(parts.diagnostics),
-        notes: remark::notes(parts.diagnostics),
+        notes: remark::notes(parts.diagnostics, &panels, &parts.job.fabrics),
         expectations: parts.expectations,
         cautions: cautions::cautions(parts.job),
     })

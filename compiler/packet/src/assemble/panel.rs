@@ -32,6 +32,7 @@ pub(crate) fn panel(
         tolerance: tolerance(made, printer),
         pleats: pleat::pleats(&made.pleating.pleats, printer),
         print_followed: print_followed(order.pleats.as_ref(), &made.pleating.pleats, printer),
+        turn_of_cloth: pleat::turn_of_cloth(&made.pleating.pleats, printer),
         creases: pleat::creases(&made.pleating.creases, printer),
         stretches: pleat::stretches(&made.folding, printer),
         layers: pleat::layers(&made.folding.layers, printer),

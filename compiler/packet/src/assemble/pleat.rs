@@ -7,7 +7,7 @@ use pelmet_workroom::{
 
 use super::printer::Printer;
 use super::{number, ordinal};
-use crate::packet::{Crease, CreaseKind, Layers, Pleat, PleatKind, Seen, Stretch};
+use crate::packet::{Crease, CreaseKind, Layers, Pleat, PleatKind, Seen, Stretch, TurnOfCloth};
 
 pub(crate) fn pleats(made: &[PleatMade], printer: &Printer<'_>) -> Vec<Pleat> {
     made.iter()
@@ -35,6 +35,17 @@ pub(crate) fn creases(made: &[CreaseMade], printer: &Printer<'_>) -> Vec<Crease>
             pleat: ordinal(crease.pleat),
         })
         .collect()
+}
+
+/// What pressed creases lose, all of one panel alike.
+pub(crate) fn turn_of_cloth(made: &[PleatMade], printer: &Printer<'_>) -> Option<TurnOfCloth> {
+    let turned = || made.iter().filter(|pleat| pleat.turn.is_positive());
+    let folds: usize = turned().map(|pleat| pleat.folds.len()).sum();
+    Some(TurnOfCloth {
+        each: printer.plain(turned().next()?.turn),
+        creases: number(folds.saturating_mul(2)),
+        together: printer.mark(turned().map(PleatMade::lost_in_turns).sum()),
+    })
 }
 
 pub(crate) fn stretches(folding: &Folding, printer: &Printer<'_>) -> Vec<Stretch> {
@@ -96,7 +107,7 @@ fn how_much(stretch: &StretchMade, seen: Length) -> Seen {
         Seen::Visible
     } else if !seen.is_positive() || stretch.lies == Lies::BetweenFingers {
         Seen::Hidden
-    } else if seen < stretch.flat_to - stretch.flat_from {
+    } else if seen < stretch.laid() {
         Seen::PartlyVisible
     } else {
         Seen::Visible

@@ -1,7 +1,11 @@
 //! Warnings and notes, in an order that does not depend on where they were written.
 
-use pelmet_diagnostics::{Diagnostic, Severity};
+use std::collections::BTreeSet;
 
+use pelmet_diagnostics::{Diagnostic, Severity, codes};
+use pelmet_workroom::Fabric;
+
+use super::HungPanel;
 use crate::packet::{Note, Warning};
 
 pub(crate) fn warnings(diagnostics: &[Diagnostic]) -> Vec<Warning> {
@@ -14,13 +18,38 @@ pub(crate) fn warnings(diagnostics: &[Diagnostic]) -> Vec<Warning> {
     sorted(warnings)
 }
 
-pub(crate) fn notes(diagnostics: &[Diagnostic]) -> Vec<Note> {
+pub(crate) fn notes(
+    diagnostics: &[Diagnostic],
+    panels: &[HungPanel<'_>],
+    fabrics: &[Fabric],
+) -> Vec<Note> {
     let notes = of(diagnostics, Severity::Note).map(|diagnostic| Note {
         code: diagnostic.code.slug.to_owned(),
         title: diagnostic.title.clone(),
         sum: diagnostic.sum.clone(),
     });
-    sorted(notes)
+    sorted(notes.chain(turn_not_counted(panels, fabrics)))
+}
+
+/// What goes without saying where none of a panel's cloths says how thick it is; that one of them
+/// does not is told by a report.
+fn turn_not_counted(panels: &[HungPanel<'_>], fabrics: &[Fabric]) -> Option<Note> {
+    let is_silent = |panel: &&HungPanel<'_>| {
+        panel.made.pleating.is_pressed()
+            && panel.order.turn_of_cloth(fabrics).is_none()
+            && panel.order.says_no_thickness(fabrics)
+    };
+    let names = panels.iter().filter(is_silent);
+    let names: BTreeSet<&str> = names.map(|panel| panel.order.name.as_str()).collect();
+    let names: Vec<&str> = names.into_iter().collect();
+    (!names.is_empty()).then(|| Note {
+        code: codes::turn_of_cloth_not_counted::CODE.slug.to_owned(),
+        title: format!(
+            "no turn of cloth is counted in the pleats of {}: their cloths do not say how thick they are",
+            names.join(", ")
+        ),
+        sum: Vec::new(),
+    })
 }
 
 fn of(diagnostics: &[Diagnostic], severity: Severity) -> impl Iterator<Item = &Diagnostic> {

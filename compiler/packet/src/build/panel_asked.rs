@@ -3,7 +3,7 @@
 use pelmet_design::{Expected, PanelSize, PanelWay};
 use pelmet_diagnostics::Span;
 use pelmet_measure::{Length, Style};
-use pelmet_workroom::{Layer, PanelMade, PanelOrder, Piece};
+use pelmet_workroom::{Layer, PanelMade, PanelOrder, Piece, Pleat};
 
 use super::judge::CameOut;
 
@@ -93,22 +93,38 @@ impl PanelAsked<'_> {
 
     fn finished_sum(&self) -> Vec<String> {
         let PanelMade { finished, flat, .. } = *self.made;
+        let (taken_up, turns) = self.taken_up();
+        let turns = turns.map_or_else(String::new, |turns| format!(" - {turns} in turns of cloth"));
         self.of_pleats(format!(
-            "{} flat - {} taken up = {}",
+            "{} flat - {taken_up} taken up{turns} = {}",
             self.style.plain(flat),
-            self.style.plain(flat - finished),
             self.style.plain(finished),
         ))
     }
 
     fn flat_sum(&self) -> Vec<String> {
         let PanelMade { finished, flat, .. } = *self.made;
+        let (taken_up, turns) = self.taken_up();
+        let turns = turns.map_or_else(String::new, |turns| format!(" + {turns} in turns of cloth"));
         self.of_pleats(format!(
-            "{} finished + {} taken up = {}",
+            "{} finished + {taken_up} taken up{turns} = {}",
             self.style.plain(finished),
-            self.style.plain(flat - finished),
             self.style.plain(flat),
         ))
+    }
+
+    /// What the pleats take up, and what their creases lose in turns, where they do.
+    fn taken_up(&self) -> (String, Option<String>) {
+        let PanelMade { finished, flat, .. } = *self.made;
+        let turns: Length = self
+            .made
+            .pleating
+            .pleats
+            .iter()
+            .map(Pleat::lost_in_turns)
+            .sum();
+        let counted = turns.is_positive().then(|| self.style.plain(turns));
+        (self.style.plain(flat - finished - turns), counted)
     }
 
     /// A sum that says something only where the panel is wider flat than finished.

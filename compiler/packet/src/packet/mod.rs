@@ -26,7 +26,9 @@ pub use panel::{
 pub use piece::{
     CutAllowance, EdgeKind, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, OutlinePoint, Piece,
 };
-pub use pleat::{Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch};
+pub use pleat::{
+    Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch, TurnOfCloth,
+};
 pub use quote::{Markup, Quote, QuoteKind, QuoteLine};
 pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
 pub use rod_check::{Bending, Load, RodCheck, Stiffness};

@@ -5,7 +5,7 @@ use serde::{Deserialize, Serialize};
 
 use super::{
     Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, Piece, Place, Pleat, PleatStrips,
-    Relief, Stretch, Times, Weight,
+    Relief, Stretch, Times, TurnOfCloth, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.
@@ -41,6 +41,8 @@ pub struct Panel {
     pub pleats: Vec<Pleat>,
     /// How the pleats follow the print, where their rule asks for it.
     pub print_followed: Option<PrintFollowed>,
+    /// What the creases lose in their turns; nothing where that is not counted.
+    pub turn_of_cloth: Option<TurnOfCloth>,
     /// The creases, from left to right on the flat panel.
     pub creases: Vec<Crease>,
     /// The plain stretches between creases, from left to right on the flat panel.

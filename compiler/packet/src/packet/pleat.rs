@@ -64,12 +64,24 @@ pub enum Direction {
 /// A crease across the flat panel.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Crease {
-    /// From the left edge of the flat panel.
+    /// From the left edge of the flat panel; the middle of its turn, where that is counted.
     pub at: Measure,
     /// The way it is folded.
     pub kind: CreaseKind,
     /// Number of the pleat it belongs to.
     pub pleat: u32,
+}
+
+/// What the creases of a panel lose of its flat width, since the cloth goes round them.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct TurnOfCloth {
+    /// How many creases are pressed.
+    pub creases: u32,
+    /// What each of them loses.
+    pub each: Measure,
+    /// What all of them lose: the flat width is the finished width, what the pleats take up, and
+    /// this.
+    pub together: Measure,
 }
 
 /// The way a crease is folded.
@@ -85,7 +97,7 @@ pub enum CreaseKind {
 /// A plain stretch of the panel between two creases.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Stretch {
-    /// Where it lies on the flat panel.
+    /// Where it lies on the flat panel, with its half of the turn at each crease.
     pub flat: Run,
     /// Where it comes to lie, from the left end of the finished width; it runs backward where the
     /// stretch is turned over.

@@ -322,6 +322,7 @@ fn fan() -> PleatRule {
         layers: Some(5),
         print: None,
         folding_error: Some(inches(1, 32)),
+        turn_of_cloth: None,
     }
 }
 
@@ -516,5 +517,6 @@ fn even_box() -> PleatRule {
         layers: None,
         print: None,
         folding_error: None,
+        turn_of_cloth: None,
     }
 }

@@ -7,14 +7,13 @@ use super::halves::Halves;
 use super::piece::{Piece, Value};
 use super::reach::{is_within_limits, panel_pleats};
 use super::solve::{Wanted, solve};
-use super::strip::in_working_order;
+use super::strip::{Steps, in_working_order};
 use super::{MAXIMUM_PIECES, ROUNDING};
-use crate::PleatStep;
 
 /// The pieces that meet what is wanted with the smallest largest departure from an ideal; of equals
 /// those with the fewest pleats. `None` where no choice of counts meets it.
 pub(super) fn nearest_to_ideals(
-    steps: &[PleatStep],
+    steps: &Steps,
     choices: &[Counts],
     halves: Halves,
     wanted: &Wanted,
@@ -47,12 +46,7 @@ struct Candidate<'counts> {
 }
 
 impl<'counts> Candidate<'counts> {
-    fn of(
-        steps: &[PleatStep],
-        counts: &'counts Counts,
-        halves: Halves,
-        wanted: &Wanted,
-    ) -> Option<Self> {
+    fn of(steps: &Steps, counts: &'counts Counts, halves: Halves, wanted: &Wanted) -> Option<Self> {
         let written = written_for(steps, counts);
         if !is_within_limits(&written, halves) {
             return None;
@@ -69,7 +63,7 @@ impl<'counts> Candidate<'counts> {
         })
     }
 
-    fn pieces(&self, steps: &[PleatStep], wanted: &Wanted) -> Option<Vec<Piece>> {
+    fn pieces(&self, steps: &Steps, wanted: &Wanted) -> Option<Vec<Piece>> {
         let pieces = in_working_order(&settled(steps, self.counts), &self.written);
         solve(pieces, wanted, ROUNDING)
     }

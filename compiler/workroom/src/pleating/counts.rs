@@ -3,7 +3,7 @@
 use super::piece::Piece;
 use super::reach::Reach;
 use super::solve::Wanted;
-use super::strip::written;
+use super::strip::{Steps, written};
 use super::{COUNTS_TRIED, MAXIMUM_PLEATS};
 use crate::{PleatStep, Ranged, StepKind};
 
@@ -13,9 +13,9 @@ pub(super) type Counts = Vec<u32>;
 /// Every choice of counts worth trying, those with fewer turns in all before those with more, up
 /// to the number that is tried. The first is the least the rule allows. What is already beyond what
 /// is wanted is not raised further.
-pub(super) fn choices(steps: &[PleatStep], wanted: &Wanted) -> Vec<Counts> {
+pub(super) fn choices(steps: &Steps, wanted: &Wanted) -> Vec<Counts> {
     let mut ranges = Vec::new();
-    add_ranges(steps, &mut ranges);
+    add_ranges(&steps.all, &mut ranges);
     let limit = COUNTS_TRIED.checked_div(ranges.len()).unwrap_or(1).max(1);
     let least = ranges.iter().map(|range| range.least).collect();
     // A choice is made from another by one turn more, of a repeat no earlier than the one raised
@@ -35,15 +35,15 @@ pub(super) fn choices(steps: &[PleatStep], wanted: &Wanted) -> Vec<Counts> {
 }
 
 /// The steps with their counts settled.
-pub(super) fn settled(steps: &[PleatStep], counts: &[u32]) -> Vec<PleatStep> {
-    let mut steps = steps.to_vec();
+pub(super) fn settled(steps: &Steps, counts: &[u32]) -> Vec<PleatStep> {
+    let mut steps = steps.all.clone();
     settle(&mut steps, &mut counts.iter());
     steps
 }
 
 /// The pieces that stand for the steps with their counts settled.
-pub(super) fn written_for(steps: &[PleatStep], counts: &[u32]) -> Vec<Piece> {
-    written(&settled(steps, counts))
+pub(super) fn written_for(steps: &Steps, counts: &[u32]) -> Vec<Piece> {
+    written(&settled(steps, counts), steps.turn)
 }
 
 fn raise(counts: &[u32], index: usize, ranges: &[Ranged<u32>]) -> Option<Counts> {

@@ -25,7 +25,7 @@ pub(crate) fn follow_print(rule: &PleatRule, repeat: Length) -> Result<PleatRule
     let mut laid = Vec::new();
     add_twice(&rule.steps, &mut laid);
     let mut settled = BTreeMap::new();
-    for between in gaps(&laid) {
+    for between in gaps(&laid, rule.turn()) {
         let (step, range) = between.follows(follow, repeat)?;
         settled.entry(step).or_insert(range);
     }
@@ -39,6 +39,8 @@ struct Gap<'rule> {
     before: &'rule PleatStep,
     plain: &'rule [&'rule PleatStep],
     after: &'rule PleatStep,
+    /// What each pressed crease loses in its turn.
+    turn: Length,
 }
 
 /// The steps in working order, each repeat made twice: what follows what is then seen for every
@@ -63,7 +65,7 @@ fn is_plain(step: &PleatStep) -> bool {
     matches!(step.kind, StepKind::Plain(_) | StepKind::Rest)
 }
 
-fn gaps<'rule>(laid: &'rule [&'rule PleatStep]) -> Vec<Gap<'rule>> {
+fn gaps<'rule>(laid: &'rule [&'rule PleatStep], turn: Length) -> Vec<Gap<'rule>> {
     let at: Vec<usize> = (0..laid.len())
         .filter(|index| laid.get(*index).is_some_and(|step| !is_plain(step)))
         .collect();
@@ -74,6 +76,7 @@ fn gaps<'rule>(laid: &'rule [&'rule PleatStep]) -> Vec<Gap<'rule>> {
                 before: laid.get(one)?,
                 plain: laid.get(one.saturating_add(1)..other)?,
                 after: laid.get(other)?,
+                turn,
             })
         })
         .collect()
@@ -86,6 +89,7 @@ impl Gap<'_> {
         follow: Follow,
         repeat: Length,
     ) -> Result<(usize, Ranged<Length>), PleatMatter> {
+        let flat = |step| flat(step, self.turn);
         let plain: Length = self.plain.iter().map(|step| flat(step)).sum();
         match (follow, self.plain, &self.before.kind) {
             (Follow::Spaces, [.., space], _) => {
@@ -98,7 +102,7 @@ impl Gap<'_> {
                 ))
             }
             (Follow::Depths, _, StepKind::Pleat(order)) => {
-                let piece = Piece::of(self.before, 1);
+                let piece = Piece::of(self.before, 1, self.turn);
                 let times = piece.map_or(1, |piece| piece.depth_weight());
                 let fixed = flat(self.before) - order.depth.ideal * times + plain;
                 let step = self.before.number;
@@ -112,8 +116,8 @@ impl Gap<'_> {
 }
 
 /// The flat cloth of a step at its ideals.
-fn flat(step: &PleatStep) -> Length {
-    Piece::of(step, 1).map_or(Length::ZERO, |piece| sum(&[piece], Measure::Flat))
+fn flat(step: &PleatStep, turn: Length) -> Length {
+    Piece::of(step, 1, turn).map_or(Length::ZERO, |piece| sum(&[piece], Measure::Flat))
 }
 
 /// A rest between two pleats may be as wide as the print wants it.

@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 
-use crate::{Crease, Drawn, Fold, Held, Pleat, StitchedShape, Toward};
+use crate::{Crease, Drawn, Fold, Held, Pleat, Pleating, StitchedShape, Toward};
 
 /// A pleat with its creases, which do not know its index yet.
 #[derive(Clone, Debug)]
@@ -127,6 +127,37 @@ impl Laid {
         }
     }
 
+    /// The pleat with each of its creases opened by what is lost in its turn: a crease is marked in
+    /// the middle of its turn, and everything beyond it lies so much farther on.
+    pub(super) fn with_turns(mut self, turn: Length) -> Self {
+        if self.pleat.held != Held::Pressed {
+            return self;
+        }
+        let half_turn = turn.divided(2);
+        for fold in &mut self.pleat.folds {
+            let before = self
+                .creases
+                .iter()
+                .filter(|crease| crease.at < fold.brought_to);
+            let on_crease = self
+                .creases
+                .iter()
+                .any(|crease| crease.at == fold.brought_to);
+            fold.brought_to += turn * whole(before.count());
+            fold.brought_to += half_turn * i64::from(on_crease);
+        }
+        for (index, crease) in self.creases.iter_mut().enumerate() {
+            crease.at += turn * whole(index) + half_turn;
+        }
+        let mountains = self.creases.iter().filter(|crease| crease.mountain);
+        for (fold, mountain) in self.pleat.folds.iter_mut().zip(mountains) {
+            fold.crease = mountain.at;
+        }
+        self.pleat.turn = turn;
+        self.pleat.to += self.pleat.lost_in_turns();
+        self
+    }
+
     /// The pleat further right by so much on the flat and on the finished strip.
     pub(super) fn moved(mut self, flat: Length, finished: Length) -> Self {
         self.pleat.from += flat;
@@ -179,6 +210,25 @@ impl Laid {
     }
 }
 
+impl Pleat {
+    /// What its creases lose of the flat width in their turns, two of them to each fold.
+    pub fn lost_in_turns(&self) -> Length {
+        self.turn * whole(self.folds.len()) * 2
+    }
+}
+
+impl Pleating {
+    /// Whether any of its pleats is held by nothing but the pressing.
+    pub fn is_pressed(&self) -> bool {
+        let mut pleats = self.pleats.iter();
+        pleats.any(|pleat| pleat.held == Held::Pressed)
+    }
+}
+
+fn whole(count: usize) -> i64 {
+    i64::try_from(count).unwrap_or(i64::MAX)
+}
+
 /// A pleat from position 0 to `to`, not folded yet.
 fn bare(kind: &'static str, depth: Length, face: Option<Length>, to: Length) -> Pleat {
     Pleat {
@@ -188,6 +238,7 @@ fn bare(kind: &'static str, depth: Length, face: Option<Length>, to: Length) -> 
         depth,
         face,
         take_up: Length::ZERO,
+        turn: Length::ZERO,
         from: Length::ZERO,
         to,
         folds: Vec::new(),

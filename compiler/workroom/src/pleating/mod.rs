@@ -47,6 +47,9 @@ pub const ROUNDING: Length = Length::from_nanometres(1_000);
 /// make the take-up and plain cloth the width; the finished width answered is then the flat width
 /// less the take-ups, within [`ROUNDING`] of the one ordered.
 ///
+/// What the rule's `turn_of_cloth` loses at each pressed crease belongs to the flat width:
+/// flat = finished + take-ups + turns. A crease lies in the middle of its turn.
+///
 /// A mirrored rule is laid out on half the strip; an odd nanometre stays at the centre line. A
 /// rule from the centre that is not mirrored pleats the right half and leaves the left half plain.
 /// With neither width given, lengths take their ideals, provided no count is open and no cloth
@@ -65,8 +68,10 @@ pub fn lay_out(
     let steps = strip::steps_to_lay(rule);
     let unsettled = match (finished, flat) {
         (Some(_), Some(_)) => false,
-        (None, None) => !strip::settles_itself(&steps) || strip::has_gathers_by_widths(&steps),
-        _ => strip::has_gathers_by_widths(&steps),
+        (None, None) => {
+            !strip::settles_itself(&steps.all) || strip::has_gathers_by_widths(&steps.all)
+        }
+        _ => strip::has_gathers_by_widths(&steps.all),
     };
     if unsettled {
         return Err(PleatMatter::WidthMissing);

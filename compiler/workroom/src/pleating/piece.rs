@@ -32,6 +32,8 @@ pub(super) enum PieceKind {
 pub(super) struct PleatPiece {
     pub(super) kind: PleatKind,
     pub(super) place: Option<FoldPlace>,
+    /// What each of its pressed creases loses in its turn.
+    pub(super) turn: Length,
     pub(super) depth: Value,
     /// `None` for a knife, and for a face that follows the depth.
     pub(super) face: Option<Value>,
@@ -59,7 +61,7 @@ pub(super) enum Role {
     Face,
 }
 
-/// The sums a strip of pieces has.
+/// The sums a strip of pieces has. What is lost in turns counts as taken up.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub(super) enum Measure {
     Flat,
@@ -70,14 +72,15 @@ pub(super) enum Measure {
 }
 
 impl Piece {
-    /// A written step made so many times, at its ideals; `None` for a repeat.
-    pub(super) fn of(step: &PleatStep, times: i64) -> Option<Self> {
+    /// A written step made so many times, at its ideals, each crease losing `turn`; `None` for a
+    /// repeat.
+    pub(super) fn of(step: &PleatStep, times: i64, turn: Length) -> Option<Self> {
         let kind = match &step.kind {
             StepKind::Plain(range) => {
                 PieceKind::Plain(Value::new(*range, Role::Plain, (1, 1), times))
             }
             StepKind::Rest => PieceKind::Rest(Length::ZERO),
-            StepKind::Pleat(order) => PieceKind::Pleat(PleatPiece::of(order, times)),
+            StepKind::Pleat(order) => PieceKind::Pleat(PleatPiece::of(order, times, turn)),
             StepKind::Repeat { .. } => return None,
         };
         Some(Self {
@@ -117,6 +120,17 @@ impl Piece {
         one.into_iter().chain(other)
     }
 
+    /// What its creases lose of a sum, whatever its values are.
+    pub(super) fn lost_in_turns(&self, measure: Measure) -> Length {
+        match &self.kind {
+            PieceKind::Pleat(pleat) if measure != Measure::Finished => {
+                let creases = i64::from(pleat.kind.pressed_creases());
+                pleat.turn * creases.saturating_mul(self.times)
+            }
+            _ => Length::ZERO,
+        }
+    }
+
     /// How often the depth of a pleat counts in its flat cloth.
     pub(super) fn depth_weight(&self) -> i64 {
         match &self.kind {
@@ -143,7 +157,7 @@ impl PleatPiece {
     /// uses 2d, a box 4d and its face, a double box 8d and its face, an inverted pleat 2d and its
     /// hidden face, of which the finished width keeps the face less 2d. A face not given is twice
     /// the depth.
-    fn of(order: &PleatOrder, times: i64) -> Self {
+    fn of(order: &PleatOrder, times: i64, turn: Length) -> Self {
         let (weights, face) = match &order.kind {
             PleatKind::Knife { .. } | PleatKind::Tuck { .. } => ((2, 0), None),
             PleatKind::Box { face: None } => ((6, 2), None),
@@ -160,6 +174,7 @@ impl PleatPiece {
         Self {
             kind: order.kind.clone(),
             place: order.place,
+            turn,
             depth: Value::new(order.depth, Role::Depth, weights, times),
             face: face.map(|range| Value::new(range, Role::Face, (1, 1), times)),
         }
@@ -195,6 +210,7 @@ impl PleatPiece {
         Self {
             kind: order.kind.clone(),
             place: order.place,
+            turn: Length::ZERO,
             depth,
             face,
         }
@@ -286,5 +302,7 @@ impl Value {
 /// A sum over the pieces as they are now, plain cloth that takes what is left not counted.
 pub(super) fn sum(pieces: &[Piece], measure: Measure) -> Length {
     let values = pieces.iter().flat_map(Piece::values);
-    values.map(|value| value.now * value.weight(measure)).sum()
+    let laid: Length = values.map(|value| value.now * value.weight(measure)).sum();
+    let turns = pieces.iter().map(|piece| piece.lost_in_turns(measure));
+    laid + turns.sum()
 }

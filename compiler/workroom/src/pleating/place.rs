@@ -68,7 +68,7 @@ fn give_rest(pieces: &mut [Piece], left: Length) {
 }
 
 /// The pleats from left to right, each with the finished places of its folds: their flat places
-/// less what is taken up before them.
+/// less what is taken up and lost in turns before them.
 fn in_finished_order(mut pleats: Vec<Laid>) -> Vec<Laid> {
     pleats.sort_by_key(|laid| laid.pleat.from);
     let mut taken = Length::ZERO;
@@ -76,7 +76,7 @@ fn in_finished_order(mut pleats: Vec<Laid>) -> Vec<Laid> {
         for fold in &mut laid.pleat.folds {
             fold.finished -= taken;
         }
-        taken += laid.pleat.take_up;
+        taken += laid.pleat.take_up + laid.pleat.lost_in_turns();
     }
     pleats
 }

@@ -25,6 +25,11 @@ impl Reach {
             most: Some(Length::ZERO),
             only_adds: true,
         };
+        for piece in written {
+            let lost = piece.lost_in_turns(measure);
+            reach.least += lost;
+            reach.most = reach.most.map(|most| most + lost);
+        }
         for value in written.iter().flat_map(Piece::values) {
             let weight = value.weight(measure);
             let (one, other) = (value.range.least * weight, value.range.most * weight);

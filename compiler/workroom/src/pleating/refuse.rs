@@ -8,23 +8,23 @@ use super::counts::{Counts, settled, written_for};
 use super::halves::Halves;
 use super::piece::Measure;
 use super::reach::{Reach, is_within_limits, panel_pleats};
-use super::strip::written;
+use super::strip::{Steps, written};
 use super::{MAXIMUM_PLEATS, lay_out};
-use crate::{PleatMatter, PleatRule, PleatStep};
+use crate::{PleatMatter, PleatRule};
 
 /// Refuses a rule that comes to too many pleats whatever its open counts.
 pub(super) fn too_many_pleats(
-    steps: &[PleatStep],
+    steps: &Steps,
     choices: &[Counts],
     halves: Halves,
 ) -> Result<(), PleatMatter> {
     let least = settled(steps, choices.first().map_or(&[], Vec::as_slice));
-    if is_within_limits(&written(&least), halves) {
+    if is_within_limits(&written(&least, steps.turn), halves) {
         return Ok(());
     }
     let mut so_far = Vec::new();
     let over = least.iter().find(|step| {
-        so_far.extend(written(std::slice::from_ref(step)));
+        so_far.extend(written(std::slice::from_ref(step), steps.turn));
         !is_within_limits(&so_far, halves)
     });
     let step = over.map_or(0, |step| step.number);
@@ -37,7 +37,7 @@ pub(super) fn too_many_pleats(
 /// What to say of widths that nothing the rule allows will meet.
 pub(super) fn nothing_meets(
     rule: &PleatRule,
-    steps: &[PleatStep],
+    steps: &Steps,
     choices: &[Counts],
     finished: Option<Length>,
     flat: Option<Length>,
@@ -66,7 +66,7 @@ pub(super) fn nothing_meets(
 }
 
 struct Search<'rule> {
-    steps: &'rule [PleatStep],
+    steps: &'rule Steps,
     choices: &'rule [Counts],
     halves: Halves,
 }

@@ -1,11 +1,21 @@
 //! From the written steps of a rule to the pieces of its strip.
 
+use pelmet_measure::Length;
+
 use super::piece::Piece;
 use crate::{PleatKind, PleatRule, PleatStep, StepKind};
 
+/// The steps of a rule as they are laid.
+#[derive(Clone)]
+pub(super) struct Steps {
+    pub(super) all: Vec<PleatStep>,
+    /// What each pressed crease loses in its turn.
+    pub(super) turn: Length,
+}
+
 /// The steps of a rule as they are laid: where a pleat is placed, plain cloth takes what is left
 /// behind the last placed one.
-pub(super) fn steps_to_lay(rule: &PleatRule) -> Vec<PleatStep> {
+pub(super) fn steps_to_lay(rule: &PleatRule) -> Steps {
     let mut steps = rule.steps.clone();
     let last_placed = steps
         .iter()
@@ -22,7 +32,10 @@ pub(super) fn steps_to_lay(rule: &PleatRule) -> Vec<PleatStep> {
             kind: StepKind::Rest,
         });
     }
-    steps
+    Steps {
+        all: steps,
+        turn: rule.turn(),
+    }
 }
 
 /// Whether any pleat of these steps says where its fold lies.
@@ -55,9 +68,9 @@ pub(super) fn settles_itself(steps: &[PleatStep]) -> bool {
 
 /// One piece for each written step that is not a repeat, standing for all that the step orders.
 /// Repeats must have their counts settled.
-pub(super) fn written(steps: &[PleatStep]) -> Vec<Piece> {
+pub(super) fn written(steps: &[PleatStep], turn: Length) -> Vec<Piece> {
     let mut all = Vec::new();
-    add_written(steps, 1, &mut all);
+    add_written(steps, 1, turn, &mut all);
     all
 }
 
@@ -68,16 +81,16 @@ pub(super) fn in_working_order(steps: &[PleatStep], written: &[Piece]) -> Vec<Pi
     all
 }
 
-fn add_written(steps: &[PleatStep], times: i64, all: &mut Vec<Piece>) {
+fn add_written(steps: &[PleatStep], times: i64, lost: Length, all: &mut Vec<Piece>) {
     for step in steps {
         if let StepKind::Repeat { count, steps } = &step.kind {
             let turns = i64::from(count.ideal);
             let gaps = turns.saturating_sub(1).max(0);
             let (turn, between) = turn_and_between(steps);
-            add_written(turn, times.saturating_mul(turns), all);
-            add_written(between, times.saturating_mul(gaps), all);
+            add_written(turn, times.saturating_mul(turns), lost, all);
+            add_written(between, times.saturating_mul(gaps), lost, all);
         } else {
-            all.extend(Piece::of(step, times));
+            all.extend(Piece::of(step, times, lost));
         }
     }
 }

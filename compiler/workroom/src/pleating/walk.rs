@@ -95,6 +95,7 @@ impl Walk {
             PleatKind::Inverted { .. } => Laid::inverted("inverted", depth, face),
             PleatKind::Kick => Laid::inverted("kick", depth, face),
         };
+        laid = laid.with_turns(pleat.turn);
         laid.pleat.step = step;
         let first_fold = laid
             .pleat
@@ -122,10 +123,9 @@ impl Walk {
     }
 
     fn pass(&mut self, laid: Laid, placed: bool) {
-        let last_crease = laid
-            .creases
-            .last()
-            .map_or(laid.pleat.to, |crease| crease.at);
+        let last_crease = laid.creases.last().map_or(laid.pleat.to, |crease| {
+            crease.at + laid.pleat.turn.divided(2)
+        });
         self.needed = self
             .needed
             .max(if placed { last_crease } else { laid.pleat.to });

@@ -2,8 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    FoldPlace, PleatKind, Pleating, ROUNDING, Ranged, Start, StepKind, Toward, TowardOrder, fold,
-    lay_out, tolerance,
+    FoldPlace, PleatKind, PleatRule, Pleating, ROUNDING, Ranged, Start, StepKind, Toward,
+    TowardOrder, fold, lay_out, tolerance,
 };
 
 use crate::rules::*;
@@ -473,6 +473,85 @@ fn a_width_of_an_odd_number_of_nanometres_is_met() {
     );
 }
 
+/// Worked by hand: a crease lies in the middle of its turn, and what lies beyond is so much farther
+/// on. The plain cloth of 1 in ends where the first turn of a fold to the right begins.
+#[test]
+fn a_turn_of_cloth_moves_what_lies_beyond_its_crease() {
+    use Toward::{Left, Right};
+    let cases = [
+        (
+            "knife to the left",
+            knife(INCH, TowardOrder::Left),
+            2,
+            vec![(8 + 8 + 2 + 8 + 1, 8, 8, Left)],
+        ),
+        (
+            "knife to the right",
+            knife(INCH, TowardOrder::Right),
+            2,
+            vec![(8 + 1, 8 + 2 + 8 + 2 + 8, 8, Right)],
+        ),
+        (
+            "box, closing behind",
+            boxed(INCH, None),
+            4,
+            vec![
+                (8 + 8 + 2 + 8 + 1, 8, 8, Left),
+                (
+                    8 + 8 + 2 + 8 + 2 + 16 + 1,
+                    8 + 4 * 8 + 16 + 4 * 2,
+                    24,
+                    Right,
+                ),
+            ],
+        ),
+        (
+            "double box",
+            double_boxed(INCH, None),
+            8,
+            vec![
+                (8 + 8 + 2 + 8 + 1, 8, 8, Left),
+                // Brought to the fold before it, and so to the middle of its turn.
+                (8 + 4 * 8 + 3 * 2 + 1, 8 + 8 + 2 + 8 + 1, 8, Left),
+                (
+                    8 + 4 * 8 + 4 * 2 + 16 + 1,
+                    8 + 6 * 8 + 16 + 6 * 2 + 1,
+                    24,
+                    Right,
+                ),
+                (
+                    8 + 6 * 8 + 6 * 2 + 16 + 1,
+                    8 + 8 * 8 + 8 * 2 + 16,
+                    24,
+                    Right,
+                ),
+            ],
+        ),
+        (
+            "inverted, folds meeting",
+            inverted(INCH, None),
+            4,
+            vec![
+                (8 + 1, 8 + 2 + 8 + 2 + 8, 8, Right),
+                (8 + 2 + 8 + 2 + 16 + 2 + 8 + 1, 8 + 2 + 8 + 2 + 8, 8, Left),
+            ],
+        ),
+    ];
+    for (name, step, creases, expected) in cases {
+        let rule = PleatRule {
+            turn_of_cloth: Some(inches(2)),
+            ..from_left(vec![plain(INCH), step, StepKind::Rest])
+        };
+        let laid = lay_out(&rule, None, Some(Length::inches(20))).unwrap();
+        assert_eq!(folds(&laid), expected, "{name}");
+        assert_eq!(
+            laid.pleats[0].lost_in_turns(),
+            inches(2 * creases),
+            "{name}"
+        );
+    }
+}
+
 #[test]
 fn two_thousand_pleats_are_laid() {
     let steps = vec![knife(INCH, TowardOrder::Left), plain(INCH)];
@@ -485,7 +564,7 @@ fn two_thousand_pleats_are_laid() {
 fn the_tolerance_grows_with_the_pleats() {
     let rule = from_left(Vec::new());
     assert_eq!(tolerance(&rule, 9), None);
-    let careful = pelmet_workroom::PleatRule {
+    let careful = PleatRule {
         folding_error: Some(inches(1)),
         ..rule
     };

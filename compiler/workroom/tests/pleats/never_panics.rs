@@ -121,14 +121,18 @@ fn wild_rule() -> impl Strategy<Value = PleatRule> {
         any::<bool>(),
         wild_steps(),
         prop::option::of(wild_length()),
+        prop::option::of(wild_length()),
     )
-        .prop_map(|(start, mirrored, steps, folding_error)| PleatRule {
-            name: String::new(),
-            start,
-            mirrored,
-            steps,
-            layers: None,
-            print: None,
-            folding_error,
-        })
+        .prop_map(
+            |(start, mirrored, steps, folding_error, turn_of_cloth)| PleatRule {
+                name: String::new(),
+                start,
+                mirrored,
+                steps,
+                layers: None,
+                print: None,
+                folding_error,
+                turn_of_cloth,
+            },
+        )
 }

@@ -4,21 +4,23 @@ use proptest::prelude::*;
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    FoldPlace, Folding, LayerRun, Pleat, PleatKind, PleatMatter, PleatRule, PleatStep, Pleating,
-    ROUNDING, Ranged, Start, StepKind, StitchedShape, Stretch, TowardOrder, fold_pleating, lay_out,
+    Crease, FoldPlace, Folding, Held, LayerRun, Pleat, PleatKind, PleatMatter, PleatRule,
+    PleatStep, Pleating, ROUNDING, Ranged, Start, StepKind, StitchedShape, Stretch, TowardOrder,
+    fold_pleating, lay_out,
 };
 
 use crate::rules::*;
 
 proptest! {
-    /// Any mix of pleats: finished is flat less take-ups, and the folding comes to the same places
-    /// as the sums.
+    /// Any mix of pleats: finished is flat less take-ups and turns of cloth, and the folding comes
+    /// to the same places as the sums.
     #[test]
     fn the_sums_and_the_folding_agree(rule in any_rule(), wanted in length(20, 400)) {
         for (finished, flat) in [(Some(wanted), None), (None, Some(wanted))] {
             let Ok(laid) = lay_out(&rule, finished, flat) else { continue };
             let take_up: Length = laid.pleats.iter().map(|pleat| pleat.take_up).sum();
-            prop_assert_eq!(laid.finished, laid.flat - take_up);
+            let turns: Length = laid.pleats.iter().map(Pleat::lost_in_turns).sum();
+            prop_assert_eq!(laid.finished, laid.flat - take_up - turns);
             let folding = fold_pleating(&laid);
             prop_assert_eq!(folding.finished, laid.finished);
             for drawn in laid.pleats.iter().flat_map(|pleat| &pleat.folds) {
@@ -70,6 +72,35 @@ proptest! {
                 prop_assert!(promised, "{width:?} in {pleats}");
             }
         }
+    }
+
+    /// Laid flat, each stretch is as wide as it hangs and the turn of a crease lies half on either
+    /// side of it; so what the cloth is wider than its folds is what all creases lose.
+    #[test]
+    fn what_turns_lose_is_added_to_the_flat_width_at_the_creases(
+        rule in any_rule(),
+        turn in length(0, 3),
+        wanted in length(60, 400),
+    ) {
+        // With one half plain, its width follows from the flat width, and the sums from both.
+        prop_assume!(rule.mirrored || rule.start == Start::Left);
+        let thin = PleatRule { turn_of_cloth: None, ..rule.clone() };
+        let Ok(thin) = lay_out(&thin, Some(wanted), None) else { return Ok(()) };
+        let thick = PleatRule { turn_of_cloth: Some(turn), ..rule };
+        let thick = lay_out(&thick, Some(wanted), None).unwrap();
+        let lost: Length = thick.pleats.iter().map(Pleat::lost_in_turns).sum();
+        // An odd nanometre cannot lie half on either side.
+        let turn = turn.divided(2) * 2;
+        let stitched = |crease: &&Crease| thick.pleats[crease.pleat].held == Held::Stitched;
+        let creases = thick.creases.iter().filter(|crease| !stitched(crease)).count();
+        prop_assert_eq!(lost, turn * i64::try_from(creases).unwrap());
+        prop_assert_eq!(thick.flat, thin.flat + lost);
+        let (thick, thin) = (fold_pleating(&thick), fold_pleating(&thin));
+        prop_assert_eq!(thick.finished, thin.finished);
+        prop_assert_eq!(widths(&thick), widths(&thin));
+        let runs = |run: &LayerRun| (run.from, run.to, run.layers);
+        let layers = |folding: &Folding| joined(folding.layers.iter().map(runs));
+        prop_assert_eq!(layers(&thick), layers(&thin));
     }
 
     /// A width made up from values within the ranges is always met.
@@ -152,9 +183,11 @@ proptest! {
     fn a_placed_fold_keeps_its_place_whatever_the_width(
         place in length(32, 80),
         flat in length(400, 900),
+        turn_of_cloth in prop::option::of(length(0, 4)),
     ) {
         let knife = knife(Length::INCH, TowardOrder::Left);
         let rule = from_left(vec![placed(knife, FoldPlace::At(place))]);
+        let rule = PleatRule { turn_of_cloth, ..rule };
         let laid = lay_out(&rule, None, Some(flat)).unwrap();
         prop_assert_eq!(laid.pleats[0].folds[0].crease, place);
     }
@@ -209,9 +242,12 @@ fn any_rule() -> impl Strategy<Value = PleatRule> {
     let space = || ranged(4, 40).prop_map(StepKind::Plain);
     let turn = prop::collection::vec(prop_oneof![space(), any_pleat()], 1..4);
     let starts = prop_oneof![Just(Start::Left), Just(Start::Centre)];
-    (space(), turn, any_pleat(), space(), starts, any::<bool>()).prop_map(
-        |(first, turn, last, margin, start, mirrored)| {
-            rule(start, mirrored, vec![first, any_number(turn), last, margin])
+    let turns_of_cloth = prop::option::of(length(0, 3));
+    let manner = (starts, any::<bool>(), turns_of_cloth);
+    (space(), turn, any_pleat(), space(), manner).prop_map(
+        |(first, turn, last, margin, (start, mirrored, turn_of_cloth))| PleatRule {
+            turn_of_cloth,
+            ..rule(start, mirrored, vec![first, any_number(turn), last, margin])
         },
     )
 }
@@ -286,6 +322,12 @@ fn finished_at(folding: &Folding, flat_at: Length) -> Length {
         .find(holds)
         .unwrap()
         .finished_at(flat_at)
+}
+
+/// The widths of the stretches that have any, as they lie.
+fn widths(folding: &Folding) -> Vec<Length> {
+    let widths = folding.stretches.iter().map(Stretch::laid);
+    widths.filter(|width| !width.is_zero()).collect()
 }
 
 /// Runs with the same number of layers put together.

@@ -33,6 +33,7 @@ pub fn rule(start: Start, mirrored: bool, steps: Vec<StepKind>) -> PleatRule {
         layers: None,
         print: None,
         folding_error: None,
+        turn_of_cloth: None,
     }
 }
 

@@ -305,5 +305,6 @@ pub fn knives(pleats: u32, depth: Length) -> PleatRule {
         layers: None,
         print: None,
         folding_error: None,
+        turn_of_cloth: None,
     }
 }

@@ -16,7 +16,9 @@ pub(super) fn find(
 ) -> impl Iterator<Item = PleatMatter> {
     let is_right = |pleat: &&Pleat| halves.is_right(pleat.mirrored);
     let left = pleating.pleats.iter().filter(|pleat| !is_right(pleat));
-    let left_take_up: Length = left.map(|pleat| pleat.take_up).sum();
+    let left_take_up: Length = left
+        .map(|pleat| pleat.take_up + pleat.lost_in_turns())
+        .sum();
     let centre = pleating.flat - halves.part(pleating.flat);
     let finished_centre = centre - left_take_up;
     let right = pleating

@@ -10,7 +10,8 @@ use crate::pleating::halves::Halves;
 use crate::{Folding, PleatMatter, Pleating, Stretch};
 
 /// A pleat laid nearer to the side edge than it is deep has an underfold longer than the cloth that
-/// should cover it. Of a mirrored rule only the edge it describes is looked at.
+/// should cover it. Of a mirrored rule only the edge it describes is looked at. An underfold as long
+/// as that cloth ends half a turn beyond it, which is no more than its own bend.
 pub(super) fn find(
     halves: Halves,
     pleating: &Pleating,
@@ -31,14 +32,13 @@ pub(super) fn find(
             crease_at(folding, |stretch| stretch.span().1 == at, at),
         )
     });
-    let over = left
-        .into_iter()
-        .chain(right)
-        .filter(|(amount, _)| *amount > ROUNDING);
-    let cases: Vec<_> = over
-        .filter_map(|(amount, crease)| Some((pleat_of_crease(pleating, crease?)?.step, amount, ())))
-        .filter(|(step, _, ())| !named.contains(step))
-        .collect();
+    let over = left.into_iter().chain(right);
+    let over = over.filter_map(|(amount, crease)| {
+        let pleat = pleat_of_crease(pleating, crease?)?;
+        let beyond_bend = amount - pleat.turn.divided(2);
+        (beyond_bend > ROUNDING).then_some((pleat.step, amount, ()))
+    });
+    let cases: Vec<_> = over.filter(|(step, _, ())| !named.contains(step)).collect();
     worst_of_each(cases).map(|(step, amount, ())| PleatMatter::FoldOverrunsEdge { step, amount })
 }
 

@@ -1,0 +1,53 @@
+//! How thick a panel is, and what that takes of its flat width wherever it is creased.
+
+use pelmet_measure::Length;
+
+use crate::heading_made::QUARTER_PI;
+use crate::{Fabric, Layer, PanelOrder, PleatRule};
+
+/// What a crease in cloth of this thickness loses of the flat width: the cloth goes half round its
+/// own middle line, `pi * t / 2` for a thickness `t` (geometry), to the even nanometre.
+pub fn turn_of_cloth(thickness: Length) -> Length {
+    thickness.scaled(QUARTER_PI) * 2
+}
+
+impl PanelOrder {
+    /// How thick the panel is where it lies single, all its layers together; `None` where one of
+    /// its cloths does not say.
+    pub fn thickness(&self, fabrics: &[Fabric]) -> Option<Length> {
+        self.layers(fabrics).map(|(_, cloth)| cloth.thickness).sum()
+    }
+
+    /// What each pressed crease of the panel loses: as its pleat rule states, or by its thickness.
+    /// `None` where neither is known, and nothing is counted.
+    pub fn turn_of_cloth(&self, fabrics: &[Fabric]) -> Option<Length> {
+        let stated = self.pleats.as_ref()?.turn_of_cloth;
+        stated.or_else(|| self.thickness(fabrics).map(turn_of_cloth))
+    }
+
+    /// The pleat rule with its turn of cloth settled.
+    pub(crate) fn pleats_with_turn(&self, fabrics: &[Fabric]) -> Option<PleatRule> {
+        Some(PleatRule {
+            turn_of_cloth: self.turn_of_cloth(fabrics),
+            ..self.pleats.clone()?
+        })
+    }
+
+    /// The first layer whose cloth does not say how thick it is.
+    pub(crate) fn layer_without_thickness(&self, fabrics: &[Fabric]) -> Option<Layer> {
+        let mut layers = self.layers(fabrics);
+        let (layer, _) = layers.find(|(_, cloth)| cloth.thickness.is_none())?;
+        Some(layer)
+    }
+
+    /// Whether none of its cloths says how thick it is.
+    pub fn says_no_thickness(&self, fabrics: &[Fabric]) -> bool {
+        let mut layers = self.layers(fabrics);
+        layers.all(|(_, cloth)| cloth.thickness.is_none())
+    }
+
+    fn layers<'a>(&self, fabrics: &'a [Fabric]) -> impl Iterator<Item = (Layer, &'a Fabric)> {
+        let layers = Layer::ALL.into_iter();
+        layers.filter_map(|layer| Some((layer, fabrics.get(self.cloth(layer)?)?)))
+    }
+}
