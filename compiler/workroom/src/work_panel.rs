@@ -43,7 +43,6 @@ impl PanelTask<'_> {
         let heading = self.heading(matters);
         let pleating = pleating?;
         let folding = self.folded(&pleating, matters);
-        matters.extend(self.turn_not_counted(&pleating).map(Matter::from));
         let opening = turning_opening(&self.order.making, pleating.flat, matters);
         let shape = self.shape(&pleating, heading.as_ref(), matters);
         let heading = heading?;
@@ -122,6 +121,7 @@ impl PanelTask<'_> {
 
     fn folded(&self, pleating: &Pleating, matters: &mut Vec<Matter>) -> Folding {
         let folding = fold_pleating(pleating);
+        matters.extend(self.turn_not_counted(pleating).map(Matter::from));
         if let Some(rule) = &self.order.pleats {
             matters.extend(
                 check(rule, pleating, &folding)
