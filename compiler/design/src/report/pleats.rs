@@ -58,9 +58,7 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             below,
             above,
         } => print_out_of_reach(panel, step, (times, besides, repeat), (below, above)),
-        PleatMatter::NothingFollowsPrint { step } => {
-            codes::nothing_follows_print(&panel.name(), places(panel, step))
-        }
+        PleatMatter::NothingFollowsPrint { step } => nothing_follows_print(panel, step),
         PleatMatter::TurnNotCounted { layer } => turn_not_counted(panel, layer),
         PleatMatter::StripShows {
             step,
@@ -102,6 +100,10 @@ fn print_out_of_reach(
         &allowed,
         sums.collect(),
     )
+}
+
+fn nothing_follows_print(panel: PanelPlace<'_>, step: usize) -> Diagnostic {
+    codes::nothing_follows_print(&panel.name(), places(panel, step))
 }
 
 fn turn_not_counted(panel: PanelPlace<'_>, layer: Layer) -> Diagnostic {
