@@ -83,7 +83,7 @@ fn an_interlining_wider_than_its_cloth_is_joined_from_strips_of_its_own() {
 #[test]
 fn an_interlining_lies_in_every_layer_of_a_stack() {
     let mut order = interlined();
-    (order.width.finished, order.width.flat) = (None, Some(inches(47)));
+    order.width = exactly(inches(39));
     order.pleats = Some(crate::sample::knives(2, inches(2)));
     order.interlining = Some(1);
     order.making.stack = Some(Length::millimetres(100));
