@@ -5,7 +5,7 @@ use pelmet_syntax::parse;
 use pelmet_syntax::tree::Entry;
 
 /// The kinds of things whose blocks are steps, which are done one after the other.
-const KINDS_WITH_STEPS: [&str; 2] = ["outline", "pleats"];
+const KINDS_WITH_STEPS: [&str; 3] = ["outline", "pleats", "steps"];
 
 /// The text of a file with its entries, and the properties of each, in another order; comments are
 /// left out. Every seed gives an order of its own, the same on every run.

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::{Length, Style};
-use pelmet_workroom::Job;
+use pelmet_workroom::{Figure, Job};
 
 /// A design with every name, template and sum resolved. What is left to do is workroom sums.
 #[derive(Clone, Debug)]
@@ -75,6 +75,17 @@ pub struct PanelWay {
     pub heading: BTreeMap<String, Span>,
     /// Where each number of the making method was written, by key ("turning opening").
     pub making: BTreeMap<String, Span>,
+    /// The steps of its making method, each with its sentences.
+    pub making_steps: Vec<Vec<SentencePlace>>,
+}
+
+/// Where the words of a making step stand.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct SentencePlace {
+    /// The words, with their quotes.
+    pub words: Span,
+    /// The figures named in them, each with the place of its name.
+    pub figures: Vec<(Figure, Span)>,
 }
 
 impl PanelWay {

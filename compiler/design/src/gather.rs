@@ -2,6 +2,7 @@
 
 mod block;
 mod head;
+mod work_steps;
 
 use std::collections::{BTreeMap, BTreeSet};
 
@@ -288,6 +289,7 @@ fn window_of_row<'t>(
         panels: Vec::new(),
         measures: BTreeMap::new(),
         steps: Vec::new(),
+        work_steps: Vec::new(),
         from_library: false,
         damaged: shared.damaged || row.damaged,
     }

@@ -35,6 +35,8 @@ pub(crate) struct Item<'t> {
     pub measures: BTreeMap<&'t str, Written<'t>>,
     /// Its steps, for an outline or a pleat rule.
     pub steps: Vec<Step<'t>>,
+    /// The steps of the work, for a making method.
+    pub work_steps: Vec<WorkStep<'t>>,
     /// Whether it comes from the standard library.
     pub from_library: bool,
     /// Whether a part of it was reported while it was sorted, so that what is missing may be there.
@@ -71,6 +73,17 @@ pub(crate) enum Step<'t> {
         /// All of it.
         span: Span,
     },
+}
+
+/// A step of the work as written: `cut: "Cut the face {face size}.", caution shears`.
+#[derive(Clone, Debug)]
+pub(crate) struct WorkStep<'t> {
+    /// Its name.
+    pub name: String,
+    /// Where its name stands.
+    pub name_span: Span,
+    /// What is said of it.
+    pub said: Written<'t>,
 }
 
 impl Step<'_> {

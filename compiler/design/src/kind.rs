@@ -273,7 +273,7 @@ const MAKE: &[Property] = &[
     may(
         "work",
         "steps with their minutes",
-        "work: cutting 20 minutes, pleating 3 minutes per pleat",
+        "work: cut 20 minutes, pleat 3 minutes per pleat",
     ),
     may("turning opening", LENGTH, "turning opening: 6 in at top"),
     may("stack", "`at most` a length", "stack: at most 1/4 in"),
@@ -339,6 +339,7 @@ const WINDOW: &[Property] = &[
         "a panel and a height",
         "motif: centred on NAME, 8 in below heading",
     ),
+    may("public room", "`yes` or `no`", "public room: yes"),
 ];
 
 #[cfg(test)]

@@ -31,7 +31,7 @@ mod sum;
 
 pub use design::{
     Accepted, Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, PanelSize,
-    PanelWay, Ways, WindowSize, WindowWay,
+    PanelWay, SentencePlace, Ways, WindowSize, WindowWay,
 };
 pub use kind::{Kind, Property};
 pub use list::MAXIMUM_LIST_ROWS;

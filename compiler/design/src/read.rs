@@ -17,6 +17,8 @@ mod stitched;
 mod support;
 mod treatment;
 mod window;
+mod words;
+mod work_steps;
 
 pub(crate) use expectation::read_expectations;
 pub(crate) use settings::{Settings, read_settings};

@@ -235,7 +235,7 @@ fn a_fold_is_marked_with_the_line_it_is_brought_to_on_both_sides_of_the_centre()
 
 /// Common practice, no source.
 #[test]
-fn the_hang_can_be_corrected_by_half_the_fastener() {
+fn the_hang_can_be_corrected_by_half_of_half_the_fastener_over_a_rod() {
     let packet = jobs::reading_room().packet();
     let range = panel(&packet, "bench-left", "wing")
         .hang_range
@@ -243,7 +243,7 @@ fn the_hang_can_be_corrected_by_half_the_fastener() {
         .expect("it has a fastener");
     assert_eq!(
         (range.shortest.text.as_str(), range.longest.text.as_str()),
-        ("16 5/8 in", "17 3/8 in")
+        ("16 13/16 in", "17 3/16 in")
     );
     assert_eq!(
         panel(&jobs::winter_garden().packet(), "fenêtre-est", "brise-bise").hang_range,

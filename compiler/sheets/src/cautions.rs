@@ -1,7 +1,7 @@
 //! The cautions of a sheet, at its end.
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::SheetKind;
+use pelmet_packet::packet::{Caution, SheetKind};
 
 use crate::page::Page;
 
@@ -9,12 +9,22 @@ pub(crate) fn print(packet: &Packet, kind: SheetKind, page: &mut Page) {
     let mut cautions = packet
         .cautions
         .iter()
-        .filter(|caution| caution.sheet == kind)
+        .filter(|caution| caution.sheets.contains(&kind))
         .peekable();
     if cautions.peek().is_some() {
         page.heading("Take care");
     }
     for caution in cautions {
-        page.item(&format!("{}: {}", caution.about, caution.text));
+        page.item(&in_words(caution));
     }
+}
+
+/// A caution by its name, in plain words.
+pub(crate) fn in_words(caution: &Caution) -> String {
+    format!("{}: {}", name_in_words(&caution.name), caution.text)
+}
+
+/// `hot-iron` in plain words.
+pub(crate) fn name_in_words(name: &str) -> String {
+    name.replace('-', " ")
 }

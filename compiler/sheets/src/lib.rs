@@ -8,6 +8,7 @@ mod checks;
 mod cut_sheet;
 mod drawing;
 mod folding_chart;
+mod making_order;
 mod mark_list;
 mod notions;
 mod options;
@@ -27,13 +28,14 @@ use page::Page;
 use pelmet_packet::Packet;
 
 /// Every sheet, in the order the work is done.
-pub const ALL: [SheetKind; 8] = [
+pub const ALL: [SheetKind; 9] = [
     SheetKind::Yardage,
     SheetKind::Notions,
     SheetKind::Quote,
     SheetKind::CutSheet,
     SheetKind::MarkList,
     SheetKind::FoldingChart,
+    SheetKind::MakingOrder,
     SheetKind::RodCheck,
     SheetKind::Checks,
 ];
@@ -54,6 +56,7 @@ pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
         SheetKind::CutSheet => cut_sheet::print(packet, &mut page),
         SheetKind::MarkList => mark_list::print(packet, &mut page),
         SheetKind::FoldingChart => folding_chart::print(packet, &mut page),
+        SheetKind::MakingOrder => making_order::print(packet, &mut page),
         SheetKind::RodCheck => rod_check::print(packet, &mut page),
         SheetKind::Checks => checks::print(packet, &mut page),
     }
@@ -70,6 +73,7 @@ pub fn title(kind: SheetKind) -> &'static str {
         SheetKind::CutSheet => "Cut sheet",
         SheetKind::MarkList => "Mark list",
         SheetKind::FoldingChart => "Folding chart",
+        SheetKind::MakingOrder => "Making order",
         SheetKind::RodCheck => "Rod check",
         SheetKind::Checks => "What to check",
     }

@@ -40,6 +40,16 @@ impl Page {
         self.lines_with("- ", text);
     }
 
+    /// One entry of a numbered list, its further lines set in.
+    pub(crate) fn numbered(&mut self, number: u32, text: &str) {
+        self.lines_with(&format!("{number:>2}. "), text);
+    }
+
+    /// A part of an entry of a numbered list.
+    pub(crate) fn part(&mut self, text: &str) {
+        self.lines_with("    - ", text);
+    }
+
     /// A table.
     pub(crate) fn table(&mut self, table: &Table) {
         self.blank();

@@ -46,6 +46,7 @@ fn the_sheets_of_the_reading_room() {
         ("cut-sheet", SheetKind::CutSheet),
         ("mark-list", SheetKind::MarkList),
         ("folding-chart", SheetKind::FoldingChart),
+        ("making-order", SheetKind::MakingOrder),
         ("quote", SheetKind::Quote),
         ("rod-check", SheetKind::RodCheck),
         ("checks", SheetKind::Checks),
@@ -121,7 +122,9 @@ fn every_caution_stands_on_its_sheet_and_every_piece_on_the_cut_sheet() {
     let wide = at(10_000);
     for packet in [reading_room(), winter_garden()] {
         for caution in &packet.cautions {
-            assert!(sheet(&packet, caution.sheet, wide).contains(&caution.text));
+            for kind in &caution.sheets {
+                assert!(sheet(&packet, *kind, wide).contains(&caution.text));
+            }
         }
         let cut_sheet = sheet(&packet, SheetKind::CutSheet, wide);
         let panels = packet.windows.iter().flat_map(|window| &window.panels);

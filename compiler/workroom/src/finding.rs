@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 
-use crate::{FastenerOrder, Layer, MakingMatter};
+use crate::{FastenerOrder, Figure, Layer, MakingMatter};
 
 /// One thing found, and where.
 #[derive(Clone, PartialEq, Debug)]
@@ -440,6 +440,15 @@ pub enum PieceMatter {
     TooLarge {
         /// Which size.
         size: &'static str,
+    },
+    /// The words of a step name a figure that the panel has not.
+    FigureAbsent {
+        /// The step of the making method, by index.
+        step: usize,
+        /// The sentence of the step, by index.
+        sentence: usize,
+        /// The figure.
+        figure: Figure,
     },
     /// A fullness under one.
     FullnessUnderOne {

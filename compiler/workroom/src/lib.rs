@@ -16,6 +16,8 @@ mod crossing;
 mod curve;
 mod elevation;
 mod fabric;
+mod figure;
+mod figure_value;
 mod finding;
 mod finding_making;
 mod folded_outline;
@@ -28,6 +30,7 @@ mod joined;
 mod made;
 mod making;
 mod making_notions;
+mod making_step;
 mod marks;
 mod material;
 mod mitre;
@@ -48,6 +51,7 @@ mod row_fill;
 mod scallops;
 mod shape;
 mod shape_drawn;
+mod steps_made;
 mod support;
 mod turn_of_cloth;
 mod weight;
@@ -62,6 +66,8 @@ pub use clips::CLIP_SPACING;
 pub use curve::FLATTENING;
 pub use elevation::{Elevation, LiningSeen};
 pub use fabric::{Fabric, Match, Price, Repeat, Way};
+pub use figure::{Each, EdgePart, Figure};
+pub use figure_value::FigureValue;
 pub use finding::{
     ArcFault, Finding, Matter, OutlineMatter, PieceMatter, PleatMatter, RowMatter, Subject,
 };
@@ -79,6 +85,7 @@ pub use making::{Allowance, EdgeAllowances, LayerMaking, Making, TapeOrder};
 pub use making_notions::{
     CountedOrder, HowMany, MakingNotions, StripOrder, ThreadOrder, WorkPer, WorkStep,
 };
+pub use making_step::{CautionKind, MakingStep, Part, Said, Sentence};
 pub use material::{MATERIALS, Material};
 pub use mitre::{Mitre, MitrePlace, MitrePoint};
 pub use needs::{Extent, Need, NeedKind, PleatStrips};
@@ -98,6 +105,7 @@ pub use rod_check::{
 };
 pub use row::THIN_COVER;
 pub use shape::LEAST_TURN;
+pub use steps_made::{PartMade, SentenceMade, StepMade};
 pub use support::{Board, Rod, Support};
 pub use turn_of_cloth::turn_of_cloth;
 pub use width::fullness_of;

@@ -3,7 +3,9 @@
 use pelmet_measure::{Area, Length, Mass};
 
 use crate::geometry::Span;
-use crate::{Allowance, End, FoldedOutline, Mitre, Need, PleatStrips, RodCheck, RodUnknown};
+use crate::{
+    Allowance, End, FoldedOutline, Mitre, Need, PleatStrips, RodCheck, RodUnknown, StepMade,
+};
 
 /// The answer for a whole job; windows in the order of the job.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -74,6 +76,8 @@ pub struct PanelMade {
     pub needs: Vec<Need>,
     /// What one panel weighs, where every cloth of it states its weight; notions add what they state.
     pub weight: Option<Mass>,
+    /// The steps of its making method that apply to it.
+    pub steps: Vec<StepMade>,
 }
 
 /// A point of the flat panel.

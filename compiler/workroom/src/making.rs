@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 
-use crate::{Layer, MakingNotions, WorkStep};
+use crate::{Layer, MakingNotions, MakingStep, WorkStep};
 
 /// How a panel is made up.
 #[derive(Clone, PartialEq, Debug)]
@@ -31,6 +31,8 @@ pub struct Making {
     pub notions: MakingNotions,
     /// The work on one panel, step by step.
     pub work: Vec<WorkStep>,
+    /// What is done, in working order and in the maker's own words.
+    pub steps: Vec<MakingStep>,
 }
 
 impl Making {

@@ -30,6 +30,8 @@ pub struct WindowOrder {
     pub support: Support,
     /// Height of its top above the floor.
     pub top_at: Option<Length>,
+    /// Whether the room is public.
+    pub public_room: bool,
     /// The return at each end, covered by the end panels beside the rod's own length.
     pub returns: Length,
     /// How far neighbours in the row lie over each other.

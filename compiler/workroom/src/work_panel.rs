@@ -11,6 +11,7 @@ use crate::notions::{fastener_runs, tape_runs, turning_opening};
 use crate::outline_drawn::draw;
 use crate::pieces::Cutting;
 use crate::shape_drawn::{Ground, shape_of};
+use crate::steps_made::steps;
 use crate::weight::cloth_weight;
 use crate::{
     Cut, Fabric, Folding, Held, Layer, Matter, Notion, PanelMade, PanelOrder, Piece, PieceMatter,
@@ -84,6 +85,7 @@ impl PanelTask<'_> {
             pleat_strips: pleat_strips(self.order.making.notions.pleat_strips, &pleating, matters),
             needs: Vec::new(),
             weight: None,
+            steps: Vec::new(),
             fasteners,
             mitres,
             pieces,
@@ -95,6 +97,7 @@ impl PanelTask<'_> {
         };
         made.needs = needs(self.order, &made);
         made.weight = cloth.map(|cloth| cloth + weight_of(&made.needs, self.notions));
+        made.steps = steps(self.order, &made, self.fabrics, matters);
         Some(made)
     }
 

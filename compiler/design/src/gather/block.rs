@@ -6,7 +6,7 @@ use pelmet_diagnostics::{Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Block, Entry, Phrase, Separator, Term};
 
 use super::{Acceptance, Gathering, OUTLINE_STEPS, PLEAT_STEPS, first_word};
-use crate::item::{Item, Step};
+use crate::item::{Item, Step, WorkStep};
 use crate::kind::Kind;
 use crate::scope::Written;
 
@@ -18,6 +18,7 @@ pub(super) struct Parts<'t> {
     pub panels: Vec<Item<'t>>,
     pub measures: BTreeMap<&'t str, Written<'t>>,
     pub steps: Vec<Step<'t>>,
+    pub work_steps: Vec<WorkStep<'t>>,
     pub damaged: bool,
 }
 
@@ -56,6 +57,8 @@ impl<'t> Gathering<'t, '_> {
                 && (entry.block.is_some() || is_like(entry))
             {
                 self.inner_panel(entry, from_library, parts);
+            } else if word == "steps" && kind == Kind::Make {
+                self.work_steps(entry, parts);
             } else if is_step(kind, word, entry) {
                 let told = self.diagnostics.len();
                 parts.steps.extend(self.steps(kind, entry));

@@ -71,6 +71,7 @@ impl<'t> Gathering<'t, '_> {
             panels: parts.panels,
             measures: parts.measures,
             steps: parts.steps,
+            work_steps: parts.work_steps,
             from_library,
             damaged: parts.damaged || entry.is_broken(),
         })
@@ -205,6 +206,7 @@ impl<'t> Gathering<'t, '_> {
             panels: Vec::new(),
             measures: BTreeMap::from([(name, value)]),
             steps: Vec::new(),
+            work_steps: Vec::new(),
             from_library,
             damaged: false,
         })

@@ -6,7 +6,8 @@ use pelmet_diagnostics::Span;
 use pelmet_measure::Length;
 use pelmet_workroom::{Layer, LayerMaking, Making, TapeOrder};
 
-use crate::copying::Properties;
+use crate::copying::{Properties, overlaid};
+use crate::design::SentencePlace;
 use crate::item::Item;
 use crate::lengths::Sign;
 use crate::reader::Reader;
@@ -14,13 +15,18 @@ use crate::scope::{Scope, Value};
 
 const TAPE: &str = "a width, then perhaps `on top`, `on sides`, `on lower edge`";
 
-/// A making method with the place of each of its numbers.
-pub(crate) type PlacedMaking = (Making, BTreeMap<String, Span>);
+/// A making method with the place of each of its numbers and of the words of its steps.
+pub(crate) type PlacedMaking = (Making, BTreeMap<String, Span>, Vec<Vec<SentencePlace>>);
 
 impl<'t> Reader<'t> {
     /// A making method, by its item.
     pub fn making(&mut self, item: &'t Item<'t>, scope: &Scope<'t>) -> Option<PlacedMaking> {
-        let properties = self.properties(item, scope)?;
+        let chain = self.copies(item, scope, &[])?;
+        let properties = overlaid(&chain);
+        let steps = chain.iter().find(|(item, _)| !item.work_steps.is_empty());
+        let (steps, step_places) = steps.map_or_else(Default::default, |(item, scope)| {
+            self.work_steps(&item.work_steps, scope)
+        });
         let complete = self.has_all_needed(item, &properties);
         let seam = self.length_or(&properties, "seam", Length::ZERO);
         let (edges, mitred) = self.edges_of_face(item, &properties, seam);
@@ -49,12 +55,13 @@ impl<'t> Reader<'t> {
                 .get("work")
                 .and_then(|value| self.work(value))
                 .unwrap_or_default(),
+            steps,
         };
         let spans = properties
             .iter()
             .map(|(key, value)| ((*key).to_owned(), value.span))
             .collect();
-        complete.then_some((making, spans))
+        complete.then_some((making, spans, step_places))
     }
 
     /// `3/8 in wide, on sides, on lower edge`.

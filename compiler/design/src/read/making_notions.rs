@@ -16,7 +16,7 @@ use crate::scope::Value;
 const STRIPS: &str = "such as `2 behind each fold`, then perhaps `, 1 in long`";
 const THREAD: &str = "a notion, then perhaps `, 3 times`";
 const COUNTED: &str = "a notion, then `, 8 each panel` or `, 6 in apart`";
-const WORK: &str = "steps such as `cutting 20 minutes` or `pleating 3 minutes per pleat`";
+const WORK: &str = "steps such as `cut 20 minutes` or `pleat 3 minutes per pleat`";
 
 /// How many times the sewn length the thread of a seam takes, where it is not said. Common practice,
 /// no source.
@@ -122,7 +122,7 @@ impl<'t> Reader<'t> {
         Some(name.to_owned())
     }
 
-    /// `cutting 20 minutes, pleating 3 minutes per pleat`.
+    /// `cut 20 minutes, pleat 3 minutes per pleat`.
     pub fn work(&mut self, value: &Value<'t>) -> Option<Vec<WorkStep>> {
         let cursors = self.phrases(value)?;
         cursors

@@ -53,7 +53,7 @@ impl<'t> Reader<'t> {
         let parts = self.panel_parts(&properties);
         let sound = complete && !damaged && self.diagnostics.len() == before;
         let (heading, heading_spans) = parts.heading?;
-        let (making, making_spans) = parts.making?;
+        let (making, making_spans, making_steps) = parts.making?;
         let drop = parts.drop?;
         let (outline, outline_steps) = parts
             .outline?
@@ -82,6 +82,7 @@ impl<'t> Reader<'t> {
             outline_steps,
             heading: heading_spans,
             making: making_spans,
+            making_steps,
         };
         sound.then_some((order, way))
     }

@@ -42,6 +42,9 @@ impl<'t> Reader<'t> {
         let motif = properties
             .get("motif")
             .map(|value| self.motif(value, &read.panel_names));
+        let public_room = properties
+            .get("public room")
+            .map(|value| self.yes_or_no(value, "public room"));
         let (support, top_at) = hung?;
         let (orders, ways): (Vec<_>, Vec<_>) = read
             .panels
@@ -54,6 +57,7 @@ impl<'t> Reader<'t> {
             opening: opening.flatten(),
             support,
             top_at,
+            public_room: public_room.flatten().unwrap_or(false),
             returns: read.returns?,
             overlap: read.overlap?,
             panels: orders,

@@ -3,7 +3,7 @@
 use num_traits::CheckedAdd;
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
-use pelmet_workroom::{FastenerOrder, Heading, Layer, PieceMatter, Support};
+use pelmet_workroom::{FastenerOrder, Figure, Heading, Layer, PieceMatter, Support};
 
 use super::place::PanelPlace;
 
@@ -54,8 +54,22 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
             limit,
         } => stack_too_thick(panel, layers, layer, limit),
         PieceMatter::ThicknessMissing { layer, limit } => thickness_missing(panel, layer, limit),
+        PieceMatter::FigureAbsent {
+            step,
+            sentence,
+            figure,
+        } => figure_absent(panel, (step, sentence), figure),
         PieceMatter::TooManyWidths { layer, limit } => too_many_widths(panel, layer, limit),
     }
+}
+
+fn figure_absent(panel: PanelPlace<'_>, at: (usize, usize), figure: Figure) -> Diagnostic {
+    let place = panel.sentence(at);
+    let words = place.map_or(panel.span("make"), |place| place.words);
+    let named = place.and_then(|place| place.figures.iter().find(|(other, _)| *other == figure));
+    let span = named.map_or(words, |(_, span)| *span);
+    let bare = panel.is_always_said(at);
+    codes::figure_absent(&panel.name(), words, (span, figure.name()), bare)
 }
 
 fn no_width(panel: PanelPlace<'_>) -> Diagnostic {

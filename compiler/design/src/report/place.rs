@@ -2,9 +2,9 @@
 
 use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::{Length, System};
-use pelmet_workroom::{FinishedOrder, Layer, PanelOrder, Support, WidthOrder, WindowOrder};
+use pelmet_workroom::{FinishedOrder, Layer, PanelOrder, Said, Support, WidthOrder, WindowOrder};
 
-use crate::{Design, PanelWay, WindowWay};
+use crate::{Design, PanelWay, SentencePlace, WindowWay};
 
 /// A window: what was ordered and where it was written.
 #[derive(Copy, Clone)]
@@ -191,6 +191,18 @@ impl<'d> PanelPlace<'d> {
     /// Where a number of the making method was written, if it was.
     pub(super) fn making(self, key: &str) -> Option<Span> {
         self.way?.making.get(key).copied()
+    }
+
+    /// Where the words of a making step were written, by its number and that of the sentence.
+    pub(super) fn sentence(self, (step, sentence): (usize, usize)) -> Option<&'d SentencePlace> {
+        self.way?.making_steps.get(step)?.get(sentence)
+    }
+
+    /// Whether those words are said of every panel.
+    pub(super) fn is_always_said(self, (step, sentence): (usize, usize)) -> bool {
+        let step = self.order.and_then(|order| order.making.steps.get(step));
+        let sentence = step.and_then(|step| step.sentences.get(sentence));
+        sentence.is_some_and(|sentence| sentence.said == Said::Always)
     }
 
     /// How a width was stated: "finished width" or, for any other, the flat width.

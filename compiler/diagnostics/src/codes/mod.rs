@@ -12,11 +12,13 @@ pub mod argument_missing;
 pub mod argument_twice;
 pub mod argument_unknown;
 pub mod block_missing;
+pub mod brace_unmatched;
 pub mod bracket_apart;
 pub mod bracket_not_closed;
 pub mod bracket_not_opened;
 pub mod brackets_differ;
 pub mod cannot_be_accepted;
+pub mod caution_unknown;
 pub mod character_not_known;
 pub mod cloth_too_narrow;
 pub mod code_unknown;
@@ -32,6 +34,9 @@ pub mod edge_without_length;
 pub mod equals_for_colon;
 pub mod expectation_not_met;
 pub mod fastener_wider_than_tail;
+pub mod figure_absent;
+pub mod figure_out_of_place;
+pub mod figure_unknown;
 pub mod file_already_there;
 pub mod file_is_folder;
 pub mod file_not_found;
@@ -176,11 +181,13 @@ codes! {
     argument_twice
     argument_unknown
     block_missing
+    brace_unmatched
     bracket_apart
     bracket_not_closed
     bracket_not_opened
     brackets_differ
     cannot_be_accepted
+    caution_unknown
     character_not_known
     cloth_too_narrow
     code_unknown
@@ -196,6 +203,9 @@ codes! {
     equals_for_colon
     expectation_not_met
     fastener_wider_than_tail
+    figure_absent
+    figure_out_of_place
+    figure_unknown
     file_already_there
     file_is_folder
     file_not_found

@@ -50,24 +50,26 @@ pub(crate) fn in_words(heading: &Heading, printer: &Printer<'_>) -> String {
 /// How far the drop can be corrected once the panel hangs; `None` where nothing can be shifted.
 ///
 /// A fastener may be set off its mate by half its width either way and still hold (common
-/// practice, no source). Letting the panel down also draws in the tail or lap, which must still
-/// carry the whole fastener.
+/// practice, no source). On a board the panel moves as far as the strip. Over a rod tail and front
+/// make a loop with the strip at its end: what the shift adds to the loop is shared by its two
+/// sides, so that the panel moves by half of it. Letting the panel down draws in the tail or lap,
+/// which must still carry the whole fastener.
 pub(crate) fn hang_range(
     heading: &Heading,
     drop: Length,
     printer: &Printer<'_>,
 ) -> Option<HangRange> {
-    let (behind, fastener) = match heading {
-        Heading::OverRod { tail, fastener } => (Some(*tail), fastener.as_ref()?),
-        Heading::OnBoard { lap, fastener } => (*lap, fastener.as_ref()?),
+    let (behind, fastener, share) = match heading {
+        Heading::OverRod { tail, fastener } => (Some(*tail), fastener.as_ref()?, 2),
+        Heading::OnBoard { lap, fastener } => (*lap, fastener.as_ref()?, 1),
         Heading::RodPocket { .. } | Heading::Plain => return None,
     };
-    let half = fastener.width.divided(2);
-    let let_down = behind.map_or(half, |behind| {
-        half.min((behind - fastener.width).max(Length::ZERO))
+    let moves = fastener.width.divided(2).divided(share);
+    let let_down = behind.map_or(moves, |behind| {
+        moves.min((behind - fastener.width).max(Length::ZERO))
     });
     Some(HangRange {
-        shortest: printer.mark(drop - half),
+        shortest: printer.mark(drop - moves),
         longest: printer.mark(drop + let_down),
     })
 }

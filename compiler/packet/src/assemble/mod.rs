@@ -4,6 +4,7 @@ mod cautions;
 mod cloth;
 mod folded;
 mod heading;
+mod making_order;
 mod mark;
 mod mitre;
 mod notion;
@@ -24,7 +25,7 @@ use pelmet_measure::{Length, Mass, Style, System};
 use pelmet_workroom::{Job, PanelMade, PanelOrder, Work};
 
 use crate::lay::LaidCloth;
-use crate::packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units};
+use crate::packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
 use printer::Printer;
 
 /// Everything a packet is assembled from.
@@ -56,6 +57,14 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
     };
     let panels = hung_panels(parts.job, parts.work)?;
     let windows = crate::lay::window_order(parts.job).into_iter();
+    let windows: Vec<Window> = windows
+        .filter_map(|index| {
+            let order = parts.job.windows.get(index)?;
+            let made = parts.work.windows.get(index)?;
+            let panels = panels.iter().filter(|panel| panel.window == index);
+            Some(window::window(order, made, panels, parts.job, &printer))
+        })
+        .collect();
     Some(Packet {
         format: String::from(FORMAT),
         title: parts.title.to_owned(),
@@ -65,18 +74,11 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
         weight: weight(parts.work).map(|mass| printer.weight(mass)),
         quote: quote::quote(&panels, parts.job, parts.laid, &printer),
         notions: notion::notions(&panels, parts.job, &printer),
-        windows: windows
-            .filter_map(|index| {
-                let order = parts.job.windows.get(index)?;
-                let made = parts.work.windows.get(index)?;
-                let panels = panels.iter().filter(|panel| panel.window == index);
-                Some(window::window(order, made, panels, parts.job, &printer))
-            })
-            .collect(),
+        cautions: cautions::cautions(parts.job, &windows),
+        windows,
         warnings: remark::warnings(parts.diagnostics),
         notes: remark::notes(parts.diagnostics, &panels, &parts.job.fabrics),
         expectations: parts.expectations,
-        cautions: cautions::cautions(parts.job),
     })
 }
 

@@ -1,20 +1,20 @@
 //! One kind of panel.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{Fabric, FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade, WindowOrder};
+use pelmet_workroom::{FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade};
 
+use super::making_order::Bench;
 use super::print_followed::print_followed;
 use super::printer::{Printer, times};
 use super::{HungPanel, folded, heading, mark, mitre, outline, piece, pleat};
-use crate::packet::{Fastener, Panel, PleatStrips, TapeRun, Tolerance};
+use crate::packet::{Fastener, Measure, Panel, Piece, PleatStrips, TapeRun, Tolerance};
 
-pub(crate) fn panel(
-    hung: &HungPanel<'_>,
-    window: &WindowOrder,
-    fabrics: &[Fabric],
-    printer: &Printer<'_>,
-) -> Panel {
-    let HungPanel { order, made, .. } = hung;
+pub(crate) fn panel(bench: Bench<'_>) -> Panel {
+    let Bench {
+        hung: HungPanel { order, made, .. },
+        printer,
+        ..
+    } = bench;
     let (cut_width, cut_length) = face_size(made);
     Panel {
         name: order.name.clone(),
@@ -44,11 +44,7 @@ pub(crate) fn panel(
             .map(|outline| folded::folded(outline, &made.folding, printer)),
         outline: outline::sewn(&made.shape, printer),
         mitres: mitre::mitres(&made.mitres, printer),
-        pieces: made
-            .pieces
-            .iter()
-            .map(|made| piece::piece(&order.name, made, fabrics, printer))
-            .collect(),
+        pieces: pieces(bench),
         tape_width: order
             .making
             .tape
@@ -67,13 +63,26 @@ pub(crate) fn panel(
             .map(|run| fastener(run, printer))
             .collect(),
         marks: mark::marks(&made.marks, printer),
+        making_order: bench.making_order(),
         hang_range: heading::hang_range(&order.heading, order.drop, printer),
-        covers_each_side: window
-            .over_joins
-            .contains(&hung.index)
-            .then(|| printer.mark((made.finished - window.overlap).divided(2))),
+        covers_each_side: covers_each_side(bench),
         weight: made.weight.map(|mass| printer.weight(mass)),
     }
+}
+
+fn pieces(bench: Bench<'_>) -> Vec<Piece> {
+    let HungPanel { order, made, .. } = bench.hung;
+    let pieces = made.pieces.iter();
+    pieces
+        .map(|made| piece::piece(&order.name, made, bench.fabrics, bench.printer))
+        .collect()
+}
+
+fn covers_each_side(bench: Bench<'_>) -> Option<Measure> {
+    let Bench { hung, window, .. } = bench;
+    let lies_over = window.over_joins.contains(&hung.index);
+    let covers = (hung.made.finished - window.overlap).divided(2);
+    lies_over.then(|| bench.printer.mark(covers))
 }
 
 fn tolerance(made: &PanelMade, printer: &Printer<'_>) -> Option<Tolerance> {

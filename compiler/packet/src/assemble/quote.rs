@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_measure::{Money, Quantity, Ratio, number_text};
-use pelmet_workroom::{Job, WorkPer};
+use pelmet_workroom::{Job, PanelMade, WorkPer, WorkStep};
 
 use super::notion::{Bought, bought};
 use super::printer::{Printer, cost, money};
@@ -92,15 +92,12 @@ fn labour(panels: &[HungPanel<'_>], job: &Job) -> Vec<Entry> {
     let mut minutes: BTreeMap<&str, Option<Ratio>> = BTreeMap::new();
     for panel in panels {
         for step in &panel.order.making.work {
-            let times = match step.per {
-                WorkPer::Panel => 1,
-                WorkPer::Pleat => number(panel.made.pleating.pleats.len()),
-            };
-            let times = i128::from(times).saturating_mul(panel.made.quantity.into());
+            let quantity = Ratio::from_integer(panel.made.quantity.into());
             let so_far = minutes
                 .entry(&step.name)
                 .or_insert(Some(Ratio::new_raw(0, 1)));
-            *so_far = so_far.and_then(|sum| add(sum, product(step.minutes, times.into())?));
+            *so_far =
+                so_far.and_then(|sum| add(sum, product(minutes_at(step, panel.made)?, quantity)?));
         }
     }
     let entries = minutes.into_iter().map(|(name, minutes)| Entry {
@@ -112,12 +109,21 @@ fn labour(panels: &[HungPanel<'_>], job: &Job) -> Vec<Entry> {
     entries.collect()
 }
 
+/// The minutes a step of the work takes for one panel.
+pub(crate) fn minutes_at(step: &WorkStep, made: &PanelMade) -> Option<Ratio> {
+    let times = match step.per {
+        WorkPer::Panel => 1,
+        WorkPer::Pleat => number(made.pleating.pleats.len()),
+    };
+    product(step.minutes, Ratio::from_integer(times.into()))
+}
+
 fn wage(minutes: Option<Ratio>, per_hour: Option<Ratio>) -> Option<Money> {
     let hours = product(minutes?, Ratio::new_raw(1, MINUTES_IN_AN_HOUR))?;
     product(hours, per_hour?).map(money)
 }
 
-fn in_hours_and_minutes(minutes: Ratio) -> String {
+pub(crate) fn in_hours_and_minutes(minutes: Ratio) -> String {
     let whole = minutes.round().to_integer();
     let hours = whole.checked_div(MINUTES_IN_AN_HOUR).unwrap_or(0);
     let rest = whole.checked_rem(MINUTES_IN_AN_HOUR).unwrap_or(0);

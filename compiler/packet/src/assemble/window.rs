@@ -4,6 +4,7 @@ use std::collections::BTreeSet;
 
 use pelmet_workroom::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
 
+use super::making_order::Bench;
 use super::printer::Printer;
 use super::{HungPanel, panel, rod_check, row};
 use crate::packet::{Size, Support, SupportKind, Window};
@@ -26,12 +27,21 @@ pub(crate) fn window<'a>(
             width: printer.plain(width),
             length: printer.plain(height),
         }),
+        public_room: order.public_room,
         support: support(&order.support, printer),
         top_at: order.top_at.map(|height| printer.plain(height)),
         row: row::row(order, made, &panels, printer),
         panels: panels
             .iter()
-            .map(|hung| panel::panel(hung, order, &job.fabrics, printer))
+            .map(|hung| {
+                panel::panel(Bench {
+                    hung,
+                    window: order,
+                    joins: &made.joins,
+                    fabrics: &job.fabrics,
+                    printer,
+                })
+            })
             .collect(),
         weight: made.weight.map(|mass| printer.weight(mass)),
         cloths_without_weight: without_weight(&panels, &job.fabrics),

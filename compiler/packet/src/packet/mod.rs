@@ -6,6 +6,7 @@ mod folded;
 mod mark;
 mod mitre;
 mod notion;
+mod order_step;
 mod panel;
 mod piece;
 mod pleat;
@@ -20,6 +21,7 @@ pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
 pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
 pub use mitre::{Mitre, MitrePlace, MitrePoint};
 pub use notion::{Extent, Notion, NotionKind, NotionPart, PleatStrips};
+pub use order_step::{OrderStep, WorkTime};
 pub use panel::{
     CurvedEdge, Fastener, HangRange, Panel, PrintFollowed, SewnCorner, TapeRun, Tolerance,
 };
@@ -71,7 +73,7 @@ pub struct Packet {
     pub notes: Vec<Note>,
     /// What the design expects of itself and how it came out; all of it is met.
     pub expectations: Vec<Expectation>,
-    /// What can hurt someone or spoil the work, each for the sheet it belongs to.
+    /// What can hurt someone or spoil the work, each for the sheets and steps it belongs to.
     pub cautions: Vec<Caution>,
 }
 

@@ -4,8 +4,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, Piece, Place, Pleat, PleatStrips,
-    Relief, Stretch, Times, TurnOfCloth, Weight,
+    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, OrderStep, Piece, Place, Pleat,
+    PleatStrips, Relief, Stretch, Times, TurnOfCloth, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.
@@ -75,6 +75,8 @@ pub struct Panel {
     pub fasteners: Vec<Fastener>,
     /// What to mark, in working order.
     pub marks: Vec<Mark>,
+    /// What to do for one panel, step by step.
+    pub making_order: Vec<OrderStep>,
     /// How far the drop can be corrected once it hangs.
     pub hang_range: Option<HangRange>,
     /// How far it reaches over a join on each side, for a panel that lies over the joins.

@@ -39,12 +39,12 @@ pub struct Expectation {
 /// What can hurt someone or spoil the work.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Caution {
-    /// The sheet it belongs to.
-    pub sheet: SheetKind,
-    /// What it concerns, in a word or two.
-    pub about: String,
+    /// Its name, by which a making method asks for it: `hot-iron`.
+    pub name: String,
     /// The caution.
     pub text: String,
+    /// The sheets it belongs to as a whole, beside the steps of the making order that name it.
+    pub sheets: Vec<SheetKind>,
 }
 
 /// The sheets of a packet.
@@ -63,6 +63,8 @@ pub enum SheetKind {
     MarkList,
     /// How each pleated panel lies once folded.
     FoldingChart,
+    /// What to do, step by step.
+    MakingOrder,
     /// What hangs on each rod, and what the rod makes of it.
     RodCheck,
     /// What to check.

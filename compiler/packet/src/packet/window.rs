@@ -12,6 +12,8 @@ pub struct Window {
     pub name: String,
     /// Width and height of the opening.
     pub opening: Option<Size>,
+    /// Whether the room is public, so that the flame resistance of its cloths is asked for.
+    pub public_room: bool,
     /// What the panels hang from.
     pub support: Support,
     /// Height of the support's top above the floor.

@@ -191,6 +191,7 @@ fn bench(name: &str, rod: i64, opening: i64) -> WindowOrder {
         support: brass_pole(inch(rod)),
         top_at: Some(inch(86)),
         returns: Length::ZERO,
+        public_room: false,
         overlap: Length::ZERO,
         panels: vec![wing, bib, bridge],
         row: vec![0, 1, 1, 0],
@@ -295,6 +296,7 @@ fn pillowcase() -> Making {
         stack: None,
         notions: MakingNotions::default(),
         work: vec![],
+        steps: vec![],
     }
 }
 
@@ -396,6 +398,7 @@ fn shelf() -> WindowOrder {
         }),
         top_at: Some(mm(2450)),
         returns: mm(100),
+        public_room: false,
         overlap: Length::ZERO,
         panels: vec![panel],
         row: vec![0],
@@ -444,6 +447,7 @@ fn gathered() -> WindowOrder {
         }),
         top_at: None,
         returns: Length::ZERO,
+        public_room: false,
         overlap: mm(40),
         panels: vec![panel],
         row: vec![0, 0],
@@ -478,6 +482,7 @@ fn hemmed() -> Making {
         stack: None,
         notions: MakingNotions::default(),
         work: vec![],
+        steps: vec![],
     }
 }
 

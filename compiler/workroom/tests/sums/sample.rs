@@ -73,6 +73,7 @@ pub fn making() -> Making {
         stack: None,
         notions: MakingNotions::default(),
         work: vec![],
+        steps: vec![],
     }
 }
 
@@ -130,6 +131,7 @@ pub fn window(rod_length: Length, panels: Vec<PanelOrder>, row: &[usize]) -> Win
         support: Support::Rod(rod(rod_length)),
         top_at: None,
         returns: Length::ZERO,
+        public_room: false,
         overlap: Length::ZERO,
         panels,
         row: row.to_vec(),

@@ -1,0 +1,52 @@
+//! A figure of one pleat, join or tape run among words for the whole panel.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Fix, Severity, Span};
+
+/// A figure of one pleat, join or tape run among words for the whole panel.
+pub const CODE: Code = Code {
+    slug: "figure-out-of-place",
+    severity: Severity::Error,
+    page: "\
+Some figures are not of the panel but of one of its pleats, of one of its joins or of one length of
+tape. They can stand only among words that are said for each of these in turn.
+
+Said once, the words could mean any of them.
+
+Write `for each pleat`, `for each join` or `for each tape run` before the words.
+",
+    failing: one_window! {
+        make: "seam: 1/2 in, lining: none, steps { fold: \"Lay pleat {pleat}.\" }",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+    mend: one_window! {
+        make: "seam: 1/2 in, lining: none, steps { fold: for each pleat \"Lay pleat {pleat}.\", \"Press them.\" }",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+};
+
+/// The words at `words` name a `figure` at `span`, which is one of `each` ("pleat"); `bare` where
+/// nothing before those words says when they are said.
+pub fn figure_out_of_place(
+    words: Span,
+    (span, figure): (Span, &str),
+    each: &str,
+    bare: bool,
+) -> Diagnostic {
+    let report = CODE
+        .report(format!(
+            "`{figure}` is a figure of one {each}, not of a panel"
+        ))
+        .label(span, "of which one?");
+    let for_each = format!("for each {each} ");
+    let report = report.help(format!(
+        "write `{}` before these words, to say them of one after the other",
+        for_each.trim_end()
+    ));
+    if bare {
+        let title = format!("write `{}`", for_each.trim_end());
+        report.fix(Fix::insert(title, words, for_each))
+    } else {
+        report
+    }
+}
