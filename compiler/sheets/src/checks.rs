@@ -5,6 +5,7 @@ use pelmet_packet::packet::{
     Note, Panel, Pleat, PleatKind, Row, Support, SupportKind, Warning, Window,
 };
 
+use crate::drawing;
 use crate::folding_chart;
 use crate::page::Page;
 use crate::parts::each_window;
@@ -41,6 +42,7 @@ fn print_window(window: &Window, page: &mut Page) {
         opening(window)
     ));
     page.blank();
+    page.drawing(drawing::elevation(window));
     for line in row(&window.row) {
         page.item(&line);
     }

@@ -1,4 +1,4 @@
-//! The packet as people read it: plain text sheets.
+//! The packet as people read it: sheets as plain text or on one page, and drawings.
 //!
 //! [`text`] prints every sheet and [`sheet`] one of them. A sheet is a view: it prints what the
 //! packet holds and works nothing out.
@@ -8,12 +8,14 @@ mod checks;
 mod cut_sheet;
 mod drawing;
 mod folding_chart;
+mod html;
 mod making_order;
 mod mark_list;
 mod notions;
 mod options;
 mod page;
 mod parts;
+mod plain;
 mod quote;
 mod rod_check;
 mod table;
@@ -47,7 +49,17 @@ pub fn text(packet: &Packet, options: TextOptions) -> String {
 
 /// One sheet as text.
 pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
-    let mut page = Page::new(options);
+    plain::plain(blocks(packet, kind), options)
+}
+
+/// Every sheet, with its drawings, as one HTML page that asks for nothing outside itself.
+pub fn html(packet: &Packet) -> String {
+    html::page(packet)
+}
+
+/// What stands on a sheet.
+fn blocks(packet: &Packet, kind: SheetKind) -> Page {
+    let mut page = Page::default();
     page.title(&format!("{}: {}", title(kind), packet.title));
     match kind {
         SheetKind::Yardage => yardage::print(packet, &mut page),
@@ -61,7 +73,7 @@ pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
         SheetKind::Checks => checks::print(packet, &mut page),
     }
     cautions::print(packet, kind, &mut page);
-    page.into_text()
+    page
 }
 
 /// What a sheet is called.

@@ -1,95 +1,75 @@
-//! A page of plain text: titles, paragraphs, lists and tables.
+//! A sheet as a list of what stands on it: titles, paragraphs, lists, tables and drawings, whatever it
+//! is written as.
 
-use crate::options::{MINIMUM_WIDTH, TextOptions};
+use crate::drawing::Drawing;
 use crate::table::Table;
-use crate::wrap::{columns, wrapped};
 
-/// Text being printed.
+/// A sheet being put together.
+#[derive(Default)]
 pub(crate) struct Page {
-    width: usize,
-    text: String,
+    blocks: Vec<Block>,
+}
+
+/// What stands on a sheet.
+pub(crate) enum Block {
+    /// The title of the sheet.
+    Title(String),
+    /// The heading of a part: a cloth, a window.
+    Heading(String),
+    Paragraph(String),
+    /// One entry of a list.
+    Item(String),
+    /// One step of a numbered list.
+    Numbered(u32, String),
+    /// A part of the step before it.
+    Part(String),
+    Table(Table),
+    /// A drawing, which a page of plain text leaves out.
+    Drawing(Drawing),
+    /// What comes next stands apart from what was before.
+    Gap,
 }
 
 impl Page {
-    pub(crate) fn new(options: TextOptions) -> Self {
-        Self {
-            width: options.width.max(MINIMUM_WIDTH),
-            text: String::new(),
-        }
-    }
-
-    /// The title of a sheet.
     pub(crate) fn title(&mut self, title: &str) {
-        self.ruled(title, "=");
+        self.blocks.push(Block::Title(title.to_owned()));
     }
 
-    /// The heading of a part: a cloth, a window.
     pub(crate) fn heading(&mut self, heading: &str) {
-        self.blank();
-        self.ruled(heading, "-");
+        self.blocks.push(Block::Heading(heading.to_owned()));
     }
 
-    /// A paragraph.
     pub(crate) fn paragraph(&mut self, text: &str) {
-        self.blank();
-        self.lines_with("", text);
+        self.blocks.push(Block::Paragraph(text.to_owned()));
     }
 
-    /// One entry of a list, its further lines set in.
     pub(crate) fn item(&mut self, text: &str) {
-        self.lines_with("- ", text);
+        self.blocks.push(Block::Item(text.to_owned()));
     }
 
-    /// One entry of a numbered list, its further lines set in.
     pub(crate) fn numbered(&mut self, number: u32, text: &str) {
-        self.lines_with(&format!("{number:>2}. "), text);
+        self.blocks.push(Block::Numbered(number, text.to_owned()));
     }
 
-    /// A part of an entry of a numbered list.
     pub(crate) fn part(&mut self, text: &str) {
-        self.lines_with("    - ", text);
+        self.blocks.push(Block::Part(text.to_owned()));
     }
 
-    /// A table.
+    /// A table. Columns in which no row says anything are left out.
     pub(crate) fn table(&mut self, table: &Table) {
-        self.blank();
-        for line in table.lines(self.width) {
-            self.push(&line);
-        }
+        self.blocks
+            .push(Block::Table(table.without_empty_columns()));
+    }
+
+    pub(crate) fn drawing(&mut self, drawing: Drawing) {
+        self.blocks.push(Block::Drawing(drawing));
     }
 
     pub(crate) fn blank(&mut self) {
-        self.text.push('\n');
+        self.blocks.push(Block::Gap);
     }
 
-    pub(crate) fn into_text(self) -> String {
-        self.text
-    }
-
-    fn ruled(&mut self, text: &str, rule: &str) {
-        let lines = wrapped(text, self.width);
-        let widest = lines.iter().map(|line| columns(line)).max().unwrap_or(0);
-        for line in &lines {
-            self.push(line);
-        }
-        self.push(&rule.repeat(widest));
-    }
-
-    fn lines_with(&mut self, first: &str, text: &str) {
-        let set_in = columns(first);
-        let lines = wrapped(text, self.width.saturating_sub(set_in));
-        for (index, line) in lines.iter().enumerate() {
-            let begins = if index == 0 {
-                first.to_owned()
-            } else {
-                " ".repeat(set_in)
-            };
-            self.push(&format!("{begins}{line}"));
-        }
-    }
-
-    fn push(&mut self, line: &str) {
-        self.text.push_str(line.trim_end());
-        self.text.push('\n');
+    pub(crate) fn into_blocks(self) -> Vec<Block> {
+        self.blocks
     }
 }

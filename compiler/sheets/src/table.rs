@@ -5,6 +5,7 @@ use std::iter::zip;
 use crate::wrap::{columns, longest_word, wrapped};
 
 /// A table of text.
+#[derive(Clone)]
 pub(crate) struct Table {
     columns: Vec<Column>,
     rows: Vec<Vec<String>>,
@@ -52,17 +53,27 @@ impl Table {
         self.rows.is_empty()
     }
 
-    /// The lines of the table, none wider than the page. Columns in which no row says anything are
-    /// left out.
+    /// What stands above each column, and whether it is a column of counts.
+    pub(crate) fn headings(&self) -> impl Iterator<Item = (&'static str, bool)> {
+        self.columns
+            .iter()
+            .map(|column| (column.heading, column.numbers))
+    }
+
+    pub(crate) fn rows(&self) -> &[Vec<String>] {
+        &self.rows
+    }
+
+    /// The lines of the table, none wider than the page.
     pub(crate) fn lines(&self, page: usize) -> Vec<String> {
-        let told = self.without_empty_columns();
-        match told.widths(page) {
-            Some(widths) => told.aligned(&widths),
-            None => told.one_after_the_other(page),
+        match self.widths(page) {
+            Some(widths) => self.aligned(&widths),
+            None => self.one_after_the_other(page),
         }
     }
 
-    fn without_empty_columns(&self) -> Table {
+    /// The table without the columns in which no row says anything.
+    pub(crate) fn without_empty_columns(&self) -> Table {
         let told: Vec<bool> = (0..self.columns.len())
             .map(|at| {
                 self.rows
@@ -214,7 +225,7 @@ mod tests {
     #[test]
     fn columns_stand_under_each_other_and_empty_ones_are_left_out() {
         assert_eq!(
-            table().lines(60),
+            table().without_empty_columns().lines(60),
             [
                 "No  Piece                              Size",
                 "--  ---------------------------------  ---------------------",
@@ -228,7 +239,7 @@ mod tests {
     #[test]
     fn a_page_too_narrow_for_the_columns_gets_one_entry_after_the_other() {
         assert_eq!(
-            table().lines(20),
+            table().without_empty_columns().lines(20),
             [
                 "No 1, Piece fenêtre",
                 "face",
@@ -245,7 +256,7 @@ mod tests {
     #[test]
     fn no_line_is_wider_than_the_page() {
         for page in 12..120 {
-            for line in table().lines(page) {
+            for line in table().without_empty_columns().lines(page) {
                 assert!(columns(&line) <= page, "{page}: {line}");
             }
         }

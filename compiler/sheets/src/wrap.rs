@@ -35,7 +35,7 @@ const HELD: &str = "\u{a0}";
 
 /// The text with every blank after a number made unbreakable, and the one before a number that
 /// ends a phrase: `15 1/2 in` stays in one piece, and so do `strip 2` and `1 of 3`.
-fn held_together(text: &str) -> String {
+pub(crate) fn held_together(text: &str) -> String {
     let mut held = String::with_capacity(text.len());
     let mut words = text.split(' ').peekable();
     while let Some(word) = words.next() {

@@ -3,6 +3,7 @@
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{Cloth, PlacedPiece, PrintRepeat, RepeatMatch, WayUp};
 
+use crate::drawing;
 use crate::page::Page;
 use crate::table::{Column, Table};
 use crate::words::{counted_of, optional};
@@ -29,6 +30,7 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
             of the usable width.",
         );
         page.table(&cutting_order(cloth));
+        page.drawing(drawing::layout(cloth));
     }
 }
 

@@ -19,6 +19,9 @@ const PACKET: &str = "packet.json";
 /// Every sheet of it, for people.
 const SHEETS: &str = "sheets.txt";
 
+/// Every sheet and drawing on one page, for a tablet or a printer.
+const WEB_PAGE: &str = "packet.html";
+
 /// What drawings are called, before their numbers: of windows, and of how cloths are laid out.
 const ELEVATION: &str = "elevation-";
 const LAYOUT: &str = "layout-";
@@ -27,7 +30,7 @@ const DRAWING: &str = ".svg";
 /// Make the packet of a design: buy list, cut sheet, mark list and what to check
 ///
 /// The packet is a folder beside the design, `reading-room.packet` for `reading-room.pelmet`: every
-/// sheet as text, every window and the layout of every cloth as drawings, and the whole of it for programs. It is
+/// sheet as text and as one page for a tablet, every window and the layout of every cloth as drawings, and the whole of it for programs. It is
 /// written whole or not at all: after a mistake, the last good packet stands as it was.
 #[derive(Args, Debug)]
 #[command(verbatim_doc_comment)]
@@ -85,7 +88,8 @@ fn is_ours(file: &str) -> bool {
     let drawing = [ELEVATION, LAYOUT]
         .iter()
         .find_map(|of| file.strip_prefix(of));
-    file == PACKET || file == SHEETS || drawing.is_some_and(|rest| rest.ends_with(DRAWING))
+    [PACKET, SHEETS, WEB_PAGE].contains(&file)
+        || drawing.is_some_and(|rest| rest.ends_with(DRAWING))
 }
 
 /// The sheets are as wide as ever, whatever the terminal, so that the packet is the same anywhere.
@@ -99,6 +103,7 @@ fn write(packet: &Packet, folder: &Path) -> Result<(), Diagnostic> {
     let mut files = vec![
         (PACKET.to_owned(), packet.to_json()),
         (SHEETS.to_owned(), sheets),
+        (WEB_PAGE.to_owned(), pelmet_sheets::html(packet)),
     ];
     let elevations = pelmet_sheets::elevations(packet).into_iter().zip(1..);
     files.extend(

@@ -6,9 +6,10 @@ use crate::SOUND;
 use crate::scratch::Scratch;
 
 /// What the packet of [`SOUND`] holds.
-const PACKET: [&str; 4] = [
+const PACKET: [&str; 5] = [
     "elevation-1-kitchen.svg",
     "layout-1-sailcloth.svg",
+    "packet.html",
     "packet.json",
     "sheets.txt",
 ];

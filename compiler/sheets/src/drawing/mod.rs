@@ -11,7 +11,7 @@ mod svg;
 
 pub(crate) use elevation::elevation;
 pub(crate) use layout::layout;
-pub(crate) use svg::svg;
+pub(crate) use svg::{LOOKS, inline, svg};
 
 use pelmet_packet::packet::Measure;
 use unicode_width::UnicodeWidthStr;

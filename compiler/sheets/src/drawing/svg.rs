@@ -7,23 +7,31 @@ use super::{Align, Drawing, Element, Line, Point};
 
 /// The whole file. Looks are in its own style sheet and it asks for nothing outside itself.
 pub(crate) fn svg(drawing: &Drawing) -> String {
+    format!("{}\n", markup(drawing, Some(LOOKS)).into_string())
+}
+
+/// The drawing as a part of a page, which has the looks in its own style sheet.
+pub(crate) fn inline(drawing: &Drawing) -> Markup {
+    markup(drawing, None)
+}
+
+fn markup(drawing: &Drawing, looks: Option<&str>) -> Markup {
     let (width, height) = (number(drawing.width), number(drawing.height));
-    let markup = html! {
+    html! {
         svg xmlns="http://www.w3.org/2000/svg" role="img"
             width={ (width) "mm" } height={ (height) "mm" } viewBox={ "0 0 " (width) " " (height) } {
             title { (drawing.title) }
             desc { (drawing.description) }
-            style { (LOOKS) }
+            @if let Some(looks) = looks { style { (looks) } }
             rect.paper width=(width) height=(height) {}
             @for element in &drawing.elements { "\n" (element_markup(element)) }
             "\n"
         }
-    };
-    format!("{}\n", markup.into_string())
+    }
 }
 
 /// How each kind of line looks: told apart without colour, on paper and on a screen.
-const LOOKS: &str = "\
+pub(crate) const LOOKS: &str = "\
 .paper { fill: #fff } \
 path { fill: none; stroke: #000; stroke-width: .25; stroke-linejoin: round; stroke-linecap: round } \
 .waste { fill: #ececec; stroke: none } \

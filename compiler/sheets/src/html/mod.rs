@@ -1,0 +1,128 @@
+//! The packet as one page for a tablet or a printer: every sheet, with its drawings. It asks for
+//! nothing outside itself.
+
+mod words;
+
+use std::iter::Peekable;
+use std::vec::IntoIter;
+
+use maud::{DOCTYPE, Markup, PreEscaped, html};
+use pelmet_packet::Packet;
+
+use crate::drawing::{LOOKS, inline};
+use crate::page::Block;
+use crate::table::Table;
+use crate::{ALL, blocks, title};
+use words::words;
+
+/// How the page looks.
+const STYLE: &str = include_str!("style.css");
+
+/// The whole page.
+pub(crate) fn page(packet: &Packet) -> String {
+    let sheets = ALL.map(|kind| (title(kind), blocks(packet, kind).into_blocks()));
+    let markup = html! {
+        (DOCTYPE)
+        html lang="en" {
+            head {
+                meta charset="utf-8";
+                meta name="viewport" content="width=device-width, initial-scale=1";
+                title { (packet.title) }
+                style { (PreEscaped(STYLE)) (PreEscaped(LOOKS)) }
+            }
+            body {
+                header {
+                    h1 { (packet.title) }
+                    nav aria-label="Sheets" {
+                        ul {
+                            @for (title, _) in &sheets { li { a href={ "#" (anchor(title)) } { (title) } } }
+                        }
+                    }
+                }
+                main { @for (title, blocks) in sheets { (sheet(title, blocks)) } }
+            }
+        }
+    };
+    format!("{}\n", markup.into_string())
+}
+
+/// `What to check` as the end of an address.
+fn anchor(title: &str) -> String {
+    title.to_lowercase().replace(' ', "-")
+}
+
+fn sheet(title: &str, blocks: Vec<Block>) -> Markup {
+    let mut blocks = blocks.into_iter().peekable();
+    html! {
+        section id=(anchor(title)) aria-label=(title) {
+            @while let Some(block) = blocks.next() {
+                (block_markup(title, block, &mut blocks)) "\n"
+            }
+        }
+    }
+}
+
+/// A block, and those after it that belong to the same list.
+fn block_markup(sheet: &str, block: Block, rest: &mut Peekable<IntoIter<Block>>) -> Markup {
+    match block {
+        Block::Title(_) => html! { h2 { (sheet) } },
+        Block::Heading(heading) => html! { h3 { (words(&heading)) } },
+        Block::Paragraph(text) => html! { p { (words(&text)) } },
+        Block::Item(first) => html! { ul { li { (words(&first)) } (items(rest)) } },
+        Block::Numbered(number, text) => step(number, &text, rest),
+        Block::Part(text) => html! { p { (words(&text)) } },
+        Block::Table(table) => table_markup(&table),
+        Block::Drawing(drawing) => html! { figure { (inline(&drawing)) } },
+        Block::Gap => html! {},
+    }
+}
+
+fn items(rest: &mut Peekable<IntoIter<Block>>) -> Markup {
+    html! {
+        @while let Some(Block::Item(text)) = rest.next_if(|next| matches!(next, Block::Item(_))) {
+            li { (words(&text)) }
+        }
+    }
+}
+
+/// A step with a box to tick, and its parts.
+fn step(number: u32, text: &str, rest: &mut Peekable<IntoIter<Block>>) -> Markup {
+    let parts: Vec<String> = std::iter::from_fn(|| {
+        let next = rest.next_if(|next| matches!(next, Block::Part(_)))?;
+        match next {
+            Block::Part(text) => Some(text),
+            _ => None,
+        }
+    })
+    .collect();
+    html! {
+        div.step {
+            label { input type="checkbox"; span.number { (number) "." } span { (words(text)) } }
+            @if !parts.is_empty() { ul { @for part in parts { li { (words(&part)) } } } }
+        }
+    }
+}
+
+/// A table that is scrolled sideways where it finds no room.
+fn table_markup(table: &Table) -> Markup {
+    let headings: Vec<(&str, bool)> = table.headings().collect();
+    let label: Vec<&str> = headings.iter().map(|(heading, _)| *heading).collect();
+    html! {
+        div.table role="group" tabindex="0" aria-label={ "Table: " (label.join(", ")) } {
+            table {
+                thead { tr {
+                    @for (heading, numbers) in &headings { th scope="col" .count[*numbers] { (heading) } }
+                } }
+                tbody {
+                    @for row in table.rows() {
+                        tr {
+                            @for (cell, (_, numbers)) in row.iter().zip(&headings) {
+                                td .count[*numbers] { (words(cell)) }
+                            }
+                        }
+                    }
+                }
+            }
+        }
+    }
+}

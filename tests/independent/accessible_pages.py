@@ -1,0 +1,74 @@
+"""Asks an accessibility checker (axe-core) what it finds on the pages of the examples.
+
+Each page is shown by Chromium in light and dark, wide and 600 pixels wide; nothing may be found, and
+nothing may be asked for beside the page itself. A page that is bad on purpose shows that the checker
+bites. Needs the PyPI package axe-core-python, for its copy of the checker, and Chromium.
+"""
+
+import json
+import pathlib
+import subprocess
+import sys
+import tempfile
+
+import axe_core_python
+
+CHECKER = pathlib.Path(axe_core_python.__file__).with_name("axe.min.js").read_text()
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+CHROMIUM = [
+    "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
+    "--disable-background-networking", "--disable-component-update", "--disable-sync",
+    "--virtual-time-budget=20000", "--dump-dom",
+]
+LOOKS = {
+    "light": [],
+    "dark": ["--blink-settings=preferredColorScheme=0"],
+}
+WIDTHS = [600, 1200]
+RUN = """
+<script>CHECKER</script>
+<script>
+axe.run().then(found => {
+    const told = {
+        found: found.violations.map(one => one.id + " x" + one.nodes.length),
+        dark: matchMedia("(prefers-color-scheme: dark)").matches,
+        asked: performance.getEntriesByType("resource").length,
+        wider: document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    };
+    document.documentElement.innerHTML = "<pre>" + JSON.stringify(told) + "</pre>";
+});
+</script>
+"""
+BAD = "<!doctype html><html><body><img src='data:,'><p style='color:#ccc;background:#fff'>Pale"
+
+
+def told(page, look, width):
+    """What the checker finds on a page."""
+    page += RUN.replace("CHECKER", CHECKER.replace("</script", "<\\/script"))
+    with tempfile.TemporaryDirectory() as folder:
+        path = pathlib.Path(folder, "page.html")
+        path.write_text(page)
+        command = CHROMIUM + LOOKS[look] + [
+            f"--user-data-dir={folder}/profile", f"--window-size={width},900", f"file://{path}"
+        ]
+        shown = subprocess.run(command, capture_output=True, text=True, check=True).stdout
+    return json.loads(shown[shown.index("<pre>") + 5 : shown.index("</pre>")])
+
+
+def main():
+    """Prints each page with what is found on it; fails where anything is."""
+    bad = told(BAD, "light", 1200)["found"]
+    print(f"a bad page: {', '.join(bad)}")
+    sound = len(bad) >= 3
+    for path in sorted(ROOT.glob("examples/*/*.packet/packet.html")):
+        for look in LOOKS:
+            for width in WIDTHS:
+                answer = told(path.read_text(), look, width)
+                expected = {"found": [], "dark": look == "dark", "asked": 0, "wider": 0}
+                sound &= answer == expected
+                print(f"{path.relative_to(ROOT)}, {look}, {width}: {answer}")
+    sys.exit(0 if sound else 1)
+
+
+if __name__ == "__main__":
+    main()
