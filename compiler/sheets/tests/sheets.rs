@@ -5,7 +5,9 @@ mod jobs;
 
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{Expectation, Note, Warning};
-use pelmet_sheets::{ALL, MINIMUM_WIDTH, SheetKind, TextOptions, elevations, layouts, sheet, text};
+use pelmet_sheets::{
+    ALL, MINIMUM_WIDTH, SheetKind, TextOptions, elevations, html, layouts, sheet, text,
+};
 use unicode_width::UnicodeWidthStr;
 
 fn at(width: usize) -> TextOptions {
@@ -162,4 +164,38 @@ fn the_reading_room_as_drawings() {
     for (cloth, drawing) in layouts(&reading_room()) {
         insta::assert_snapshot!(format!("layout-{cloth}"), drawing);
     }
+}
+
+/// Names are the maker's own, and a title may hold anything that is text.
+#[test]
+fn whatever_a_job_is_called_the_page_stays_whole() {
+    let mut packet = reading_room();
+    packet.title = String::from("<script>alert(1)</script> & \"Fenêtres\" 🪡");
+    let page = html(&packet);
+    assert!(
+        page.contains("<title>&lt;script&gt;alert(1)&lt;/script&gt; &amp; "),
+        "{page}"
+    );
+    assert!(!page.contains("<script"));
+    for sheet in ALL {
+        let anchor = pelmet_sheets::title(sheet).to_lowercase().replace(' ', "-");
+        assert!(page.contains(&format!("href=\"#{anchor}\"")), "{anchor}");
+        assert!(
+            page.contains(&format!("<section id=\"{anchor}\"")),
+            "{anchor}"
+        );
+    }
+}
+
+#[test]
+fn the_page_asks_for_nothing_outside_itself() {
+    let page = html(&reading_room());
+    for asks in [" src=", "url(", "@import", "<link", "<iframe"] {
+        assert!(!page.contains(asks), "{asks}");
+    }
+    let addresses = page.matches("http").count();
+    assert_eq!(
+        addresses,
+        page.matches("http://www.w3.org/2000/svg").count()
+    );
 }
