@@ -10,6 +10,10 @@ use crate::item::WorkStep;
 use crate::reader::Reader;
 use crate::scope::Scope;
 
+/// The most sentences one making method may have. Some are said once for each pleat, so many times
+/// over.
+pub(crate) const MAXIMUM_SENTENCES: usize = 200;
+
 /// The steps of a making method, each with the places of its sentences.
 pub(crate) type PlacedSteps = (Vec<MakingStep>, Vec<Vec<SentencePlace>>);
 
@@ -19,6 +23,11 @@ const STEP: &str = "words in quotes, perhaps after `when FIGURE`, `when no FIGUR
 impl<'t> Reader<'t> {
     /// The steps; one that cannot be read is reported.
     pub fn work_steps(&mut self, written: &'t [WorkStep<'t>], scope: &Scope<'t>) -> PlacedSteps {
+        let phrases = written.iter().flat_map(|step| step.said.phrases);
+        if let Some(beyond) = phrases.into_iter().nth(MAXIMUM_SENTENCES) {
+            self.report(codes::too_many_sentences(beyond.span, MAXIMUM_SENTENCES));
+            return PlacedSteps::default();
+        }
         let steps = written.iter().map(|step| self.work_step_read(step, scope));
         steps.unzip()
     }

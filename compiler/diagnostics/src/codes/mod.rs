@@ -145,6 +145,7 @@ pub mod too_many_corners;
 pub mod too_many_mistakes;
 pub mod too_many_pieces;
 pub mod too_many_pleats;
+pub mod too_many_sentences;
 pub mod too_many_widths;
 pub mod too_many_words;
 pub mod too_narrow_for_allowance;
@@ -314,6 +315,7 @@ codes! {
     too_many_mistakes
     too_many_pieces
     too_many_pleats
+    too_many_sentences
     too_many_widths
     too_many_words
     too_narrow_for_allowance

@@ -52,11 +52,11 @@ fn weighed(bench: Bench<'_>) -> String {
         return String::new();
     };
     let method = if sum > Ratio::from_integer(MOST_FOR_METHOD_ONE) {
-        "more than 700 g/m2, for which NFPA 701 has its method 2"
+        "which is more than 700 g/m2, and for that NFPA 701 has its method 2"
     } else {
-        "no more than 700 g/m2, for which NFPA 701 has its method 1"
+        "which is no more than 700 g/m2, and for that NFPA 701 has its method 1"
     };
-    format!("It weighs {}: {method}.", in_words(&cloths, sum))
+    format!("Weighed by the area: {}, {method}.", in_words(&cloths, sum))
 }
 
 fn in_words(cloths: &[(&str, Option<Ratio>)], sum: Ratio) -> String {
@@ -67,6 +67,6 @@ fn in_words(cloths: &[(&str, Option<Ratio>)], sum: Ratio) -> String {
     let named: Vec<String> = named.collect();
     match named.len() {
         1 => listed(&named),
-        _ => format!("{}, {} together", listed(&named), grams(sum)),
+        _ => format!("{}, together {}", listed(&named), grams(sum)),
     }
 }

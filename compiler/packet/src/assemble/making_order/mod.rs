@@ -54,19 +54,22 @@ impl Bench<'_> {
         let own = self.hung.made.steps.iter();
         let own: Vec<Draft> = own.map(|step| said::draft(self, step)).collect();
         let says_itself = |draft: &Draft| own.iter().any(|step| step.name == draft.name);
+        let is_new = |draft: &Draft| !says_itself(draft);
         let added = [
-            fold::mark(self),
             fold::fold(self),
             Some(fold::measure(self)),
             heading::heading(self),
         ];
-        let added = added.into_iter().flatten();
-        let added: Vec<Draft> = added.filter(|draft| !says_itself(draft)).collect();
+        let added: Vec<Draft> = added.into_iter().flatten().filter(is_new).collect();
+        let mark = fold::mark(self).filter(is_new);
         let unsaid = own.is_empty().then(|| said::unsaid(self));
+        let (made, finished) = up_to_marks(own);
         cloth_check::cloth_check(self)
             .into_iter()
-            .chain(own)
             .chain(unsaid)
+            .chain(made)
+            .chain(mark)
+            .chain(finished)
             .chain(added)
             .chain([hang::hang(self), hang::check(self)])
             .collect()
@@ -112,6 +115,17 @@ impl Draft {
         }
     }
 }
+
+/// A method's own steps, parted before the first that needs what is marked on the made-up panel.
+fn up_to_marks(mut steps: Vec<Draft>) -> (Vec<Draft>, Vec<Draft>) {
+    let needs_marks = |step: &Draft| NEED_MARKS.contains(&&*step.name);
+    let at = steps.iter().position(needs_marks).unwrap_or(steps.len());
+    let finished = steps.split_off(at);
+    (steps, finished)
+}
+
+/// The steps that follow the marking, by name.
+const NEED_MARKS: [&str; 4] = ["pleat", "gather", "measure", "heading"];
 
 fn names(cautions: &[CautionKind]) -> Vec<String> {
     let names = cautions.iter().map(|caution| caution.name().to_owned());
