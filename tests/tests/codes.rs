@@ -130,6 +130,7 @@ fn every_fix_of_an_example_mends_it() {
 /// What the sums find and yet no sum explains, each with the reason.
 const WITHOUT_SUM: &[(&str, &str)] = &[
     ("edge-without-length", "one length, and it is nothing"),
+    ("expectation-not-known", "a figure that is missing"),
     ("figure-absent", "a part the panel has not"),
     ("fill-outside-row", "a panel in the wrong place"),
     ("halves-differ", "two shapes, not two lengths"),

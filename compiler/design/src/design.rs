@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{FileId, Span};
-use pelmet_measure::{Length, Style};
+use pelmet_measure::{Length, Mass, Money, Style};
 use pelmet_workroom::{Figure, Job};
 
 /// A design with every name, template and sum resolved. What is left to do is workroom sums.
@@ -143,6 +143,8 @@ pub enum ExpectedSubject {
         /// Which size.
         size: WindowSize,
     },
+    /// What the whole job comes to.
+    Job(JobSize),
 }
 
 /// Sizes of a panel that can be expected.
@@ -164,6 +166,12 @@ pub enum PanelSize {
     Pleats,
     /// The most layers anywhere.
     Layers,
+    /// What one such panel weighs.
+    Weight,
+    /// How thick its thickest stack is.
+    ThickestStack,
+    /// The tape along its edges.
+    Tape,
 }
 
 /// Lengths of cloth that can be expected.
@@ -173,6 +181,8 @@ pub enum FabricSize {
     Bought,
     /// Exact.
     Exact,
+    /// What its bought length costs.
+    Cost,
 }
 
 /// Sizes of a window that can be expected.
@@ -180,6 +190,19 @@ pub enum FabricSize {
 pub enum WindowSize {
     /// What the row covers.
     Covered,
+    /// What all its panels weigh.
+    Weight,
+}
+
+/// What can be expected of the whole job.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum JobSize {
+    /// What all that is made weighs.
+    Weight,
+    /// What it costs to make.
+    Cost,
+    /// What is asked for it.
+    Quote,
 }
 
 /// What a size should be.
@@ -207,4 +230,44 @@ pub enum Expected {
     Length(Length),
     /// A count.
     Count(u32),
+    /// A weight.
+    Weight(Mass),
+    /// An amount of money.
+    Money(Money),
+}
+
+impl Expected {
+    /// Nothing, of the same kind.
+    #[must_use]
+    pub fn nothing(self) -> Self {
+        self.with_units(0)
+    }
+
+    /// The value in the smallest units of its kind: nanometres, pieces, micrograms, hundredths.
+    #[must_use]
+    pub fn units(self) -> i64 {
+        match self {
+            Self::Length(length) => length.nanometres(),
+            Self::Count(count) => count.into(),
+            Self::Weight(weight) => weight.micrograms(),
+            Self::Money(money) => money.hundredths(),
+        }
+    }
+
+    /// So many of those units, of the same kind; a count is never less than none.
+    #[must_use]
+    pub fn with_units(self, units: i64) -> Self {
+        match self {
+            Self::Length(_) => Self::Length(Length::from_nanometres(units)),
+            Self::Count(_) => Self::Count(u32::try_from(units.max(0)).unwrap_or(u32::MAX)),
+            Self::Weight(_) => Self::Weight(Mass::from_micrograms(units)),
+            Self::Money(_) => Self::Money(Money::from_hundredths(units)),
+        }
+    }
+
+    /// Whether two values are of one kind.
+    #[must_use]
+    pub fn is_like(self, other: Self) -> bool {
+        std::mem::discriminant(&self) == std::mem::discriminant(&other)
+    }
 }

@@ -30,8 +30,8 @@ mod scope;
 mod sum;
 
 pub use design::{
-    Accepted, Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, PanelSize,
-    PanelWay, SentencePlace, Ways, WindowSize, WindowWay,
+    Accepted, Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize,
+    PanelSize, PanelWay, SentencePlace, Ways, WindowSize, WindowWay,
 };
 pub use kind::{Kind, Property};
 pub use list::MAXIMUM_LIST_ROWS;

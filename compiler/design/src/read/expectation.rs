@@ -1,13 +1,14 @@
 //! Reading what a design expects of its own answer.
 
 use pelmet_diagnostics::{Span, codes, did_you_mean};
-use pelmet_measure::{Dimension, Length};
+use pelmet_measure::{Dimension, Money, Quantity};
 use pelmet_syntax::tree::{Entry, Term};
 use pelmet_workroom::{Job, WindowOrder};
 
 use crate::cursor::Cursor;
 use crate::design::{
-    Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, PanelSize, WindowSize,
+    Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize, PanelSize,
+    WindowSize,
 };
 use crate::gather::World;
 use crate::kind::Kind;
@@ -22,7 +23,15 @@ enum Size {
     Panel(PanelSize),
     Fabric(FabricSize),
     Window(WindowSize),
+    /// Of a panel, a window or the job, as the name says.
+    Weight,
+    /// Of a cloth or the job.
+    Cost,
+    Quote,
 }
+
+/// What stands for the whole job.
+const JOB: &str = "job";
 
 const SIZES: &[(&[&str], Size)] = &[
     (
@@ -39,6 +48,14 @@ const SIZES: &[(&[&str], Size)] = &[
     (&["bought"], Size::Fabric(FabricSize::Bought)),
     (&["exact"], Size::Fabric(FabricSize::Exact)),
     (&["covered"], Size::Window(WindowSize::Covered)),
+    (
+        &["thickest", "stack"],
+        Size::Panel(PanelSize::ThickestStack),
+    ),
+    (&["tape"], Size::Panel(PanelSize::Tape)),
+    (&["weight"], Size::Weight),
+    (&["cost"], Size::Cost),
+    (&["quote"], Size::Quote),
 ];
 
 impl Size {
@@ -141,7 +158,10 @@ impl<'t> Reader<'t> {
         job: &Job,
         whole: bool,
     ) -> Option<ExpectedSubject> {
-        match (size, names) {
+        match (of_named(size, names, job), names) {
+            (Size::Weight, [_]) => Some(ExpectedSubject::Job(JobSize::Weight)),
+            (Size::Cost, [_]) => Some(ExpectedSubject::Job(JobSize::Cost)),
+            (Size::Quote, [(JOB, _)]) => Some(ExpectedSubject::Job(JobSize::Quote)),
             (Size::Panel(size), [(panel, span)]) => {
                 let windows: Vec<&WindowOrder> = job.windows.iter().collect();
                 self.panel_in(&windows, panel, *span, whole)?;
@@ -221,10 +241,8 @@ impl<'t> Reader<'t> {
         let value = self.expected(&mut cursor, size)?;
         let within = if cursor.words(&["within"]) {
             self.expected(&mut cursor, size)?
-        } else if size.counts() {
-            Expected::Count(0)
         } else {
-            Expected::Length(Length::ZERO)
+            value.nothing()
         };
         self.nothing_more(&cursor, "expect", EXPECT)?;
         Some(ExpectedBound::Equals { value, within })
@@ -256,23 +274,55 @@ impl<'t> Reader<'t> {
     fn expected(&mut self, cursor: &mut Cursor<'t>, size: Size) -> Option<Expected> {
         let term: &'t Term = self.next_term(cursor, "expect", "a value")?;
         let amount = self.amount(term, &Scope::default())?;
-        if !size.counts() {
-            return self
-                .length_from(amount, term, &Scope::default())
-                .map(Expected::Length);
+        if size.counts() {
+            return self.expected_count(amount.fixed, term);
         }
-        match amount.fixed.as_count() {
-            Some(count) => Some(Expected::Count(count)),
-            None => {
-                let found = amount.fixed.dimension;
-                let report = if found == Dimension::NUMBER {
-                    codes::count_not_whole(term.span, "expect", self.sources.snippet(term.span), 0)
-                } else {
-                    codes::kind_wanted(term.span, "a count", found.in_words())
-                };
-                self.report(report);
-                None
+        let (wanted, value) = match size {
+            Size::Weight => (
+                "a weight",
+                amount.fixed.as_mass().map(Expected::Weight).ok(),
+            ),
+            Size::Cost | Size::Quote => {
+                let money = Money::from_hundredths(100).scaled(amount.fixed.amount);
+                let is_number = amount.fixed.dimension == Dimension::NUMBER;
+                let money = is_number.then_some(Expected::Money(money));
+                ("an amount of money as a plain number", money)
             }
+            _ => {
+                let length = self.length_from(amount, term, &Scope::default());
+                return length.map(Expected::Length);
+            }
+        };
+        if value.is_none() {
+            let found = amount.fixed.dimension.in_words();
+            self.report(codes::kind_wanted(term.span, wanted, found));
         }
+        value
+    }
+
+    fn expected_count(&mut self, amount: Quantity, term: &'t Term) -> Option<Expected> {
+        let count = amount.as_count().map(Expected::Count);
+        if count.is_none() {
+            let found = amount.dimension;
+            let report = if found == Dimension::NUMBER {
+                codes::count_not_whole(term.span, "expect", self.sources.snippet(term.span), 0)
+            } else {
+                codes::kind_wanted(term.span, "a count", found.in_words())
+            };
+            self.report(report);
+        }
+        count
+    }
+}
+
+/// What a weight or a cost is of: the job, a window, a panel or a cloth, as the names say.
+fn of_named(size: Size, names: &[(&str, Span)], job: &Job) -> Size {
+    let is_window = |name: &str| job.windows.iter().any(|window| window.name == name);
+    match (size, names) {
+        (_, [(JOB, _)]) => size,
+        (Size::Weight, [(name, _)]) if is_window(name) => Size::Window(WindowSize::Weight),
+        (Size::Weight, _) => Size::Panel(PanelSize::Weight),
+        (Size::Cost, _) => Size::Fabric(FabricSize::Cost),
+        _ => size,
     }
 }

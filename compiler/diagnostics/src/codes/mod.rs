@@ -32,6 +32,7 @@ pub mod drop_too_short;
 pub mod edge_inside_fold;
 pub mod edge_without_length;
 pub mod equals_for_colon;
+pub mod expectation_not_known;
 pub mod expectation_not_met;
 pub mod fastener_wider_than_tail;
 pub mod figure_absent;
@@ -202,6 +203,7 @@ codes! {
     edge_inside_fold
     edge_without_length
     equals_for_colon
+    expectation_not_known
     expectation_not_met
     fastener_wider_than_tail
     figure_absent

@@ -26,7 +26,8 @@ use pelmet_workroom::{Job, PanelMade, PanelOrder, Work};
 
 use crate::lay::LaidCloth;
 use crate::packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
-use printer::Printer;
+pub(crate) use printer::{Printer, cost};
+pub(crate) use quote::quoted;
 
 /// Everything a packet is assembled from.
 pub struct Parts<'a> {
@@ -125,7 +126,7 @@ fn units(printer: &Printer<'_>) -> Units {
 }
 
 /// What all the windows weigh; `None` where one of them is not known.
-fn weight(work: &Work) -> Option<Mass> {
+pub(crate) fn weight(work: &Work) -> Option<Mass> {
     work.windows.iter().map(|window| window.weight).sum()
 }
 

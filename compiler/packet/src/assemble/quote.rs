@@ -3,11 +3,11 @@
 use std::collections::BTreeMap;
 
 use pelmet_measure::{Money, Quantity, Ratio, number_text};
-use pelmet_workroom::{Job, PanelMade, WorkPer, WorkStep};
+use pelmet_workroom::{Job, PanelMade, Work, WorkPer, WorkStep};
 
 use super::notion::{Bought, bought};
 use super::printer::{Printer, cost, money};
-use super::{HungPanel, number};
+use super::{HungPanel, hung_panels, number};
 use crate::lay::LaidCloth;
 use crate::packet::{Markup, Quote, QuoteKind, QuoteLine};
 
@@ -18,21 +18,20 @@ pub(crate) fn quote(
     laid: &[LaidCloth],
     printer: &Printer<'_>,
 ) -> Option<Quote> {
-    let entries = cloths(job, laid, printer)
-        .into_iter()
-        .chain(notions(&bought(panels, job), printer))
-        .chain(labour(panels, job));
+    let entries = entries(panels, job, laid, printer);
+    let Asked {
+        cost,
+        markup,
+        asked,
+    } = asked(&entries, job)?;
     let (priced, not_priced): (Vec<Entry>, Vec<Entry>) =
-        entries.partition(|entry| entry.cost.is_some());
-    let together: Money = priced.iter().filter_map(|entry| entry.cost).sum();
-    let markup = job.markup.map(|part| (part, together.scaled(part)));
-    let asked = together + markup.map_or(Money::ZERO, |(_, amount)| amount);
-    (!priced.is_empty()).then(|| Quote {
+        entries.into_iter().partition(|entry| entry.cost.is_some());
+    Some(Quote {
         lines: priced
             .into_iter()
             .filter_map(|entry| entry.line(printer))
             .collect(),
-        cost: printer.amount(together),
+        cost: printer.amount(cost),
         markup: markup.map(|(part, amount)| Markup {
             percent: percent(part),
             amount: printer.amount(amount),
@@ -40,6 +39,55 @@ pub(crate) fn quote(
         total: printer.amount(asked),
         not_priced: not_priced.into_iter().map(|entry| entry.name).collect(),
     })
+}
+
+/// What a job comes to in money.
+pub(crate) struct Asked {
+    /// What it costs to make.
+    pub(crate) cost: Money,
+    /// What is added to that, by its part.
+    markup: Option<(Ratio, Money)>,
+    /// What is asked for it.
+    pub(crate) asked: Money,
+}
+
+/// What a job comes to; `None` where anything in it has no price, or a panel is missing.
+pub(crate) fn quoted(
+    job: &Job,
+    work: &Work,
+    laid: &[LaidCloth],
+    printer: &Printer<'_>,
+) -> Option<Asked> {
+    let panels = hung_panels(job, work)?;
+    let entries = entries(&panels, job, laid, printer);
+    let all_priced = entries.iter().all(|entry| entry.cost.is_some());
+    asked(&entries, job).filter(|_| all_priced)
+}
+
+fn asked(entries: &[Entry], job: &Job) -> Option<Asked> {
+    let mut costs = entries.iter().filter_map(|entry| entry.cost).peekable();
+    costs.peek()?;
+    let cost: Money = costs.sum();
+    let markup = job.markup.map(|part| (part, cost.scaled(part)));
+    Some(Asked {
+        cost,
+        markup,
+        asked: cost + markup.map_or(Money::ZERO, |(_, amount)| amount),
+    })
+}
+
+/// Everything that has a price or should have one.
+fn entries(
+    panels: &[HungPanel<'_>],
+    job: &Job,
+    laid: &[LaidCloth],
+    printer: &Printer<'_>,
+) -> Vec<Entry> {
+    let entries = cloths(job, laid, printer).into_iter();
+    entries
+        .chain(notions(&bought(panels, job), printer))
+        .chain(labour(panels, job))
+        .collect()
 }
 
 /// A line before it is known to have a price.

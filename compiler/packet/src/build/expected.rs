@@ -1,16 +1,14 @@
 //! Expected values: by how much one is out, and how it is told.
 
 use pelmet_design::{Expected, ExpectedBound};
-use pelmet_measure::Length;
 use pelmet_workroom::ROUNDING;
 
-/// How far a value is from what was expected: too much where positive.
+/// How far a value is from what was expected.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub(crate) enum Out {
-    /// By a length.
-    Length(Length),
-    /// By a count.
-    Count(i64),
+pub(crate) struct Out {
+    /// By how much.
+    by: Expected,
+    too_much: bool,
 }
 
 /// By how much a value is outside its bound; `None` where it is inside.
@@ -31,10 +29,7 @@ pub(crate) fn out_of_bound(actual: Expected, bound: ExpectedBound) -> Option<Out
 /// The bound in words: `10 in within 1/4 in`, `at most 6 yd`.
 pub(crate) fn bound_in_words(bound: ExpectedBound, printed: impl Fn(Expected) -> String) -> String {
     match bound {
-        ExpectedBound::Equals {
-            value,
-            within: Expected::Length(Length::ZERO) | Expected::Count(0),
-        } => printed(value),
+        ExpectedBound::Equals { value, within } if within.units() == 0 => printed(value),
         ExpectedBound::Equals { value, within } => {
             format!("{} within {}", printed(value), printed(within))
         }
@@ -46,13 +41,14 @@ pub(crate) fn bound_in_words(bound: ExpectedBound, printed: impl Fn(Expected) ->
 
 impl Out {
     /// In words: `1 3/4 in too much`, `2 too few`.
-    pub(crate) fn in_words(self, printed: impl Fn(Length) -> String) -> String {
-        match self {
-            Self::Length(by) if by.is_negative() => format!("{} too little", printed(by.abs())),
-            Self::Length(by) => format!("{} too much", printed(by)),
-            Self::Count(by) if by.is_negative() => format!("{} too few", by.unsigned_abs()),
-            Self::Count(by) => format!("{by} too many"),
-        }
+    pub(crate) fn in_words(self, printed: impl Fn(Expected) -> String) -> String {
+        let out = match (self.by, self.too_much) {
+            (Expected::Count(_), true) => "too many",
+            (Expected::Count(_), false) => "too few",
+            (_, true) => "too much",
+            (_, false) => "too little",
+        };
+        format!("{} {out}", printed(self.by))
     }
 
     /// The sum that shows it for a value that came out, printed as `actual`:
@@ -61,28 +57,22 @@ impl Out {
         self,
         value: Expected,
         actual: &str,
-        printed: impl Fn(Length) -> String,
-    ) -> Option<String> {
-        let (limit, too_little) = match (value, self) {
-            (Expected::Length(value), Self::Length(by)) => (printed(value - by), by.is_negative()),
-            (Expected::Count(value), Self::Count(by)) => {
-                let limit = i64::from(value).saturating_sub(by);
-                (limit.to_string(), by < 0)
-            }
-            _ => return None,
-        };
-        let out = self.in_words(printed);
-        Some(if too_little {
-            format!("{limit} wanted - {actual} = {out}")
+        printed: impl Fn(Expected) -> String,
+    ) -> String {
+        let by = self.by.units();
+        let out = self.in_words(&printed);
+        let limit = |by| printed(value.with_units(value.units().saturating_sub(by)));
+        if self.too_much {
+            format!("{actual} - {} allowed = {out}", limit(by))
         } else {
-            format!("{actual} - {limit} allowed = {out}")
-        })
+            format!("{} wanted - {actual} = {out}", limit(by.saturating_neg()))
+        }
     }
 
     fn opposite(self) -> Self {
-        match self {
-            Self::Length(by) => Self::Length(-by),
-            Self::Count(by) => Self::Count(by.saturating_neg()),
+        Self {
+            too_much: !self.too_much,
+            ..self
         }
     }
 }
@@ -90,50 +80,33 @@ impl Out {
 /// The least and the most a bound allows.
 fn limits(bound: ExpectedBound) -> (Option<Expected>, Option<Expected>) {
     match bound {
-        ExpectedBound::Equals { value, within } => (less(value, within), more(value, within)),
+        ExpectedBound::Equals { value, within } => {
+            let by = within.units();
+            let moved = |by: i64| value.with_units(value.units().saturating_add(by));
+            (Some(moved(by.saturating_neg())), Some(moved(by)))
+        }
         ExpectedBound::AtMost(most) => (None, Some(most)),
         ExpectedBound::AtLeast(least) => (Some(least), None),
         ExpectedBound::Between(least, most) => (Some(least), Some(most)),
     }
 }
 
-fn less(value: Expected, by: Expected) -> Option<Expected> {
-    match (value, by) {
-        (Expected::Length(value), Expected::Length(by)) => Some(Expected::Length(value - by)),
-        (Expected::Count(value), Expected::Count(by)) => {
-            Some(Expected::Count(value.saturating_sub(by)))
-        }
-        _ => None,
-    }
-}
-
-fn more(value: Expected, by: Expected) -> Option<Expected> {
-    match (value, by) {
-        (Expected::Length(value), Expected::Length(by)) => Some(Expected::Length(value + by)),
-        (Expected::Count(value), Expected::Count(by)) => {
-            Some(Expected::Count(value.saturating_add(by)))
-        }
-        _ => None,
-    }
-}
-
 /// By how much one value is more than another; `None` where it is not, or they are not of one kind.
 fn beyond(value: Expected, limit: Expected) -> Option<Out> {
-    match (value, limit) {
-        (Expected::Length(value), Expected::Length(limit)) => {
-            (value - limit > ROUNDING).then_some(Out::Length(value - limit))
-        }
-        (Expected::Count(value), Expected::Count(limit)) => {
-            let by = i64::from(value).saturating_sub(limit.into());
-            (by > 0).then_some(Out::Count(by))
-        }
-        _ => None,
-    }
+    let rounding = match value {
+        Expected::Length(_) => ROUNDING.nanometres(),
+        _ => 0,
+    };
+    let by = value.units().saturating_sub(limit.units());
+    (value.is_like(limit) && by > rounding).then(|| Out {
+        by: value.with_units(by),
+        too_much: true,
+    })
 }
 
 #[cfg(test)]
 mod tests {
-    use pelmet_design::Expected::{Count, Length as Of};
+    use pelmet_design::Expected::{self, Count, Length as Of};
     use pelmet_design::ExpectedBound::{AtLeast, AtMost, Between, Equals};
     use pelmet_measure::{Length, Style};
 
@@ -141,6 +114,18 @@ mod tests {
 
     fn inches(whole: i64) -> Length {
         Length::inches(whole)
+    }
+
+    /// Too much where positive.
+    fn out(by: i64, of: impl Fn(i64) -> Expected) -> Out {
+        Out {
+            by: of(by.abs()),
+            too_much: by > 0,
+        }
+    }
+
+    fn count(of: i64) -> Expected {
+        Count(u32::try_from(of).expect("a small count"))
     }
 
     #[test]
@@ -163,7 +148,7 @@ mod tests {
             (1, Between(Of(inches(3)), Of(inches(5))), Some(-2)),
             (4, Between(Of(inches(3)), Of(inches(5))), None),
         ] {
-            let out = out.map(|by| Out::Length(inches(by)));
+            let out = out.map(|by| super::tests::out(by, |by| Of(inches(by))));
             assert_eq!(
                 out_of_bound(Of(inches(actual)), bound),
                 out,
@@ -187,7 +172,7 @@ mod tests {
         ] {
             assert_eq!(
                 out_of_bound(Count(actual), bound),
-                out.map(Out::Count),
+                out.map(|by: i64| super::tests::out(by, count)),
                 "{actual} {bound:?}"
             );
         }
@@ -207,7 +192,10 @@ mod tests {
         let micrometres = Length::from_nanometres(2_000);
         assert_eq!(
             out_of_bound(Of(third - micrometres), bound),
-            Some(Out::Length(-micrometres))
+            Some(Out {
+                by: Of(micrometres),
+                too_much: false
+            })
         );
     }
 
@@ -217,6 +205,7 @@ mod tests {
         let printed = |value| match value {
             Of(length) => style.plain(length),
             Count(count) => count.to_string(),
+            other => format!("{other:?}"),
         };
         let (one, ten) = (Of(inches(1)), Of(inches(10)));
         for (bound, text) in [
@@ -248,12 +237,12 @@ mod tests {
             assert_eq!(bound_in_words(bound, printed), text);
         }
         for (out, text) in [
-            (Out::Length(inches(2)), "2 in too much"),
-            (Out::Length(-inches(2)), "2 in too little"),
-            (Out::Count(3), "3 too many"),
-            (Out::Count(-1), "1 too few"),
+            (out(2, |by| Of(inches(by))), "2 in too much"),
+            (out(-2, |by| Of(inches(by))), "2 in too little"),
+            (out(3, count), "3 too many"),
+            (out(-1, count), "1 too few"),
         ] {
-            assert_eq!(out.in_words(|length| style.plain(length)), text);
+            assert_eq!(out.in_words(printed), text);
         }
     }
 }

@@ -1,7 +1,8 @@
 //! Holding the answer against what the design expects of it.
 
 use pelmet_design::{
-    Design, Expectation as Line, Expected, ExpectedSubject, FabricSize, PanelSize, WindowSize,
+    Design, Expectation as Line, Expected, ExpectedSubject, FabricSize, JobSize, PanelSize,
+    WindowSize,
 };
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::{Length, Style};
@@ -10,6 +11,7 @@ use pelmet_workroom::Work;
 use super::broken::Broken;
 use super::expected::{bound_in_words, out_of_bound};
 use super::panel_asked::PanelAsked;
+use crate::assemble::{Printer, cost, quoted, weight};
 use crate::lay::{LaidCloth, window_order};
 use crate::packet::Expectation;
 
@@ -39,6 +41,7 @@ impl Judge<'_> {
         let mut judged = Vec::new();
         for line in &self.design.expectations {
             let sizes = self.sizes(&line.subject);
+            found.extend(self.not_known(line, &sizes));
             found.extend(self.not_met(line, &sizes));
             judged.extend(came_out(line, &sizes));
         }
@@ -49,19 +52,17 @@ impl Judge<'_> {
     /// The report of an expectation that at least one size does not meet: the first is told in
     /// full, the others in a line each.
     fn not_met(&self, line: &Line, sizes: &[CameOut]) -> Option<Diagnostic> {
-        let printed = |length| self.printed(&line.subject, length);
+        let printed = |value| self.printed(&line.subject, value);
         let mut unmet = sizes.iter().filter_map(|size| {
             let out = out_of_bound(size.value, line.bound)?;
             Some((size, out, out.in_words(printed)))
         });
         let (first, by, out) = unmet.next()?;
-        let expected = bound_in_words(line.bound, |value| match value {
-            Expected::Length(length) => printed(length),
-            Expected::Count(count) => count.to_string(),
-        });
+        let expected = bound_in_words(line.bound, printed);
         let others = unmet.map(|(size, _, out)| format!("{} is {}, {out}", size.what, size.text));
         let by = by.sum(first.value, &first.text, printed);
-        let sum = first.sum.iter().cloned().chain(by).chain(others).collect();
+        let sum = first.sum.iter().cloned();
+        let sum = sum.chain([by]).chain(others).collect();
         Some(codes::expectation_not_met(
             (line.span, &expected),
             (&first.what, &first.text, &out),
@@ -70,11 +71,43 @@ impl Judge<'_> {
         ))
     }
 
-    /// A length in the unit its size is told in.
-    fn printed(&self, subject: &ExpectedSubject, length: Length) -> String {
-        match subject {
-            ExpectedSubject::Fabric { .. } => of_cloth(length, &self.design.style),
-            _ => self.design.style.plain(length),
+    /// The report of an expectation that cannot be judged, since something it follows from is not
+    /// stated.
+    fn not_known(&self, line: &Line, sizes: &[CameOut]) -> Option<Diagnostic> {
+        let (what, property) = match line.subject {
+            ExpectedSubject::Panel { size, .. } => match size {
+                PanelSize::Weight => ("weight", "weight"),
+                PanelSize::ThickestStack => ("thickest stack", "thickness"),
+                _ => return None,
+            },
+            ExpectedSubject::Window { .. } | ExpectedSubject::Job(JobSize::Weight) => {
+                ("weight", "weight")
+            }
+            ExpectedSubject::Fabric { .. } | ExpectedSubject::Job(JobSize::Cost) => {
+                ("cost", "price")
+            }
+            ExpectedSubject::Job(JobSize::Quote) => ("quote", "price"),
+        };
+        let is_silent = sizes.is_empty() && self.broken.spares_cloth();
+        is_silent.then(|| codes::expectation_not_known(line.span, what, property))
+    }
+
+    /// A value in the unit its size is told in.
+    fn printed(&self, subject: &ExpectedSubject, value: Expected) -> String {
+        let style = &self.design.style;
+        match (value, subject) {
+            (Expected::Length(length), ExpectedSubject::Fabric { .. }) => of_cloth(length, style),
+            (Expected::Length(length), _) => style.plain(length),
+            (Expected::Count(count), _) => count.to_string(),
+            (Expected::Weight(weight), _) => style.mass(weight),
+            (Expected::Money(money), _) => self.printer().amount(money).text,
+        }
+    }
+
+    fn printer(&self) -> Printer<'_> {
+        Printer {
+            style: self.design.style,
+            currency: self.design.currency.as_deref(),
         }
     }
 
@@ -93,6 +126,7 @@ impl Judge<'_> {
             ExpectedSubject::Window { window, size } => {
                 self.of_window(*window, *size).into_iter().collect()
             }
+            ExpectedSubject::Job(size) => self.of_job(*size).into_iter().collect(),
         }
     }
 
@@ -140,8 +174,13 @@ impl Judge<'_> {
         let (exact, bought) = laid.map_or_else(Default::default, |laid| {
             (laid.layout.exact, laid.layout.bought)
         });
+        if size == FabricSize::Cost {
+            return self.of_cost(fabric, bought);
+        }
         let (word, length, text) = match size {
-            FabricSize::Bought => ("length bought of", bought, style.bolt(bought)),
+            FabricSize::Bought | FabricSize::Cost => {
+                ("length bought of", bought, style.bolt(bought))
+            }
             FabricSize::Exact => ("exact length of", exact, style.cut(exact)),
         };
         let pieces = laid.map_or(0, |laid| laid.layout.placed.len());
@@ -164,8 +203,54 @@ impl Judge<'_> {
         })
     }
 
+    fn of_cost(&self, fabric: usize, bought: Length) -> Option<CameOut> {
+        let cloth = self.design.job.fabrics.get(fabric)?;
+        let money = cost(cloth.price.as_ref()?, bought)?;
+        let text = self.printer().amount(money).text;
+        Some(CameOut {
+            what: format!("the cost of `{}`", cloth.name),
+            sum: vec![format!(
+                "{} bought = {text}",
+                self.design.style.bolt(bought)
+            )],
+            value: Expected::Money(money),
+            text,
+            cause: self
+                .design
+                .ways
+                .fabrics
+                .get(fabric)
+                .map(|span| (*span, "of this cloth")),
+        })
+    }
+
+    fn of_job(&self, size: JobSize) -> Option<CameOut> {
+        if !self.broken.spares_cloth() {
+            return None;
+        }
+        let (what, value) = match size {
+            JobSize::Weight => ("weight", Expected::Weight(weight(self.work)?)),
+            JobSize::Cost | JobSize::Quote => {
+                let quote = quoted(&self.design.job, self.work, self.laid, &self.printer())?;
+                match size {
+                    JobSize::Quote => ("quote", Expected::Money(quote.asked)),
+                    _ => ("cost", Expected::Money(quote.cost)),
+                }
+            }
+        };
+        Some(CameOut {
+            what: format!("the {what} of the job"),
+            value,
+            text: self.printed(&ExpectedSubject::Job(size), value),
+            cause: None,
+            sum: Vec::new(),
+        })
+    }
+
     fn of_window(&self, window: usize, size: WindowSize) -> Option<CameOut> {
-        let WindowSize::Covered = size;
+        if size == WindowSize::Weight {
+            return self.of_window_weight(window);
+        }
         if !self.broken.spares_window(window) {
             return None;
         }
@@ -203,6 +288,35 @@ impl Judge<'_> {
             text: style.plain(made.covered),
             cause: Some((way.property("row"), "covered by this row")),
             sum,
+        })
+    }
+}
+
+impl Judge<'_> {
+    fn of_window_weight(&self, window: usize) -> Option<CameOut> {
+        if !self.broken.spares_window(window) {
+            return None;
+        }
+        let order = self.design.job.windows.get(window)?;
+        let made = self.work.windows.get(window)?;
+        let style = self.design.style;
+        let each = order.panels.iter().zip(&made.panels);
+        let each = each.filter_map(|(order, made)| {
+            let made = made.as_ref()?;
+            let weight = style.mass(made.weight?);
+            Some(format!("{} x `{}` at {weight}", made.quantity, order.name))
+        });
+        let weight = made.weight?;
+        Some(CameOut {
+            what: format!("the weight of `{}`", order.name),
+            value: Expected::Weight(weight),
+            text: style.mass(weight),
+            cause: None,
+            sum: vec![format!(
+                "{} = {}",
+                each.collect::<Vec<String>>().join(" + "),
+                style.mass(weight)
+            )],
         })
     }
 }

@@ -36,6 +36,12 @@ impl PanelAsked<'_> {
                 let cut = self.face()?.cut_length;
                 ("cut length", cut, self.cut_sum("made up", made_length, cut))
             }
+            PanelSize::ThickestStack => ("thickest stack", self.made.thickest_stack?, Vec::new()),
+            PanelSize::Tape => {
+                let runs = self.made.tape.iter().map(|run| run.length);
+                ("tape", runs.sum(), Vec::new())
+            }
+            PanelSize::Weight => return self.weight(window),
             PanelSize::Pleats => {
                 return self.counted("number of pleats", self.made.pleating.pleats.len(), window);
             }
@@ -50,6 +56,17 @@ impl PanelAsked<'_> {
             text: self.style.plain(value),
             cause: Some((self.cause(size), "this makes it so")),
             sum,
+        })
+    }
+
+    fn weight(&self, window: &str) -> Option<CameOut> {
+        let weight = self.made.weight?;
+        Some(CameOut {
+            what: self.in_words("weight", window),
+            value: Expected::Weight(weight),
+            text: self.style.mass(weight),
+            cause: None,
+            sum: Vec::new(),
         })
     }
 
