@@ -1,6 +1,6 @@
 //! Exact arithmetic that answers `None` where plain operators would panic.
 
-use num_traits::{CheckedAdd, CheckedDiv, CheckedMul, CheckedSub, Zero};
+use num_traits::{CheckedAdd, CheckedDiv, CheckedMul, CheckedSub};
 
 /// An exact number: a whole numerator over a whole, positive denominator, in lowest terms.
 ///
@@ -29,12 +29,7 @@ pub(crate) fn multiply(left: Ratio, right: Ratio) -> Option<Ratio> {
 
 /// `left / right`, or `None` when `right` is zero or the result too large.
 pub(crate) fn divide(left: Ratio, right: Ratio) -> Option<Ratio> {
-    // The library flips the signs of an answer with a negative denominator, which can overflow;
-    // a divisor that is already positive never lets it come to that.
-    if sound(right)? < Ratio::zero() {
-        return divide(negate(left)?, negate(right)?);
-    }
-    sound(sound(left)?.checked_div(&right)?)
+    sound(sound(left)?.checked_div(&sound(right)?)?)
 }
 
 pub(crate) fn negate(value: Ratio) -> Option<Ratio> {
@@ -145,6 +140,7 @@ fn sound(value: Ratio) -> Option<Ratio> {
 #[cfg(test)]
 mod tests {
     use super::*;
+    use num_traits::Zero;
     use proptest::prelude::*;
 
     #[test]
@@ -152,7 +148,9 @@ mod tests {
         let half_range = 1_i128 << 64;
         let negative = Ratio::from_integer(-(1_i128 << 63));
         assert_eq!(multiply(negative, Ratio::from_integer(half_range)), None);
-        assert_eq!(divide(negative, Ratio::new(-1, half_range)), None);
+        for sign in [1, -1] {
+            assert_eq!(divide(negative, Ratio::new(sign, half_range)), None);
+        }
         assert_eq!(
             add(Ratio::from_integer(i128::MAX), Ratio::from_integer(1)),
             None
