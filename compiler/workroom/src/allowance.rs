@@ -8,7 +8,7 @@ use pelmet_measure::Length;
 use crate::allowance_edge::{MovedEdge, Trimmed, trim};
 use crate::crossing::crossings;
 use crate::curve::{NEAREST, way};
-use crate::geometry::{Span, doubled_area, with_previous};
+use crate::geometry::{Span, with_previous};
 use crate::{
     Corner, CornerRelief, Curve, Edge, EdgeKind, LayerMaking, OutlineMatter, Point, Shape,
 };
@@ -38,19 +38,14 @@ pub(crate) fn edge_allowances(shape: &Shape, making: &LayerMaking) -> Vec<Length
 /// point and rounded once, to the nanometre. A curve stays within 0.1 mm of its allowance as long
 /// as that is less than four times its radius.
 pub(crate) fn grow(shape: &Shape, by: &[Length]) -> Result<Shape, Vec<OutlineMatter>> {
-    let outward = if doubled_area(&shape.polygon()) > 0 {
-        -1.0
-    } else {
-        1.0
-    };
     let moved: Vec<MovedEdge> = shape
         .runs()
         .zip(by)
-        .map(|((edge, from, to), by)| MovedEdge::new(edge, (from, to), *by, outward))
+        .map(|((edge, from, to), by)| MovedEdge::new(edge, (from, to), *by))
         .collect();
     let corners: Vec<CutCorner> = with_previous(&moved.iter().collect::<Vec<_>>())
         .zip(shape.corners.iter())
-        .map(|((before, after), sewn)| corner(sewn.at, before, after, outward))
+        .map(|((before, after), sewn)| corner(sewn.at, before, after))
         .collect();
     let ends = corners.iter().cycle().skip(1);
     let trimmed: Vec<Trimmed> = moved
@@ -80,8 +75,8 @@ pub(crate) struct CutCorner {
     pub(crate) crossing: Option<(usize, usize)>,
 }
 
-fn corner(point: Point, before: &MovedEdge, after: &MovedEdge, outward: f64) -> CutCorner {
-    let convex = before.arrives.cross(after.leaves) * outward < 0.0;
+fn corner(point: Point, before: &MovedEdge, after: &MovedEdge) -> CutCorner {
+    let convex = before.arrives.cross(after.leaves) < 0.0;
     let grows_a_point = convex == (before.by + after.by >= 0.0);
     let curved = before.is_curved() || after.is_curved();
     if curved

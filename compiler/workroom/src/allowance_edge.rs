@@ -16,7 +16,6 @@ pub(crate) struct MovedEdge {
     pub(crate) arrives: Vec2,
     /// How far it moves.
     pub(crate) by: f64,
-    outward: f64,
     /// The sewn line, corner to corner.
     sewn: Vec<Vec2>,
     /// The same moved out, before anything is cut off it.
@@ -44,7 +43,7 @@ pub(crate) enum Trimmed {
 }
 
 impl MovedEdge {
-    pub(crate) fn new(edge: &Edge, (from, to): (Point, Point), by: Length, outward: f64) -> Self {
+    pub(crate) fn new(edge: &Edge, (from, to): (Point, Point), by: Length) -> Self {
         let mut points = vec![from];
         points.extend(edge.between());
         points.push(to);
@@ -58,7 +57,6 @@ impl MovedEdge {
             leaves: unit(ends.0),
             arrives: unit(ends.1),
             by: by.as_millimetres_f64(),
-            outward,
             sewn,
             line: vec![],
         };
@@ -72,12 +70,12 @@ impl MovedEdge {
 
     /// The direction outward at its start.
     pub(crate) fn out_at_start(&self) -> Vec2 {
-        self.out(self.leaves)
+        out(self.leaves)
     }
 
     /// The direction outward at its end.
     pub(crate) fn out_at_end(&self) -> Vec2 {
-        self.out(self.arrives)
+        out(self.arrives)
     }
 
     /// How its start is moved.
@@ -111,10 +109,6 @@ impl MovedEdge {
         nearest.map(|(_, sides, there)| (sides, there))
     }
 
-    fn out(&self, along: Vec2) -> Vec2 {
-        Vec2::new(-along.y, along.x) * self.outward
-    }
-
     /// Each point moved out square to the curve there: at its ends by its own direction, between
     /// them to where the moved sides meet.
     fn moved_out(&self) -> Vec<Vec2> {
@@ -124,7 +118,7 @@ impl MovedEdge {
             .collect();
         let nexts = ways.iter().skip(1);
         let between = ways.iter().zip(nexts).map(|(before, after)| {
-            let (one, other) = (self.out(*before), self.out(*after));
+            let (one, other) = (out(*before), out(*after));
             (one + other) / (1.0 + one.dot(other))
         });
         let outs = std::iter::once(self.out_at_start())
@@ -221,6 +215,11 @@ const ORIGIN: Point = Point {
 
 fn from_origin(point: Point) -> Vec2 {
     way(ORIGIN, point)
+}
+
+/// The direction out of the panel, which lies on the left of its line.
+fn out(along: Vec2) -> Vec2 {
+    Vec2::new(-along.y, along.x)
 }
 
 fn unit(span: Span) -> Vec2 {

@@ -14,11 +14,10 @@ pub const CLIP_SPACING: Length = Length::inch_fraction(3, 4);
 const LEAST_TURN: f64 = 1.0 / 12.0;
 
 /// Slits and wedges, in that order, for a curved edge given by its points from corner to corner.
-/// `turns_right` tells whether the whole outline is run through with the panel on the right.
-pub(crate) fn clips(points: &[Point], turns_right: bool) -> (u32, u32) {
+pub(crate) fn clips(points: &[Point]) -> (u32, u32) {
     let (mut slits, mut wedges) = (0_u32, 0_u32);
     for stretch in stretches(points) {
-        let convex = (stretch.turn > 0.0) == turns_right;
+        let convex = stretch.turn.is_sign_negative();
         let kind = if convex { &mut wedges } else { &mut slits };
         *kind = kind.saturating_add(stretch.cuts());
     }
@@ -87,18 +86,17 @@ mod tests {
     fn each_stretch_is_cut_by_its_hand_and_length() {
         // Turns left on the way, which is convex where the panel lies on the left.
         let bowl = line(&[(0, 0), (50, 20), (100, 20), (150, 0)]);
-        assert_eq!(clips(&bowl, false), (0, 8));
-        assert_eq!(clips(&bowl, true), (8, 0));
+        assert_eq!(clips(&bowl), (0, 8));
         // The other way round it turns right.
         let mut back = bowl;
         back.reverse();
-        assert_eq!(clips(&back, false), (8, 0));
+        assert_eq!(clips(&back), (8, 0));
         // A wave is cut both ways.
         let wave = line(&[(0, 0), (50, 20), (100, 20), (150, 0), (200, 0), (250, 20)]);
-        assert_eq!(clips(&wave, false), (5, 8));
+        assert_eq!(clips(&wave), (5, 8));
         // What hardly turns needs nothing, what is short a single cut.
-        assert_eq!(clips(&line(&[(0, 0), (50, 1), (100, 0)]), false), (0, 0));
-        assert_eq!(clips(&line(&[(0, 0), (5, 5), (10, 0)]), false), (0, 1));
-        assert_eq!(clips(&[], false), (0, 0));
+        assert_eq!(clips(&line(&[(0, 0), (50, 1), (100, 0)])), (0, 0));
+        assert_eq!(clips(&line(&[(0, 0), (5, 5), (10, 0)])), (0, 1));
+        assert_eq!(clips(&[]), (0, 0));
     }
 }

@@ -7,7 +7,7 @@ use pelmet_measure::Length;
 use crate::clips::clips;
 use crate::crossing::crossings;
 use crate::curve::Bend;
-use crate::geometry::{Span, doubled_area};
+use crate::geometry::Span;
 use crate::outline_drawn::DrawnPoint;
 use crate::{
     Corner, CornerRelief, Curve, Edge, EdgeKind, LEAST_TURN, Matter, OutlineMatter, Point, Shape,
@@ -264,7 +264,6 @@ fn crossed_steps(shape: &Shape) -> BTreeSet<(usize, usize)> {
 
 /// Says what every edge and corner is.
 fn finish(vertices: Vec<Vertex>, flat: Length) -> Shape {
-    let turns_right = doubled_area(&along(&vertices)) > 0;
     let ends = vertices.iter().cycle().skip(1);
     let edges: Vec<Edge> = vertices
         .iter()
@@ -272,7 +271,7 @@ fn finish(vertices: Vec<Vertex>, flat: Length) -> Shape {
         .enumerate()
         .map(|(index, (from, to))| {
             let is_top = index.saturating_add(1) == vertices.len();
-            edge(from, to.at, (is_top, flat), turns_right)
+            edge(from, to.at, is_top, flat)
         })
         .collect();
     let ways: Vec<(Span, Span)> = vertices
@@ -286,7 +285,7 @@ fn finish(vertices: Vec<Vertex>, flat: Length) -> Shape {
     let ways_in = ways.last().into_iter().chain(&ways);
     let reliefs: Vec<CornerRelief> = ways_in
         .zip(&ways)
-        .map(|((_, way_in), (way_on, _))| relief(*way_in, *way_on, turns_right))
+        .map(|((_, way_in), (way_on, _))| relief(*way_in, *way_on))
         .collect();
     let corners = vertices
         .into_iter()
@@ -303,22 +302,13 @@ fn finish(vertices: Vec<Vertex>, flat: Length) -> Shape {
     }
 }
 
-/// All points of the line, those of its curves included.
-fn along(vertices: &[Vertex]) -> Vec<Point> {
-    let points = vertices.iter().flat_map(|vertex| {
-        let between = vertex.bend.iter().flat_map(|bend| &bend.between);
-        std::iter::once(vertex.at).chain(between.copied())
-    });
-    points.collect()
-}
-
-fn edge(from: &Vertex, to: Point, (is_top, flat): (bool, Length), turns_right: bool) -> Edge {
+fn edge(from: &Vertex, to: Point, is_top: bool, flat: Length) -> Edge {
     let span = Span::between(from.at, to);
     let curve = from.bend.as_ref().map(|bend| {
         let mut points = vec![from.at];
         points.extend(&bend.between);
         points.push(to);
-        let (clips, wedges) = clips(&points, turns_right);
+        let (clips, wedges) = clips(&points);
         Curve {
             between: bend.between.clone(),
             clips,
@@ -349,11 +339,11 @@ fn kind(from: Point, span: Span, flat: Length) -> EdgeKind {
     }
 }
 
-/// What the allowance calls for at a turn. The panel lies on the inner side of a convex turn.
-fn relief(way_in: Span, way_on: Span, turns_right: bool) -> CornerRelief {
+/// What the allowance calls for at a turn. The panel lies on the left of its line.
+fn relief(way_in: Span, way_on: Span) -> CornerRelief {
     if !is_turn(way_in, way_on) {
         CornerRelief::Nothing
-    } else if (way_in.cross(way_on) > 0) == turns_right {
+    } else if way_in.cross(way_on).is_negative() {
         CornerRelief::Trim
     } else {
         CornerRelief::Snip
