@@ -331,6 +331,32 @@ fn what_is_left_is_shared_by_all_that_take_it() {
     let laid = lay_out(&from_left(steps), Some(Length::inches(9)), None).unwrap();
     assert_eq!(laid.pleats[0].from, inches(36));
     assert_eq!(laid.flat, Length::inches(11));
+    // Between four of them an odd nanometre or two is all the difference.
+    let left = || knife(INCH, TowardOrder::Left);
+    let steps = [
+        StepKind::Rest,
+        left(),
+        StepKind::Rest,
+        left(),
+        StepKind::Rest,
+        left(),
+    ];
+    let rule = from_left([steps.to_vec(), vec![StepKind::Rest]].concat());
+    let odd = Length::inches(10) + Length::from_nanometres(2);
+    let laid = lay_out(&rule, Some(odd), None).unwrap();
+    let starts = laid
+        .pleats
+        .iter()
+        .map(|pleat| pleat.from)
+        .chain([laid.flat]);
+    let ends = laid.pleats.iter().map(|pleat| pleat.to);
+    for (from, to) in [Length::ZERO].into_iter().chain(ends).zip(starts) {
+        let off = to - from - inches(20);
+        assert!(
+            Length::ZERO <= off && off <= Length::from_nanometres(1),
+            "{off:?}"
+        );
+    }
 }
 
 #[test]
@@ -405,9 +431,12 @@ fn of_two_counts_as_near_to_the_ideal_the_smaller_is_taken() {
         space,
         knife(INCH, TowardOrder::Left),
     ])]);
-    // Two spaces of 6 in or three of 4 in are both 1 in from the ideal.
-    let laid = lay_out(&rule, Some(Length::inches(12)), None).unwrap();
-    assert_eq!(laid.pleats.len(), 2);
+    // Two spaces of 6 in or three of 4 in are both 1 in from the ideal, but for the rounding.
+    for over in [0, 1, 2] {
+        let finished = Length::inches(12) + Length::from_nanometres(over);
+        let laid = lay_out(&rule, Some(finished), None).unwrap();
+        assert_eq!(laid.pleats.len(), 2, "{over}");
+    }
 }
 
 #[test]

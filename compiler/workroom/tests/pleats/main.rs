@@ -12,9 +12,13 @@
 
 mod checked;
 mod laid_out;
+mod mirror;
 mod never_panics;
 mod properties;
 mod published;
 mod refused;
+mod rounding;
 mod rules;
+mod searched;
 mod stitched;
+mod told_once;

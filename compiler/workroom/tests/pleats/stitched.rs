@@ -60,6 +60,58 @@ fn two_points_come_together_with_the_fingers_at_equal_parts_between() {
     }
 }
 
+/// A single finger is no more than a stitched loop: nothing lies between it and another.
+#[test]
+fn a_pinch_of_one_finger_hides_nothing() {
+    let pinch = stitched(StitchedShape::Pinch { fingers: 1 }, 48, None);
+    let laid = lay_out(&from_left(vec![plain(INCH), pinch]), None, None).unwrap();
+    assert_eq!(eighths(&laid.pleats[0].fingers), [32]);
+    assert_eq!(laid.drawn.len(), 1);
+    let folding = fold_pleating(&laid);
+    assert!((8..56).all(|at| !is_hidden(&folding, inches(at))));
+}
+
+#[test]
+fn what_holds_a_pleat_depends_on_its_kind() {
+    let tuck = PleatKind::Tuck {
+        toward: TowardOrder::Left,
+    };
+    let one_inch = Ranged::fixed(INCH);
+    for (step, held, take_up) in [
+        (knife(INCH, TowardOrder::Left), Held::Pressed, 16),
+        (pleat(tuck, one_inch), Held::Stitched, 16),
+        (
+            stitched(StitchedShape::Goblet, 48, None),
+            Held::Stitched,
+            48,
+        ),
+        (gathered(Some((5, 2)), Some(32)), Held::Drawn, 48),
+    ] {
+        let laid = lay_out(&from_left(vec![plain(INCH), step]), None, None).unwrap();
+        let made = &laid.pleats[0];
+        assert_eq!(
+            (made.held, made.take_up),
+            (held, inches(take_up)),
+            "{}",
+            made.kind
+        );
+    }
+}
+
+#[test]
+fn gathers_drawn_up_to_a_stated_width_come_to_just_that() {
+    let odd = Length::inches(4) + Length::from_nanometres(1);
+    let kind = PleatKind::Gathered {
+        pencil: true,
+        ratio: Some(Ratio::new(3, 1)),
+        to: Some(Ranged::fixed(odd)),
+    };
+    let rule = from_left(vec![plain(INCH), pleat(kind, Ranged::fixed(Length::ZERO))]);
+    let laid = lay_out(&rule, None, None).unwrap();
+    assert_eq!((laid.finished, laid.flat), (INCH + odd, INCH + odd * 3));
+    assert_eq!(laid.pleats[0].kind, "pencil");
+}
+
 /// Between the first and the last finger the cloth is pressed together; a goblet stands open.
 #[test]
 fn only_what_lies_between_fingers_is_hidden() {
