@@ -73,7 +73,7 @@ fn widths_that_contradict_name_the_take_up_that_goes_with_the_finished_width() {
         // Two inches can be taken up, by one pleat; that one is never 8 in wide.
         (
             "a pleat too few for the width",
-            vec![two.clone(), turns(1), two.clone()],
+            vec![two.clone(), turns(1), two],
             (8, 10),
             4,
         ),
