@@ -86,10 +86,9 @@ impl Stretch {
     /// What a part of the flat stretch comes to once drawn up.
     fn drawn_up(&self, along: Length) -> Length {
         let keeps = (self.finished_to - self.finished_from).abs();
-        match keeps.ratio_to(self.laid()) {
-            Some(kept) if self.lies != Lies::Flat => along.scaled(kept),
-            _ => along,
-        }
+        keeps
+            .ratio_to(self.laid())
+            .map_or(along, |kept| along.scaled(kept))
     }
 
     /// The finished positions it lies over, left end first.

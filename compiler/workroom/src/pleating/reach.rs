@@ -5,7 +5,7 @@ use pelmet_measure::Length;
 use super::halves::Halves;
 use super::piece::{Measure, Piece};
 use super::solve::Wanted;
-use super::{MAXIMUM_PIECES, MAXIMUM_PLEATS, ROUNDING};
+use super::{MAXIMUM_PIECES, MAXIMUM_PLEATS};
 
 /// The sums that the ranges of a rule can reach.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -51,7 +51,7 @@ impl Reach {
             .chain(wanted.width)
             .any(|(measure, sum)| {
                 let reach = Self::of(written, measure);
-                reach.only_adds && reach.least > sum + ROUNDING
+                reach.only_adds && reach.least > sum
             })
     }
 }

@@ -151,7 +151,7 @@ fn rounding_room(value: &Value) -> Option<(Length, Length)> {
 
 /// How much a value can give to a sum that should grow, or take from one that should shrink.
 fn room(value: &Value, (least, most): (Length, Length), weight: i64, grow: bool) -> Length {
-    let room = if grow == (weight > 0) {
+    let room = if grow == weight.is_positive() {
         most - value.now
     } else {
         value.now - least

@@ -257,6 +257,19 @@ fn toward_the_centre_and_the_edge_depend_on_the_half() {
     }
 }
 
+/// Its fold lies on the line from which left and right are told apart.
+#[test]
+fn a_pleat_in_the_very_middle_counts_to_the_right() {
+    for (toward, expected) in [
+        (TowardOrder::Centre, Toward::Left),
+        (TowardOrder::Edge, Toward::Right),
+    ] {
+        let rule = from_left(vec![plain(INCH), knife(INCH, toward), plain(INCH)]);
+        let laid = lay_out(&rule, None, None).unwrap();
+        assert_eq!(laid.pleats[0].folds[0].toward, expected);
+    }
+}
+
 #[test]
 fn plain_cloth_that_ends_a_repeat_lies_only_between_its_turns() {
     let inner = vec![
@@ -422,6 +435,24 @@ fn with_both_widths_depths_make_the_take_up_and_plain_cloth_the_width() {
         );
     }
     assert_eq!(laid.pleats[1].from - laid.pleats[0].to, Length::inches(4));
+}
+
+#[test]
+fn both_widths_of_a_mirrored_panel_are_met_by_both_halves() {
+    let depth = Ranged::between(inches(8), inches(16), inches(10));
+    let kind = PleatKind::Knife {
+        toward: TowardOrder::Centre,
+    };
+    let space = || open(INCH, Length::inches(9), Length::inches(3));
+    for start in [Start::Left, Start::Centre] {
+        let steps = vec![space(), pleat(kind.clone(), depth), space()];
+        let rule = rule(start, true, steps);
+        let (finished, flat) = (Length::inches(12), Length::inches(18));
+        let laid = lay_out(&rule, Some(finished), Some(flat)).unwrap();
+        let depths: Vec<Length> = laid.pleats.iter().map(|pleat| pleat.depth).collect();
+        assert_eq!((laid.finished, laid.flat), (finished, flat));
+        assert_eq!(depths, [inches(12); 2]);
+    }
 }
 
 #[test]

@@ -224,7 +224,28 @@ fn gathers_come_to_the_widths_by_their_ratio_or_take_it_from_the_widths() {
             .iter()
             .filter(|stretch| stretch.lies == Lies::Drawn);
         assert_eq!(drawn.count(), 1, "{name}");
+        let run = &laid.drawn[0];
+        let (flat, take_up) = (run.to - run.from, laid.pleats[0].take_up);
+        assert!(run.keeps.is_positive(), "{name}");
+        assert_eq!(flat - run.keeps, take_up, "{name}");
     }
+}
+
+/// Half the cloth of a gathered run lies within half the width it is drawn up to.
+#[test]
+fn a_place_on_gathered_cloth_lies_as_far_along_as_its_part_of_it() {
+    let rule = from_left(vec![
+        plain(INCH),
+        gathered(Some((3, 1)), Some(32)),
+        plain(INCH),
+    ]);
+    let folding = fold_pleating(&lay_out(&rule, None, None).unwrap());
+    let places = folding.stretches.iter().map(|stretch| {
+        let middle = (stretch.flat_from + stretch.flat_to).divided(2);
+        eighths(&[middle, stretch.finished_at(middle)])
+    });
+    let expected = [vec![4, 4], vec![56, 24], vec![108, 44]];
+    assert_eq!(places.collect::<Vec<_>>(), expected);
 }
 
 #[test]

@@ -165,6 +165,11 @@ fn a_stack_is_told_for_its_own_pleat_and_of_like_stacks_the_first() {
             [sound(), pair.clone()].concat(),
             stack(3, 9, 10),
         ),
+        (
+            "just where a sound pleat ends",
+            vec![four(), left(2), plain(Length::inches(2)), left(1), left(1)],
+            stack(3, 6, 7),
+        ),
         ("twice", vec![four(), twice], stack(2, 5, 6)),
         (
             "before a sound pleat",

@@ -128,3 +128,28 @@ fn a_print_that_never_comes_round_is_told_with_the_nearest_lengths() {
     assert!(found(&printed(inches(4))).contains(&Matter::Pleats(missed)));
     assert!(found(&cloth()).contains(&Matter::Pleats(PleatMatter::NoPrintAcross)));
 }
+
+/// Plain cloth that ends a repeat lies between its turns; made once, it has none to bring round.
+#[test]
+fn a_repeat_made_once_has_no_space_to_follow_the_print() {
+    let inch = Ranged::fixed(inches(1));
+    let mut rule = steps(Follow::Spaces, inch, inch);
+    if let Some(StepKind::Repeat { count, .. }) = rule.steps.get_mut(1).map(|step| &mut step.kind) {
+        *count = Ranged::fixed(1);
+    }
+    let (made, matters) = alone(&order(rule, 10), &printed(inches(7)));
+    assert_eq!(matters, []);
+    assert_eq!(made.unwrap().pleating.pleats.len(), 1);
+}
+
+#[test]
+fn cloth_that_takes_what_is_left_follows_the_print_between_two_pleats() {
+    let inch = Ranged::fixed(inches(1));
+    let mut rule = steps(Follow::Spaces, inch, inch);
+    if let Some(StepKind::Repeat { steps, .. }) = rule.steps.get_mut(1).map(|step| &mut step.kind) {
+        let space = steps.last_mut().unwrap();
+        space.kind = StepKind::Rest;
+    }
+    // The pleats stand a repeat of 7 in apart from middle to middle.
+    assert_eq!(apart(rule, 40, &printed(inches(7))), vec![inches(7); 4]);
+}
