@@ -91,6 +91,9 @@ mod tests {
         let mut back = bowl;
         back.reverse();
         assert_eq!(clips(&back), (8, 0));
+        // It is one stretch, though it runs straight for a while.
+        let flat = line(&[(0, 0), (60, 24), (90, 24), (120, 24), (180, 0)]);
+        assert_eq!(clips(&flat), (0, 9));
         // A wave is cut both ways.
         let wave = line(&[(0, 0), (50, 20), (100, 20), (150, 0), (200, 0), (250, 20)]);
         assert_eq!(clips(&wave), (5, 8));

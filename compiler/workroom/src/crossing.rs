@@ -84,7 +84,7 @@ impl Line {
     /// Whether the next edge comes back along this one.
     fn is_folded_back_by(&self, next: &Self) -> bool {
         let (way_in, way_on) = (self.span(), next.span());
-        way_in.cross(way_on) == 0 && way_in.dot(way_on) < 0
+        way_in.cross(way_on) == 0 && way_in.dot(way_on).is_negative()
     }
 
     fn meets(&self, other: &Self) -> bool {
@@ -97,11 +97,8 @@ impl Line {
         let [from_side, to_side, own_from_side, own_to_side] = sides;
         let apart = from_side != to_side && own_from_side != own_to_side;
         let crosses = apart && sides.iter().all(|side| side.is_ne());
-        crosses
-            || self.carries(other.from)
-            || self.carries(other.to)
-            || other.carries(self.from)
-            || other.carries(self.to)
+        // The start of an edge is the end of the one before it, and asked for there.
+        crosses || self.carries(other.to) || other.carries(self.to)
     }
 
     /// On which side of the line a point lies; equal where it lies on the line carried on.
@@ -171,6 +168,11 @@ mod tests {
             (
                 vec![(0, 0), (0, 9), (4, 9), (5, 0), (6, 9), (9, 9), (9, 0)],
                 vec![(2, 6)],
+            ),
+            // A spike that comes back on itself, not as far as it went.
+            (
+                vec![(0, 0), (0, 5), (3, 5), (3, 9), (3, 7), (5, 7), (5, 0)],
+                vec![(2, 3)],
             ),
             // A spike that comes back on itself.
             (

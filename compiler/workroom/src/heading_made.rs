@@ -132,7 +132,6 @@ impl OverRod {
     }
 }
 
-/// The way half round a rod.
 /// Where a pocket is folded under and stitched. The cloth folded back at the heading line reaches
 /// as far below it in front as it was above it, and the stitching goes through both.
 fn pocket_lines(pocket: Length, above: Length, turn: Length) -> Vec<(HeadingWork, Length)> {
@@ -151,6 +150,7 @@ fn pocket_lines(pocket: Length, above: Length, turn: Length) -> Vec<(HeadingWork
         .collect()
 }
 
+/// The way half round a rod.
 fn half_circumference(diameter: Length) -> Length {
     diameter.scaled(HALF_PI)
 }

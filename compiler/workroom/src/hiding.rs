@@ -241,6 +241,24 @@ mod tests {
             assert_eq!(hide(&many, &seams, end, most), expected, "{name}");
         }
         assert_eq!(hide(&[], &[20, 40], 60, 20), [20, 40], "nothing is hidden");
+        let by_the_edge = [(2, 3), (10, 12)];
+        assert_eq!(
+            hide(&by_the_edge, &[5], 30, 26),
+            [10],
+            "a strip of 3 in is too narrow"
+        );
+    }
+
+    /// The first strip is measured from where it begins, not from the edge of the cut piece.
+    #[test]
+    fn the_outermost_strips_begin_and_end_within_the_piece() {
+        let hidden = inches(&[(24, 25)]);
+        let room = SeamRoom {
+            ends: (Length::inches(5), Length::inches(45)),
+            strip: (Length::inches(4), Length::inches(22)),
+            hidden: &hidden,
+        };
+        assert_eq!(room.hide(&[Length::inches(23)]), [Length::inches(24)]);
     }
 
     #[test]
@@ -285,6 +303,7 @@ mod tests {
                 .iter()
                 .any(|(from, to)| *from < place && place < *to);
             prop_assert_eq!(within, is_hidden(&folding, place));
+            prop_assert!(hidden_runs(&folding).iter().all(|(from, to)| from < to));
         }
 
         /// Strips are never wider than the cloth or narrower than can be pressed.

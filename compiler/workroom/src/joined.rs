@@ -189,6 +189,53 @@ mod tests {
         }
     }
 
+    /// A motif in the middle of a strip 48 in between its seams lies half an inch past a line of
+    /// the print; to bring it to the next the strip would move 11 1/2 in, and there are only 4.
+    #[test]
+    fn a_strip_with_a_motif_leaves_room_to_move_it_to_the_print() {
+        let (usable, join) = (Length::inches(53), Length::inch_fraction(1, 2));
+        let repeat = Length::inches(12);
+        let whole = |motif| whole_width(usable, join, Some(HeldAcross { repeat, motif }));
+        assert_eq!(whole(false), Length::inches(48));
+        assert_eq!(whole(true), Length::inches(36));
+        assert_eq!(whole_width(usable, join, None), Length::inches(52));
+    }
+
+    #[test]
+    fn a_strip_fits_where_its_held_point_can_reach_a_line_of_the_print() {
+        let strip = |cut_width, held| Strip {
+            cut_width: Length::inches(cut_width),
+            print_across: Some(Length::inches(held)),
+            half_dropped: false,
+        };
+        let (usable, repeat) = (Length::inches(54), Some(Length::inches(12)));
+        // Held 3 in from its edge, a strip lies 9 in in from the edge of the cloth.
+        for (cut_width, held, fits) in
+            [(45, 3, true), (46, 3, false), (54, 0, true), (55, 0, false)]
+        {
+            assert_eq!(
+                strip(cut_width, held).fits(usable, repeat),
+                fits,
+                "{cut_width}"
+            );
+        }
+        assert!(strip(54, 3).fits(usable, None));
+    }
+
+    #[test]
+    fn cloth_is_joined_down_to_three_of_the_least_parts() {
+        let join = Length::inch_fraction(1, 2);
+        let strips = |whole| strip_widths(Layer::Face, Length::inches(30), whole, join);
+        assert!(strips(LEAST_PART * 3).is_ok());
+        let narrower = LEAST_PART * 3 - Length::from_nanometres(1);
+        let too_narrow = PieceMatter::ClothTooNarrow {
+            layer: Layer::Face,
+            usable: narrower + join * 2,
+            needed: LEAST_PART * 3 + join * 2,
+        };
+        assert_eq!(strips(narrower), Err(too_narrow));
+    }
+
     #[test]
     fn strips_beside_the_middle_one_lie_half_a_repeat_lower_in_a_half_drop() {
         let widths = [20, 53, 53, 53, 20].map(Length::inches);
@@ -197,6 +244,9 @@ mod tests {
             strips.iter().map(|strip| strip.half_dropped).collect()
         };
         assert_eq!(dropped(None), [false, true, false, true, false]);
+        let three = strips_on_print(&widths[1..4], Length::ZERO, None, None);
+        let dropped_of_three = three.iter().map(|strip| strip.half_dropped);
+        assert!(dropped_of_three.eq([true, false, true]));
         // 52 in between seams is one repeat of 52 in, and two of 26 in.
         assert_eq!(dropped(Some(Length::inches(52)))[1..4], [true, false, true]);
         assert_eq!(dropped(Some(Length::inches(26)))[1..4], [false; 3]);

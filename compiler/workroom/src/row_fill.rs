@@ -207,15 +207,32 @@ mod tests {
         }
     }
 
+    /// Shares are whole nanometres, so what cannot be shared out is left over.
+    #[test]
+    fn less_than_a_nanometre_a_panel_may_be_left_over() {
+        let pair = [filler(2, 20, 30)];
+        let nanometres = Length::from_nanometres;
+        let most = Length::inches(60);
+        assert!(shared(&pair, most + nanometres(1)).is_some());
+        assert_eq!(shared(&pair, most + nanometres(2)), None);
+        let one = Filler {
+            count: 1,
+            least: Length::ZERO,
+            most: Length::LARGEST,
+        };
+        assert_eq!(shared(&[one], Length::LARGEST), Some(vec![Length::LARGEST]));
+    }
+
     #[test]
     fn an_equal_share_names_the_limit_it_breaks() {
-        let fillers = [(4, filler(2, 0, 100)), (7, filler(1, 20, 30))]
-            .into_iter()
-            .collect();
-        let (panel, share, limit) = broken_limit(&fillers, Length::inches(30));
-        assert_eq!(
-            (panel, share, limit),
-            (7, Length::inches(10), Length::inches(20))
-        );
+        // The share of 10 in is just what the panel of the first pair may have, at least or at most.
+        for first in [filler(2, 0, 100), filler(2, 10, 100), filler(2, 0, 10)] {
+            let fillers = [(4, first), (7, filler(1, 20, 30))].into_iter().collect();
+            let (panel, share, limit) = broken_limit(&fillers, Length::inches(30));
+            assert_eq!(
+                (panel, share, limit),
+                (7, Length::inches(10), Length::inches(20))
+            );
+        }
     }
 }

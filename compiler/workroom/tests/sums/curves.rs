@@ -314,6 +314,23 @@ fn scallops_are_equal_and_counted_or_measured() {
 }
 
 #[test]
+fn scallops_follow_a_slanted_line() {
+    let steps = [
+        from(0, 6),
+        scallops((40, 10), ScallopNumber::Count(4), 1),
+        UpToHeading,
+    ];
+    let (made, _) = alone(&shaped(false, &steps), &cloth());
+    let corners = made.unwrap().shape.corners;
+    let cusps: Vec<_> = corners[1..=5].iter().map(|corner| corner.at).collect();
+    let expected = [0, 1, 2, 3, 4].map(|number| Point {
+        across: inches(10 * number),
+        down: inches(6 + number),
+    });
+    assert_eq!(cusps, expected);
+}
+
+#[test]
 fn what_cannot_be_drawn_is_told_by_its_step() {
     let no_arc = |fault| vec![Matter::from(OutlineMatter::NoArc { step: 1, fault })];
     let no_length = vec![Matter::from(OutlineMatter::NoLength { step: 1 })];

@@ -258,3 +258,31 @@ fn casings_that_work_in_practice_are_large_enough() {
         );
     }
 }
+
+#[test]
+fn a_heading_may_just_fit() {
+    let half_round = Length::from_nanometres(39_898_227);
+    let just_fits = [
+        (
+            "a pocket half round the rod",
+            pocket(Some(half_round)),
+            thick_rod(inches(1)),
+        ),
+        (
+            "a pocket and its frill as deep as the drop",
+            pocket(Some(inches(13))),
+            thick_rod(inches(1)),
+        ),
+        (
+            "a fastener as wide as its tail",
+            Heading::OverRod {
+                tail: inches(2),
+                fastener: Some(fastener(inches(2))),
+            },
+            thick_rod(inches(1)),
+        ),
+    ];
+    for (name, heading, support) in just_fits {
+        assert_eq!(headed(heading, support).1, [], "{name}");
+    }
+}

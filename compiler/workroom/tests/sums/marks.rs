@@ -3,10 +3,13 @@
 use pelmet_measure::Length;
 use pelmet_workroom::{
     CornerRelief, End, FastenerOrder, Heading, HeadingWork, Mark, MarkKind, Motif, PanelMade,
-    PanelOrder, Toward, WidthOrder, is_hidden,
+    PanelOrder, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, StepKind, StitchedShape,
+    Toward, WidthOrder, is_hidden,
 };
 
-use crate::sample::{cloth, eighths, exactly, inches, knives, made, panel, ratio, sound, window};
+use crate::sample::{
+    alone, cloth, eighths, exactly, inches, knives, made, panel, ratio, sound, window,
+};
 
 fn kinds(panel: &PanelMade) -> Vec<&'static str> {
     let kind = |mark: &Mark| match mark.kind {
@@ -161,6 +164,81 @@ fn a_gathered_panel_gets_quarter_marks() {
         .collect();
     let at = |across| (inches(across), inches(across - 40));
     assert_eq!(quarters, [at(20), at(40), at(60)]);
+}
+
+/// A pleat of its kind with 3 in of plain cloth on either side, and the marks made for it.
+fn marks_of_pleat(kind: PleatKind, depth: Length) -> Vec<(MarkKind, Length)> {
+    let plain = |number| PleatStep {
+        number,
+        kind: StepKind::Plain(Ranged::fixed(inches(3))),
+    };
+    let pleat = PleatStep {
+        number: 1,
+        kind: StepKind::Pleat(PleatOrder {
+            kind,
+            depth: Ranged::fixed(depth),
+            place: None,
+        }),
+    };
+    let rule = PleatRule {
+        steps: vec![plain(0), pleat, plain(2)],
+        ..knives(1, inches(1))
+    };
+    let order = PanelOrder {
+        pleats: Some(rule),
+        width: WidthOrder::default(),
+        ..panel()
+    };
+    let (made, _) = alone(&order, &cloth());
+    let of_pleat = |mark: &Mark| !matches!(mark.kind, MarkKind::Corner { .. });
+    let marks = made.unwrap().marks;
+    let marks = marks.into_iter().filter(of_pleat);
+    marks.map(|mark| (mark.kind, mark.across)).collect()
+}
+
+#[test]
+fn a_stitched_pleat_marks_its_two_points_and_its_fingers() {
+    let kind = PleatKind::Stitched {
+        shape: StitchedShape::Pinch { fingers: 2 },
+        face: Some(Ranged::fixed(inches(2))),
+    };
+    let pair = MarkKind::Pair {
+        pleat: 1,
+        kind: "pinch",
+        depth: eighths(12),
+        leaves: inches(2),
+        other: inches(11),
+        other_from_centre: inches(4),
+    };
+    let finger = || MarkKind::Finger { pleat: 1 };
+    let expected = [(pair, 3), (finger(), 5), (finger(), 9)];
+    let expected = expected.map(|(kind, across)| (kind, inches(across)));
+    assert_eq!(marks_of_pleat(kind, inches(6)), expected);
+}
+
+#[test]
+fn a_gathered_run_marks_its_ends_and_its_quarters() {
+    let kind = PleatKind::Gathered {
+        pencil: false,
+        ratio: Some(ratio(2, 1)),
+        to: Some(Ranged::fixed(inches(4))),
+    };
+    let end = || MarkKind::GatherEnd {
+        pleat: 1,
+        kind: "gathers",
+        drawn_to: inches(4),
+    };
+    let quarter = |across| (MarkKind::Quarter, inches(across));
+    assert_eq!(
+        marks_of_pleat(kind, Length::ZERO),
+        [
+            (end(), inches(3)),
+            quarter(5),
+            quarter(7),
+            quarter(9),
+            (end(), inches(11)),
+        ]
+    );
 }
 
 /// The lines of the heading below the made-up top edge, each with what is done along it.

@@ -2,12 +2,12 @@
 
 use pelmet_measure::{Length, Mass};
 use pelmet_workroom::{
-    CountedOrder, Extent, HowMany, Matter, Need, NeedKind, Notion, NotionWeight, PanelOrder,
-    PleatMatter, PleatStrips, StripOrder, TapeOrder, ThreadOrder, work,
+    CountedOrder, Extent, FastenerOrder, Heading, HowMany, Matter, Need, NeedKind, Notion,
+    NotionWeight, PanelOrder, PleatMatter, PleatStrips, StripOrder, TapeOrder, ThreadOrder, work,
 };
 use proptest::prelude::*;
 
-use crate::sample::{alone, cloth, eighths, inches, knives, panel, ratio, sound, window};
+use crate::sample::{alone, cloth, eighths, exactly, inches, knives, panel, ratio, sound, window};
 
 fn rings(how_many: HowMany) -> CountedOrder {
     CountedOrder {
@@ -166,4 +166,48 @@ fn notions_weigh_what_they_state() {
     // A weight that does not suit how it is used adds nothing.
     job.notions[0].weight = Some(per_foot);
     assert_eq!(weigh(&job), Some(grams(90)));
+}
+
+#[test]
+fn tape_and_fasteners_are_bought_by_their_width_and_roll() {
+    let mut order = pleated(None);
+    let roll = Some(Length::YARD * 10);
+    order.making.tape.as_mut().unwrap().roll = roll;
+    order.heading = Heading::OverRod {
+        tail: inches(4),
+        fastener: Some(FastenerOrder {
+            name: String::from("hook-and-loop"),
+            width: inches(1),
+            inset: eighths(4),
+        }),
+    };
+    let needs = sound(&order).needs;
+    let bought: Vec<_> = needs
+        .iter()
+        .map(|need| (need.kind, need.width, need.roll))
+        .collect();
+    assert_eq!(
+        bought,
+        [
+            (NeedKind::FusibleTape, Some(eighths(3)), roll),
+            (NeedKind::Fastener, Some(inches(1)), None),
+        ]
+    );
+    // Along the 40 in it hangs wide, half an inch clear of each edge.
+    assert_eq!(needs[1].extent, Extent::Length(inches(39)));
+}
+
+/// Round a panel of 100 in by 14 in, and down each of its two seams.
+#[test]
+fn thread_is_needed_for_the_seams_between_widths_too() {
+    let mut order = panel();
+    order.width = exactly(inches(100));
+    order.making.notions.thread = Some(ThreadOrder {
+        name: String::from("cotton-thread"),
+        times: ratio(1, 1),
+    });
+    let made = sound(&order);
+    assert_eq!(made.pieces[0].joined.as_ref().unwrap().seams.len(), 2);
+    let thread = of_kind(&made.needs, NeedKind::Thread);
+    assert_eq!(thread, [Extent::Length(inches(228 + 2 * 14))]);
 }

@@ -2,7 +2,8 @@
 
 use pelmet_measure::{Length, Mass};
 use pelmet_workroom::{
-    MATERIALS, Material, Rod, RodUnknown, RowMatter, SAG_LIMIT, Section, Span, check_rod,
+    GRAVITY, MATERIALS, Material, Rod, RodUnknown, RowMatter, SAG_LIMIT, Section, Span, Support,
+    check_rod,
 };
 use proptest::prelude::*;
 
@@ -103,6 +104,15 @@ fn a_tube_without_an_inside_is_a_solid_rod_and_a_thin_one_keeps_most_of_its_stif
         inside: 0.024,
     };
     assert!(tube.second_moment() / solid.second_moment() > tube.area() / solid.area());
+    // What is taken out of the middle is a rod of its own.
+    let core = Section {
+        outside: tube.inside,
+        inside: 0.0,
+    };
+    assert!(near(solid.area(), std::f64::consts::PI * 0.015_f64.powi(2)));
+    assert!(near(tube.area() + core.area(), solid.area()));
+    let together = tube.second_moment() + core.second_moment();
+    assert!(near(together, solid.second_moment()));
     let as_tube = Rod {
         wall: Some(eighths(4)),
         material: Some("steel".into()),
@@ -200,7 +210,7 @@ fn a_rod_that_sags_is_found_and_one_with_more_brackets_is_not() {
     front.width = exactly(inches(90));
     let mut order = window(inches(90), vec![front], &[0]);
     for (brackets, sags) in [(2, true), (5, false)] {
-        order.support = pelmet_workroom::Support::Rod(Rod {
+        order.support = Support::Rod(Rod {
             diameter: eighths(4),
             material: Some("wood".into()),
             brackets: Some(brackets),
@@ -214,4 +224,68 @@ fn a_rod_that_sags_is_found_and_one_with_more_brackets_is_not() {
         assert_eq!(found, sags, "{matters:?}");
         assert!(window.rod_check.unwrap().is_ok());
     }
+}
+
+/// By hand: a steel pole 1 in thick and 100 in long on three brackets, with 2 kg hung from it.
+#[test]
+fn a_rod_carries_itself_and_what_hangs_from_it() {
+    let pole = Rod {
+        material: Some("steel".into()),
+        brackets: Some(3),
+        ..rod(inches(100))
+    };
+    let kilogram = Mass::from_micrograms(1_000_000_000);
+    let check = check_rod(&pole, Some(kilogram * 2)).unwrap();
+    let circle = std::f64::consts::PI * (INCH / 2.0).powi(2);
+    let (metres, steel) = (100.0 * INCH, MATERIALS[0].kilograms_per_cubic_metre.1);
+    let own = circle * metres * steel;
+    assert!((check.rod_weight.as_kilograms_f64() - own).abs() < 1e-6);
+    let beam = Span {
+        metres: metres / 2.0,
+        newtons_per_metre: (own + 2.0) * GRAVITY / metres,
+        stiffness: MATERIALS[0].softest() * circle * INCH.powi(2) / 16.0,
+    };
+    assert_eq!((check.brackets, check.span), (3, inches(50)));
+    assert!(near(check.newtons_per_metre, beam.newtons_per_metre));
+    assert!(near(check.newton_metres, beam.moment()));
+    let millimetres = |metres: f64| Length::from_millimetres_f64(metres * 1_000.0).unwrap();
+    let close =
+        |one: Length, other: f64| (one - millimetres(other)).abs() <= Length::from_nanometres(1);
+    assert!(close(check.sag, beam.sag()));
+    let limit = SAG_LIMIT.as_millimetres_f64() / 1_000.0;
+    assert!(close(check.spacing, beam.with_sag(limit)));
+    assert_eq!(check.brackets_enough, Some(3));
+}
+
+#[test]
+fn a_rod_may_sag_just_as_far_as_its_limit() {
+    let mut linen = cloth();
+    linen.grams_per_square_metre = Some(ratio(200, 1));
+    let mut order = window(inches(40), vec![panel()], &[0]);
+    let found = |limit: Option<Length>, order: &mut pelmet_workroom::WindowOrder| {
+        order.support = Support::Rod(Rod {
+            diameter: eighths(2),
+            material: Some("wood".into()),
+            sag_limit: limit,
+            ..rod(inches(40))
+        });
+        let (window, matters) = made(order, std::slice::from_ref(&linen));
+        (window.rod_check.unwrap().unwrap().sag, matters.len())
+    };
+    let (sag, _) = found(None, &mut order);
+    assert_eq!(found(Some(sag), &mut order), (sag, 0));
+    let less = sag - Length::from_nanometres(1);
+    assert_eq!(found(Some(less), &mut order), (sag, 1));
+}
+
+#[test]
+fn a_rod_or_board_goes_by_the_name_its_maker_gave_it() {
+    let board = pelmet_workroom::Board {
+        name: String::from("shelf"),
+        length: inches(40),
+        depth: inches(4),
+        thickness: None,
+    };
+    assert_eq!(Support::Rod(rod(inches(40))).name(), "pole");
+    assert_eq!(Support::Board(board).name(), "shelf");
 }

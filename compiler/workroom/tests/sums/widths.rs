@@ -213,3 +213,20 @@ fn fullness_is_reckoned_on_rod_overlaps_and_returns() {
     }
     assert_eq!(fullness_of(Length::ZERO, inches(3)), None);
 }
+
+#[test]
+fn the_ends_of_what_may_be_asked_for_are_allowed() {
+    let flat_as_it_hangs = WidthOrder {
+        fullness: Some(ratio(1, 1)),
+        ..exactly(inches(40))
+    };
+    assert_eq!(
+        widths(flat_as_it_hangs),
+        (Some((inches(40), inches(40))), vec![])
+    );
+    let size = "finished width";
+    let (_, largest) = widths(exactly(Length::LARGEST));
+    assert!(!largest.contains(&PieceMatter::TooLarge { size }.into()));
+    let (_, larger) = widths(exactly(Length::LARGEST + Length::from_nanometres(1)));
+    assert_eq!(larger, [PieceMatter::TooLarge { size }.into()]);
+}
