@@ -60,8 +60,8 @@ pub(crate) fn arc(from: Point, to: Point, by: ArcBy) -> Result<Option<Bend>, Arc
         radius: chord.hypot() / (2.0 * (sweep / 2.0).sin().abs()),
         sweep,
     };
-    let straight = sweep == 0.0 || !arc.radius.is_finite();
-    Ok(if straight { None } else { arc.bend(to) })
+    // A line has no radius.
+    Ok(arc.bend(to).filter(|_| arc.radius.is_finite()))
 }
 
 /// The cubic curve between two points, by the two points it is drawn toward. `None` where it has
@@ -183,9 +183,9 @@ impl Arc {
         let (least, most) = (self.start.min(self.end()), self.start.max(self.end()));
         let first = (least / FRAC_PI_2).ceil();
         let angles = whole_numbers(5.0).map(|quarter| (first + quarter - 1.0) * FRAC_PI_2);
-        let within = angles.filter(|angle| *angle > least && *angle < most);
+        let within = angles.filter(|angle| (least..=most).contains(angle));
         let mut turns: Vec<f64> = within.map(|angle| angle - self.start).collect();
-        if self.sweep < 0.0 {
+        if self.sweep.is_sign_negative() {
             turns.reverse();
         }
         turns

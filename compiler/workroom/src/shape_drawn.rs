@@ -237,7 +237,7 @@ fn without_straight_points<T: OnLine>(points: Vec<T>) -> Vec<T> {
             let way_in = Span::between(before.place(), last.place());
             let way_on = Span::between(last.place(), point.place());
             let straight = last.comes_straight(before) && point.comes_straight(last);
-            let goes_on = way_in.cross(way_on) == 0 && way_in.dot(way_on) > 0;
+            let goes_on = way_in.cross(way_on) == 0 && way_in.dot(way_on).is_positive();
             if straight && goes_on && last.may_go() {
                 kept.pop();
             }

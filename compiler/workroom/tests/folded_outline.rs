@@ -85,7 +85,7 @@ struct Case {
 /// The run across and the run down where lining shows, and its stretch.
 type LiningTold = ((i64, i64), (i64, i64), usize);
 
-const CASES: [Case; 7] = [
+const CASES: [Case; 9] = [
     Case {
         name: "level: the fold is as long as the cloth in front of it",
         outline: &[(0, 0), (0, 10), (12, 10), (12, 0)],
@@ -143,6 +143,40 @@ const CASES: [Case; 7] = [
         lower_edge: &[(0, 10), (2, 14), (4, 10), (6, 10)],
         lining: &[((0, 4), (10, 14), 1)],
     },
+    Case {
+        name: "slanted cloth in front crosses the level edge behind it",
+        outline: &[(0, 0), (0, 10), (8, 10), (8, 14), (10, 6), (12, 6), (12, 0)],
+        creases: "V6 M8",
+        lower_edge: &[(0, 10), (4, 10), (4, 14), (5, 10), (6, 10), (6, 6), (8, 6)],
+        lining: &[((5, 6), (6, 10), 1)],
+    },
+    Case {
+        name: "a tooth in front parts the lining that shows behind it",
+        outline: &[
+            (0, 0),
+            (0, 10),
+            (12, 10),
+            (12, 6),
+            (14, 6),
+            (14, 12),
+            (15, 12),
+            (15, 6),
+            (18, 6),
+            (18, 0),
+        ],
+        creases: "V8 M12",
+        lower_edge: &[
+            (0, 10),
+            (6, 10),
+            (6, 12),
+            (7, 12),
+            (7, 10),
+            (8, 10),
+            (8, 6),
+            (10, 6),
+        ],
+        lining: &[((4, 6), (6, 10), 1), ((7, 8), (6, 10), 1)],
+    },
 ];
 
 /// Worked by hand: what each kind of lower edge comes to, and where the lining shows below it.
@@ -164,6 +198,41 @@ fn pleated_edges_come_out_as_folded_paper_does() {
             .map(|&(across, down, stretch)| lining(across, down, stretch))
             .collect();
         assert_eq!(seen.lining, shown, "{name}");
+    }
+}
+
+/// Level cloth, folded under, whose front is shorter by so much and has a tooth so wide.
+fn toothed(shorter: Length, tooth: Length) -> Vec<LiningSeen> {
+    let at = |across: Length, down: Length| Point { across, down };
+    let (short, long) = (inches(10) - shorter, inches(12));
+    let (left, right) = (inches(14), inches(14) + tooth);
+    let outline = [
+        at(inches(0), inches(0)),
+        at(inches(0), inches(10)),
+        at(inches(12), inches(10)),
+        at(inches(12), short),
+        at(left, short),
+        at(left, long),
+        at(right, long),
+        at(right, short),
+        at(inches(18), short),
+        at(inches(18), inches(0)),
+    ];
+    let folding = fold(inches(18), &creases("V8 M12"));
+    fold_outline(&outline, &folding).elevation.unwrap().lining
+}
+
+#[test]
+fn lining_shows_and_ends_only_by_more_than_the_rounding() {
+    let more = ROUNDING + nanometre();
+    for (shorter, tooth, places) in [
+        (ROUNDING, inches(1), 0),
+        (more, inches(1), 2),
+        (inches(1), ROUNDING, 1),
+        (inches(1), more, 2),
+    ] {
+        let shown = toothed(shorter, tooth);
+        assert_eq!(shown.len(), places, "{shorter:?} {tooth:?}: {shown:?}");
     }
 }
 

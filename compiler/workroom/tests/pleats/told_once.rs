@@ -26,11 +26,12 @@ fn at(inches: i64) -> FoldPlace {
     FoldPlace::At(Length::inches(inches))
 }
 
-fn run_together(first: usize, second: usize, inches: i64) -> PleatMatter {
+fn run_together(first: usize, second: usize, ends: i64, begins: i64) -> PleatMatter {
     PleatMatter::PleatsRunTogether {
         first,
         second,
-        amount: Length::inches(inches),
+        ends: Length::inches(ends),
+        begins: Length::inches(begins),
     }
 }
 
@@ -44,7 +45,7 @@ fn a_pleat_runs_into_the_one_before_it_that_reaches_furthest() {
                 placed(left(1), at(12)),
                 placed(left(1), at(13)),
             ],
-            vec![run_together(1, 2, 1)],
+            vec![run_together(1, 2, 12, 11)],
         ),
         (
             "one that reaches over a smaller one",
@@ -53,7 +54,7 @@ fn a_pleat_runs_into_the_one_before_it_that_reaches_furthest() {
                 placed(left(1), at(11)),
                 placed(left(1), at(13)),
             ],
-            vec![run_together(0, 1, 3), run_together(0, 2, 1)],
+            vec![run_together(0, 1, 12, 9), run_together(0, 2, 12, 11)],
         ),
         (
             "of two that reach as far, the one that begins first",
@@ -62,7 +63,7 @@ fn a_pleat_runs_into_the_one_before_it_that_reaches_furthest() {
                 placed(left(1), at(12)),
                 placed(left(1), at(13)),
             ],
-            vec![run_together(0, 1, 2), run_together(0, 2, 1)],
+            vec![run_together(0, 1, 12, 10), run_together(0, 2, 12, 11)],
         ),
     ];
     for (name, steps, expected) in cases {
@@ -79,11 +80,12 @@ fn a_pleat_astray_is_not_blamed_for_what_follows_from_it() {
         placed(right(2), at(22)),
         placed(right(3), at(25)),
     ]);
-    let edge = |step, inches| PleatMatter::EdgeInsideFold {
+    let edge = |step, fold_at, taken_up| PleatMatter::EdgeInsideFold {
         step,
-        amount: Length::inches(inches),
+        fold_at: Length::inches(fold_at),
+        taken_up: Length::inches(taken_up),
     };
-    let expected = [run_together(1, 2, 1), edge(0, 1), edge(1, 2)];
+    let expected = [run_together(1, 2, 26, 25), edge(0, 3, 4), edge(1, 8, 10)];
     assert_eq!(found(&rule, 30), expected);
 }
 
@@ -213,7 +215,7 @@ fn a_stack_far_from_a_pleat_astray_is_told_as_well() {
     for (steps, first, stacked) in [(before, 2, 0), (behind, 0, 2)] {
         let matters = found(&from_left(steps), 60);
         assert_eq!(matters.len(), 2, "{matters:?}");
-        assert_eq!(matters[0], run_together(first, first + 1, 1));
+        assert_eq!(matters[0], run_together(first, first + 1, 4, 3));
         assert!(
             matches!(matters[1], PleatMatter::FoldOnFold { step, .. } if step == stacked),
             "{matters:?}"

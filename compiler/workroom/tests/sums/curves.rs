@@ -23,8 +23,15 @@ fn shaped(half: bool, steps: &[OutlineStep]) -> PanelOrder {
     }
 }
 
+/// The shape, whose points lie far enough apart for the lines between them to go somewhere.
 fn drawn(half: bool, steps: &[OutlineStep]) -> Shape {
-    sound(&shaped(half, steps)).shape
+    let shape = sound(&shaped(half, steps)).shape;
+    for (_, from, to) in shape.sides() {
+        let across = (to.across - from.across).as_millimetres_f64();
+        let apart = across.hypot((to.down - from.down).as_millimetres_f64());
+        assert!(apart > 0.000_9, "{from:?} {to:?}");
+    }
+    shape
 }
 
 fn matter(half: bool, steps: &[OutlineStep]) -> Vec<Matter> {
@@ -541,4 +548,182 @@ fn every_curve_is_marked_at_its_middle() {
             ((3, 4), inches(30), down, wedges)
         ]
     );
+}
+
+/// A circle of 5 in about (20, 9): where an arc of it runs level or upright it has a point, so that
+/// its extent is exact, whichever way round it is drawn.
+#[test]
+fn an_arc_reaches_just_as_far_as_its_circle() {
+    let keyhole = [
+        from(0, 14),
+        to(17, 14),
+        arc(23, 14, through(20, 5)),
+        to(40, 14),
+        UpToHeading,
+    ];
+    let drop_shaped = [
+        from(0, 5),
+        to(17, 5),
+        arc(23, 5, through(20, 14)),
+        to(40, 5),
+        UpToHeading,
+    ];
+    let (left, right) = (inches(15), inches(25));
+    for (steps, middle, tip) in [(keyhole, 10, 5), (drop_shaped, 9, 14)] {
+        let shape = drawn(false, &steps);
+        let points = shape.edges[2].between();
+        for (across, down) in [
+            (left, inches(middle)),
+            (right, inches(middle)),
+            (inches(20), inches(tip)),
+        ] {
+            assert!(
+                points.contains(&Point { across, down }),
+                "{across:?} {down:?}"
+            );
+        }
+        let across: Vec<Length> = points.iter().map(|point| point.across).collect();
+        assert_eq!(
+            (across.iter().min(), across.iter().max()),
+            (Some(&left), Some(&right))
+        );
+        // It goes round once: the points follow one another along the circle.
+        for (one, next) in points.iter().zip(&points[1..]) {
+            let way = in_inches(next.across - one.across).hypot(in_inches(next.down - one.down));
+            assert!(way < 0.3, "{one:?} {next:?}");
+        }
+    }
+}
+
+#[test]
+fn an_arc_may_be_just_half_a_circle_by_its_radius() {
+    let steps = |order| {
+        [
+            from(0, 14),
+            to(14, 14),
+            arc(26, 14, order),
+            to(40, 14),
+            UpToHeading,
+        ]
+    };
+    let half = |order| drawn(false, &steps(order)).edges[2].length;
+    assert!(near(in_inches(half(radius(6, false))), 6.0 * PI, 1e-7));
+}
+
+/// To the left by 10 in and up by 6: level at one end, the circle stands (100 + 36) / 12 in off it.
+#[test]
+fn an_arc_by_compass_may_run_to_the_left() {
+    let circle = 34.0 / 3.0;
+    let up_to = |order, (across, down)| {
+        let arc = arc(across, down, order);
+        [arc, to(20, 4), to(40, 4), UpToHeading]
+    };
+    let ending = up_to(ArcOrder::EndingLevel, (20, 8));
+    let starting = up_to(ArcOrder::StartingLevel, (20, 6));
+    for (before, after, centre) in [
+        (vec![from(0, 14), to(30, 14)], ending, (20.0, 8.0 + circle)),
+        (
+            vec![from(0, 14), to(30, 14), to(30, 12)],
+            starting,
+            (30.0, 12.0 - circle),
+        ),
+    ] {
+        let shape = drawn(false, &[before, after.to_vec()].concat());
+        let curved = shape
+            .edges
+            .iter()
+            .find(|edge| edge.curve.is_some())
+            .unwrap();
+        let half_angle = (10.0_f64.hypot(6.0) / 2.0 / circle).asin();
+        assert!(near(
+            in_inches(curved.length),
+            2.0 * circle * half_angle,
+            1e-7
+        ));
+        for point in curved.between() {
+            let (across, down) = (in_inches(point.across), in_inches(point.down));
+            let off = (across - centre.0).hypot(down - centre.1);
+            assert!(near(off, circle, 1e-7), "{point:?}");
+        }
+    }
+}
+
+#[test]
+fn an_arc_through_a_point_in_line_is_straight_on_a_slant_too() {
+    for (run, rise) in [(39, 13), (30, 10), (36, 12), (27, 9), (33, 11)] {
+        for part in 1..rise {
+            let across = run * part / rise;
+            let order = through(across, 14 - part);
+            let steps = [
+                from(0, 14),
+                arc(run, 14 - rise, order),
+                to(40, 14 - rise),
+                UpToHeading,
+            ];
+            let shape = drawn(false, &steps);
+            assert!(
+                shape.edges.iter().all(|edge| edge.curve.is_none()),
+                "{run} {part}"
+            );
+        }
+    }
+}
+
+/// Its second control point lies on its end: it comes from the first, which is straight below.
+#[test]
+fn a_cubic_curve_without_a_second_control_comes_from_its_first() {
+    let shape = drawn(
+        false,
+        &[from(0, 14), curve((40, 14), (40, 9), (40, 9)), UpToHeading],
+    );
+    assert_eq!(shape.corners[2].relief, CornerRelief::Nothing);
+}
+
+#[test]
+fn scallops_may_swell_inward() {
+    let mut steps = [
+        from(0, 14),
+        scallops((40, 14), ScallopNumber::Count(4), 3),
+        UpToHeading,
+    ];
+    if let OutlineStep::Scallops { outward, .. } = &mut steps[1] {
+        *outward = false;
+    }
+    let shape = drawn(false, &steps);
+    let highest =
+        |edge: &pelmet_workroom::Edge| edge.between().iter().map(|point| point.down).min();
+    for edge in &shape.edges[1..=4] {
+        assert_eq!(highest(edge), Some(inches(11)));
+    }
+    for corner in &shape.corners[2..=4] {
+        assert_eq!(corner.relief, CornerRelief::Trim);
+    }
+}
+
+/// The lowest point of an arc is reckoned in floating point; off the drop by a few nanometres it
+/// lies on it.
+#[test]
+fn an_arc_that_swells_just_to_the_drop_is_inside() {
+    for eighths_down in 17..104 {
+        let down = Length::inch_fraction(eighths_down, 8);
+        let at = |across| (Proportion::fixed(inches(across)), Proportion::fixed(down));
+        let bulge = Proportion::fixed(inches(14) - down);
+        let ((left, level), (right, _)) = (at(0), at(40));
+        let steps = [
+            OutlineStep::From {
+                across: left,
+                down: level,
+            },
+            OutlineStep::ArcTo {
+                across: right,
+                down: level,
+                arc: ArcOrder::Bulge {
+                    bulge,
+                    outward: true,
+                },
+            },
+            UpToHeading,
+        ];
+        assert_eq!(drawn(false, &steps).bounds().1.down, inches(14));
+    }
 }

@@ -2,12 +2,12 @@
 
 use pelmet_measure::{Area, Length};
 use pelmet_workroom::{
-    CornerRelief, EdgeKind, MAXIMUM_CORNERS, Matter, Outline, OutlineMatter, OutlineStep,
-    PanelOrder, Proportion, Shape,
+    ArcOrder, CornerRelief, EdgeKind, Heading, MAXIMUM_CORNERS, Matter, Outline, OutlineMatter,
+    OutlineStep, PanelOrder, Proportion, Shape,
 };
 
 use crate::sample::{
-    alone, by, cloth, exactly, from, inches, notch, outline, panel, ratio, sound, to,
+    alone, arc, bulge, by, cloth, exactly, from, inches, notch, outline, panel, ratio, sound, to,
 };
 use OutlineStep::UpToHeading;
 
@@ -516,4 +516,119 @@ fn an_odd_width_keeps_one_corner_at_the_fold() {
         inches(40) + Length::from_nanometres(1)
     );
     assert!(shape.has_like_halves());
+}
+
+/// A side that begins above the lower edge is one straight edge from the heading line down, however
+/// deep the heading; where it bulges from there on, the corner stays.
+#[test]
+fn joints_in_a_straight_line_are_no_corners() {
+    let whole = [from(0, 4), to(0, 14), to(40, 14), UpToHeading];
+    let half = [from(0, 14), to(20, 14), UpToHeading];
+    for (name, outline) in [
+        ("whole", outline(false, &whole)),
+        ("half", outline(true, &half)),
+    ] {
+        for heading in [
+            Heading::Plain,
+            Heading::OverRod {
+                tail: inches(3),
+                fastener: None,
+            },
+        ] {
+            let order = PanelOrder {
+                heading,
+                ..shaped(outline.clone())
+            };
+            assert_eq!(sound(&order).shape.corners.len(), 4, "{name}");
+        }
+    }
+    let bulging = [
+        from(0, 4),
+        arc(0, 14, bulge(2, false)),
+        to(40, 14),
+        UpToHeading,
+    ];
+    let shape = sound(&shaped(outline(false, &bulging))).shape;
+    let expected = in_inches(&[(0, 0), (0, 4), (0, 14), (40, 14), (40, 0)]);
+    assert_eq!(corners(&shape), expected);
+    assert!(shape.edges[1].curve.is_some());
+}
+
+/// Two arcs that rise to a point at the fold.
+#[test]
+fn curves_that_meet_at_the_fold_in_a_point_keep_their_corner() {
+    let pointed = |names: &[(usize, &str)]| {
+        let steps = [from(0, 10), arc(20, 10, bulge(4, true)), UpToHeading];
+        let mut outline = outline(true, &steps);
+        let names = names.iter().map(|(step, name)| (*step, (*name).to_owned()));
+        outline.names = names.collect();
+        sound(&shaped(outline)).shape
+    };
+    let shape = pointed(&[]);
+    let expected = in_inches(&[(0, 0), (0, 10), (20, 10), (40, 10), (40, 0)]);
+    assert_eq!(corners(&shape), expected);
+    assert_eq!(shape.corners[2].relief, CornerRelief::Snip);
+    assert!(shape.has_like_halves());
+    let steps: Vec<_> = shape.edges.iter().map(|edge| edge.step).collect();
+    assert_eq!(steps, [Some(2), Some(1), Some(1), Some(2), None]);
+    let steps: Vec<_> = shape.corners.iter().map(|corner| corner.step).collect();
+    assert_eq!(steps, [None, Some(1), Some(0), Some(1), Some(2)]);
+    assert_eq!(
+        pointed(&[(0, "tip")]).corners[2].name.as_deref(),
+        Some("tip")
+    );
+}
+
+/// A smooth curve over the fold is one edge, but for a name that somebody means to find there.
+#[test]
+fn a_named_point_on_the_fold_stays_a_corner_of_a_smooth_curve() {
+    let steps = [
+        from(0, 14),
+        arc(20, 10, ArcOrder::StartingLevel),
+        UpToHeading,
+    ];
+    let mut named = outline(true, &steps);
+    named.names = [(0, String::from("middle"))].into();
+    let shape = sound(&shaped(named)).shape;
+    assert_eq!(shape.corners.len(), 5);
+    assert_eq!(shape.corners[2].name.as_deref(), Some("middle"));
+    assert_eq!(shape.corners[2].relief, CornerRelief::Nothing);
+}
+
+#[test]
+fn halves_are_alike_or_not_wherever_the_shape_lies() {
+    let halves_alike = |outline| {
+        let made = sound(&shaped(outline));
+        // The cut line begins left of and above the panel.
+        (
+            made.shape.has_like_halves(),
+            made.pieces[0].outline.has_like_halves(),
+        )
+    };
+    let level = |right: Length| {
+        let (across, down) = (Proportion::fixed(inches(40)), Proportion::fixed(right));
+        outline(
+            false,
+            &[
+                from(0, 14),
+                to(20, 14),
+                OutlineStep::To { across, down },
+                UpToHeading,
+            ],
+        )
+    };
+    assert_eq!(halves_alike(level(inches(14))), (true, true));
+    let (alike, _) = halves_alike(level(inches(14) - Length::from_nanometres(1)));
+    assert!(!alike);
+    let arched = |steps: [OutlineStep; 2]| {
+        let [left, right] = steps;
+        outline(false, &[from(0, 10), left, right, UpToHeading])
+    };
+    let swelling = |across| arc(across, 10, bulge(4, true));
+    assert_eq!(
+        halves_alike(arched([swelling(20), swelling(40)])),
+        (true, true)
+    );
+    let (alike, _) = halves_alike(arched([swelling(20), to(40, 10)]));
+    assert!(!alike);
 }

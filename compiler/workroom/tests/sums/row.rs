@@ -400,3 +400,13 @@ fn numbers_of_panels_and_cloths_that_do_not_exist_do_no_harm() {
     let (made, _) = hung(&order);
     assert_eq!(made.panels, [None]);
 }
+
+#[test]
+fn a_row_may_just_fit_its_height_and_a_panel_alone_overlaps_nothing() {
+    let mut order = window(inches(40), vec![wide(40)], &[0]);
+    order.top_at = Some(inches(14));
+    order.overlap = inches(50);
+    assert_eq!(hung(&order).1, []);
+    order.top_at = Some(inches(13));
+    assert_eq!(hung(&order).1.len(), 1);
+}
