@@ -6,7 +6,10 @@ use pelmet_workroom::{
     OutlineStep, PanelOrder, Shape,
 };
 
-use crate::sample::{alone, cloth, eighths, from, inches, notch, outline, panel, seams, sound, to};
+use crate::sample::{
+    alone, cloth, eighths, from, inches, made, notch, outline, panel, ratio, seams, sound, to,
+    window,
+};
 use OutlineStep::UpToHeading;
 
 fn shaped(outline: Outline, face: LayerMaking) -> PanelOrder {
@@ -156,7 +159,7 @@ fn places_too_narrow_for_their_allowance_are_told_once() {
                     UpToHeading,
                 ],
             ),
-            None,
+            Some(too_narrow(3, eighths(6), inches(1))),
         ),
         (
             outline(
@@ -221,4 +224,102 @@ fn half_inch_mouth(down: i64) -> OutlineStep {
         across: pelmet_workroom::Proportion::fixed(inches(19) + eighths(4)),
         down: pelmet_workroom::Proportion::fixed(inches(down)),
     }
+}
+
+#[test]
+fn extra_width_is_given_in_full_though_it_does_not_halve() {
+    let nanometres = Length::from_nanometres;
+    for (wider, left, right) in [(3, 1, 2), (-3, -2, -1)] {
+        let face = LayerMaking {
+            wider: nanometres(wider),
+            ..seams(Length::ZERO)
+        };
+        let piece = &sound(&shaped(Outline::straight(inches(14)), face)).pieces[0];
+        let (least, most) = piece.outline.bounds();
+        let ends = (-nanometres(left), inches(40) + nanometres(right));
+        assert_eq!((least.across, most.across), ends);
+    }
+}
+
+#[test]
+fn every_edge_of_the_cut_line_says_how_long_it_is() {
+    let piece = &sound(&panel()).pieces[0];
+    let lengths: Vec<Length> = piece.outline.edges.iter().map(|edge| edge.length).collect();
+    assert_eq!(lengths, [15, 41, 15, 41].map(inches));
+}
+
+/// A tooth of cloth points at the far side of a slot and comes within an inch of it; nothing else
+/// does. The tip lies beside the middle of that side.
+#[test]
+fn a_narrow_place_is_as_wide_as_the_nearest_points_of_its_edges() {
+    let steps = [
+        from(0, 14),
+        to(15, 14),
+        to(19, 9),
+        to(15, 4),
+        to(20, 4),
+        to(20, 14),
+        to(40, 14),
+        UpToHeading,
+    ];
+    let order = shaped(outline(false, &steps), seams(eighths(6)));
+    let (_, matters) = alone(&order, &cloth());
+    let narrow = |step| {
+        Matter::Outline(OutlineMatter::TooNarrow {
+            step,
+            width: inches(1),
+            needed: eighths(12),
+        })
+    };
+    assert_eq!(matters, [narrow(2)]);
+}
+
+/// The lining needs more room than the face; a place that only the lining finds too narrow is told
+/// for it, though it lies turned over and another mistake was told before.
+#[test]
+fn a_place_too_narrow_for_the_lining_alone_is_told() {
+    let steps = [
+        from(0, 14),
+        notch((20, 14), (1, 6), true),
+        to(40, 10),
+        UpToHeading,
+    ];
+    let mut order = shaped(outline(false, &steps), seams(eighths(1)));
+    order.lining = Some(1);
+    order.making.lining = Some(seams(eighths(6)));
+    let shrinking = pelmet_workroom::Fabric {
+        shrinkage: ratio(1, 50),
+        ..cloth()
+    };
+    let window = window(inches(40), vec![order], &[0]);
+    for (lining, before) in [(cloth(), 0), (shrinking, 1)] {
+        let (made, matters) = made(&window, &[cloth(), lining]);
+        assert_eq!(made.panels, [None]);
+        assert_eq!(matters.len(), before + 1, "{matters:?}");
+        let last = matters.last();
+        assert!(matches!(last, Some(Matter::Outline(_))), "{matters:?}");
+    }
+}
+
+#[test]
+fn each_narrow_place_is_told() {
+    let steps = [
+        from(0, 14),
+        notch((10, 14), (1, 6), true),
+        notch((30, 14), (1, 4), true),
+        to(40, 14),
+        UpToHeading,
+    ];
+    let mut order = shaped(outline(false, &steps), seams(eighths(6)));
+    order.lining = Some(0);
+    order.making.lining = Some(seams(eighths(6)));
+    let (_, matters) = alone(&order, &cloth());
+    let steps: Vec<_> = matters
+        .iter()
+        .filter_map(|matter| match matter {
+            Matter::Outline(OutlineMatter::TooNarrow { step, .. }) => Some(*step),
+            _ => None,
+        })
+        .collect();
+    assert_eq!(steps, [1, 2]);
 }

@@ -62,6 +62,7 @@ fn all_along(shape: &Shape) -> Vec<Point> {
 fn assert_even(order: &PanelOrder, allowance: f64) {
     let made = sound(order);
     let cut = &made.pieces.first().unwrap().outline;
+    assert_apart(cut);
     for point in all_along(cut) {
         let off = distance(point, &made.shape);
         assert!(off >= allowance - EXACT_ENOUGH, "{point:?} is {off} mm off");
@@ -75,6 +76,14 @@ fn assert_even(order: &PanelOrder, allowance: f64) {
             beside_corner || off <= allowance + EXACT_ENOUGH,
             "{point:?} is {off} mm off"
         );
+    }
+}
+
+/// A micrometre or more: less says nothing of where the line goes.
+fn assert_apart(shape: &Shape) {
+    for (_, from, to) in shape.sides() {
+        let (across, down) = between(from, to);
+        assert!(across.hypot(down) > 0.000_9, "{from:?} {to:?}");
     }
 }
 
@@ -173,6 +182,17 @@ fn a_concentric_arc_has_the_radius_of_both() {
         };
         assert!((radius - 5.5 * 25.4).abs() < 0.03, "{radius}");
     }
+    // It is the sewn line that is clipped.
+    let clipped = |shape: &Shape| {
+        let curves = shape.edges.iter().filter_map(|edge| edge.curve.as_ref());
+        curves
+            .map(|curve| (curve.clips, curve.wedges))
+            .collect::<Vec<_>>()
+    };
+    assert_eq!(
+        (clipped(&made.shape), clipped(cut)),
+        (vec![(25, 0)], vec![(0, 0)])
+    );
     // The straight edges beside it stay exact.
     let (least, most) = cut.bounds();
     assert_eq!((least.across, least.down), (-eighths(4), -eighths(4)));
@@ -278,6 +298,63 @@ proptest! {
         prop_assert_eq!(made.is_none(), !matters.is_empty());
         if made.is_some() {
             assert_even(&order, eighths(allowance).as_millimetres_f64());
+        }
+    }
+}
+
+/// A lopsided panel with curves: turned over, the cut line of the lining is that of the face.
+#[test]
+fn the_lining_of_a_lopsided_panel_is_the_mirror_image_of_its_face() {
+    let steps = [
+        from(0, 10),
+        curve((10, 18), (18, 10), (24, 6)),
+        arc(40, 4, bulge(1, true)),
+        UpToHeading,
+    ];
+    let mut order = shaped(false, &steps, eighths(4));
+    order.lining = Some(0);
+    order.making.lining = Some(order.making.face);
+    let (made, _) = alone(&order, &cloth());
+    let pieces = made.unwrap().pieces;
+    let image = pieces[0].outline.mirrored();
+    let (own, images) = (pieces[1].outline.polygon(), image.polygon());
+    assert_eq!(own.len(), images.len());
+    let nanometre = Length::from_nanometres(1);
+    for (own, image) in own.iter().zip(&images) {
+        let (across, down) = (own.across - image.across, own.down - image.down);
+        assert!(
+            across.abs().max(down.abs()) <= nanometre * 2,
+            "{own:?} {image:?}"
+        );
+    }
+}
+
+/// A tip between two arcs, and unlike allowances beside it: both moved lines still end on the point
+/// that is cut off it, as far out as the larger of them asks.
+#[test]
+fn a_pointed_tip_of_curves_with_unlike_allowances_keeps_its_distance() {
+    let steps = [
+        from(0, 4),
+        arc(0, 14, bulge(1, false)),
+        arc(40, 4, bulge(1, false)),
+        UpToHeading,
+    ];
+    let mut order = shaped(false, &steps, eighths(4));
+    for (sides, lower) in [(2, 6), (6, 2), (4, 4)] {
+        order.making.face.edges.sides = pelmet_workroom::Allowance::Seam(eighths(sides));
+        order.making.face.edges.lower = pelmet_workroom::Allowance::Seam(eighths(lower));
+        let (made, matters) = alone(&order, &cloth());
+        assert_eq!(matters, []);
+        let made = made.unwrap();
+        let cut = &made.pieces[0].outline;
+        assert_apart(cut);
+        let least = eighths(sides.min(lower)).as_millimetres_f64();
+        for point in all_along(cut) {
+            let off = distance(point, &made.shape);
+            assert!(
+                off >= least - EXACT_ENOUGH,
+                "{sides} {lower}: {point:?} is {off} mm off"
+            );
         }
     }
 }

@@ -1,9 +1,9 @@
 //! A panel once its pleats are laid: its folded outline, and how thick it lies.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{Fabric, Layer, Matter, PanelOrder, PieceMatter};
+use pelmet_workroom::{Fabric, Layer, Matter, PanelOrder, PieceMatter, PleatRule};
 
-use crate::sample::{alone, cloth, exactly, inches, knives, panel, ratio, seams, sound};
+use crate::sample::{alone, cloth, eighths, exactly, inches, knives, panel, ratio, seams, sound};
 
 /// 28 in finished from 46 in, three knives 3 in deep, each lying three layers thick.
 fn pleated() -> PanelOrder {
@@ -91,4 +91,22 @@ fn a_flat_panel_needs_no_thickness_and_a_lining_counts_in_every_layer() {
     lined.making.lining = Some(seams(inches(1)));
     let (made, _) = alone(&lined, &thick(6));
     assert_eq!(made.unwrap().thickest_stack, Some(tenths(6) * 6));
+}
+
+/// The formula of the sums: 2en at worst, 2e*sqrt(n) likely. What is drawn up is not folded.
+#[test]
+fn the_width_may_be_out_by_what_its_folds_may() {
+    let careful = PleatRule {
+        folding_error: Some(eighths(1)),
+        ..knives(4, inches(1))
+    };
+    let mut order = panel();
+    order.width = exactly(inches(40));
+    order.pleats = Some(careful.clone());
+    assert_eq!(sound(&order).tolerance, Some((inches(1), eighths(4))));
+    order.pleats = Some(PleatRule {
+        folding_error: None,
+        ..careful
+    });
+    assert_eq!(sound(&order).tolerance, None);
 }

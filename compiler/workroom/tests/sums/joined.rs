@@ -220,6 +220,12 @@ fn seams_of_the_face_move_to_where_pleats_hide_them() {
     for flat in 79..=93 {
         let (seams, matters) = pleated(9, flat);
         assert!(seams.iter().all(|seam| seam.hidden), "{flat} in: {seams:?}");
+        for seam in seams {
+            // Its allowance of half an inch lies between the fold and the crease behind it.
+            let beyond = seam.at - (seam.at - inches(2)).round_down_to(inches(7));
+            let clear = eighths(20)..=eighths(44);
+            assert!(clear.contains(&beyond), "{flat} in: {beyond:?}");
+        }
         assert_eq!(matters, [], "{flat} in");
     }
 }
@@ -240,4 +246,62 @@ fn a_seam_that_no_pleat_can_hide_is_told_for_the_face_alone() {
         })
         .collect();
     assert_eq!(matters, expected);
+}
+
+/// Cloth that repeats so far across.
+fn printed(across: i64) -> Fabric {
+    Fabric {
+        repeat: Some(pelmet_workroom::Repeat {
+            along: None,
+            across: Some(inches(across)),
+            matching: pelmet_workroom::Match::Straight,
+        }),
+        ..cloth()
+    }
+}
+
+/// Where each strip begins on the cut piece, and the point of it that sits on the print.
+fn held(joined: &JoinedWidths) -> Vec<(Length, Option<Length>)> {
+    let mut left = Length::ZERO;
+    let strips = joined.strips.iter().map(|strip| {
+        let at = left;
+        left += strip.cut_width - joined.allowance * 2;
+        (at, strip.print_across)
+    });
+    strips.collect()
+}
+
+#[test]
+fn the_print_meets_across_the_strips_where_a_strip_can_hold_a_repeat() {
+    let (piece, _) = face(&wide(inches(100)), &printed(9));
+    let joined = piece.joined.unwrap();
+    let on_print: Vec<Length> = held(&joined)
+        .iter()
+        .map(|(at, held)| *at + held.unwrap())
+        .collect();
+    for pair in on_print.windows(2) {
+        let apart = (pair[1] - pair[0]).ratio_to(inches(9)).unwrap();
+        assert!(apart.is_integer(), "{joined:?}");
+    }
+    // Of 53 in a strip keeps 52 between its seams.
+    let (just, _) = face(&wide(inches(100)), &printed(52));
+    assert!(just.joined.unwrap().strips[0].print_across.is_some());
+    let (wider, _) = face(&wide(inches(100)), &printed(53));
+    assert_eq!(wider.joined.unwrap().strips[0].print_across, None);
+}
+
+#[test]
+fn a_motif_on_a_joined_panel_sits_on_the_print_of_every_strip() {
+    let mut order = crate::sample::window(inches(79), vec![wide(inches(79))], &[0]);
+    order.motif = Some(pelmet_workroom::Motif {
+        panel: 0,
+        below_heading: inches(6),
+    });
+    let (made, _) = crate::sample::made(&order, &[printed(9)]);
+    let piece = &made.panels[0].as_ref().unwrap().pieces[0];
+    for (at, held) in held(piece.joined.as_ref().unwrap()) {
+        // The middle of the panel, half an inch of seam from the edge of the piece.
+        let motif = inches(40) - at - held.unwrap();
+        assert!(motif.ratio_to(inches(9)).unwrap().is_integer());
+    }
 }

@@ -276,6 +276,8 @@ fn a_motif_that_cannot_be_seen_is_reported() {
         drop: inches(14),
     };
     assert_eq!(made(&order, &[cloth()]).1, [Matter::Piece(below)]);
+    order.motif = motif(inches(14));
+    assert_eq!(made(&order, &[cloth()]).1, []);
     // Knives 3 in deep from 2 in on, each 9 in further: the one from 20 in hides up to 26 in.
     order.motif = motif(inches(8));
     order.panels[0].pleats = Some(knives(3, inches(3)));
