@@ -27,11 +27,15 @@ fn at(inches: i64) -> FoldPlace {
 }
 
 fn run_together(first: usize, second: usize, ends: i64, begins: i64) -> PleatMatter {
+    run_together_eighths(first, second, ends * 8, begins * 8)
+}
+
+fn run_together_eighths(first: usize, second: usize, ends: i64, begins: i64) -> PleatMatter {
     PleatMatter::PleatsRunTogether {
         first,
         second,
-        ends: Length::inches(ends),
-        begins: Length::inches(begins),
+        ends: inches(ends),
+        begins: inches(begins),
     }
 }
 
@@ -69,6 +73,20 @@ fn a_pleat_runs_into_the_one_before_it_that_reaches_furthest() {
     for (name, steps, expected) in cases {
         assert_eq!(found(&from_left(steps), 30), expected, "{name}");
     }
+}
+
+#[test]
+fn where_pleats_run_together_is_measured_from_where_their_rule_starts() {
+    let edge = |at| placed(knife(INCH, TowardOrder::Edge), at);
+    let steps = || vec![edge(at(6)), edge(FoldPlace::On(inches(12)))];
+    let found_together = |mut rule: PleatRule| {
+        rule.layers = Some(9);
+        found(&rule, 40)
+    };
+    let expected = [run_together_eighths(0, 1, 64, 60)];
+    assert_eq!(found_together(from_centre(steps())), expected);
+    let one_half = rule(Start::Centre, false, steps());
+    assert_eq!(found_together(one_half), expected);
 }
 
 /// Each of the first two covers an edge; the last, which covers the right one too and makes a stack,

@@ -4,7 +4,8 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    ArcOrder, Matter, OutlineMatter, OutlineStep, PanelOrder, Point, ScallopNumber, Shape,
+    Allowance, ArcOrder, LONGEST_POINT, Matter, OutlineMatter, OutlineStep, PanelOrder, Point,
+    ScallopNumber, Shape,
 };
 use proptest::prelude::*;
 
@@ -132,6 +133,16 @@ fn the_cut_line_keeps_its_distance_from_every_kind_of_curve() {
             false,
             vec![from(0, 14), curve((20, 14), (20, 4), (40, 4)), UpToHeading],
         ),
+        // It runs smoothly on into straight cloth.
+        (
+            false,
+            vec![
+                from(0, 10),
+                arc(20, 14, ArcOrder::EndingLevel),
+                to(40, 14),
+                UpToHeading,
+            ],
+        ),
         (
             true,
             vec![from(0, 14), curve((10, 14), (10, 6), (20, 6)), UpToHeading],
@@ -182,17 +193,6 @@ fn a_concentric_arc_has_the_radius_of_both() {
         };
         assert!((radius - 5.5 * 25.4).abs() < 0.03, "{radius}");
     }
-    // It is the sewn line that is clipped.
-    let clipped = |shape: &Shape| {
-        let curves = shape.edges.iter().filter_map(|edge| edge.curve.as_ref());
-        curves
-            .map(|curve| (curve.clips, curve.wedges))
-            .collect::<Vec<_>>()
-    };
-    assert_eq!(
-        (clipped(&made.shape), clipped(cut)),
-        (vec![(25, 0)], vec![(0, 0)])
-    );
     // The straight edges beside it stay exact.
     let (least, most) = cut.bounds();
     assert_eq!((least.across, least.down), (-eighths(4), -eighths(4)));
@@ -200,6 +200,44 @@ fn a_concentric_arc_has_the_radius_of_both() {
         (most.across, most.down),
         (inches(40) + eighths(4), inches(14) + eighths(4))
     );
+}
+
+#[test]
+fn it_is_the_sewn_line_that_is_clipped() {
+    let clipped = |shape: &Shape| {
+        let curves = shape.edges.iter().filter_map(|edge| edge.curve.as_ref());
+        curves
+            .map(|curve| (curve.clips, curve.wedges))
+            .collect::<Vec<_>>()
+    };
+    for (outward, down, sewn) in [(false, 14, (54, 0)), (true, 10, (0, 54))] {
+        let steps = [from(0, down), arc(40, down, bulge(4, outward)), UpToHeading];
+        let (made, _) = alone(&shaped(false, &steps, eighths(4)), &cloth());
+        let made = made.unwrap();
+        assert_eq!(clipped(&made.shape), [sewn]);
+        assert_eq!(clipped(&made.pieces[0].outline), [(0, 0)]);
+    }
+}
+
+/// The lower edge leaves the side so steeply that a point of cloth hangs from it. What its seams
+/// would carry on for feet is cut off, whichever of the two is the wider, and whether or not the
+/// side has anything taken away.
+#[test]
+fn a_point_between_a_side_and_a_curve_is_cut_off() {
+    let steps = [from(0, 14), curve((1, 4), (5, 2), (40, 2)), UpToHeading];
+    for (side, lower) in [(2, 6), (6, 2), (4, 4), (-1, 4)] {
+        let mut order = shaped(false, &steps, eighths(4));
+        let edges = &mut order.making.face.edges;
+        edges.sides = Allowance::Seam(eighths(side));
+        edges.lower = Allowance::Seam(eighths(lower));
+        let (made, matters) = alone(&order, &cloth());
+        assert_eq!(matters, [], "{side} {lower}");
+        let cut = made.unwrap().pieces[0].outline.bounds().1.down;
+        let reach = (cut - inches(14)).as_millimetres_f64();
+        let most = eighths(side.max(lower)).as_millimetres_f64() * LONGEST_POINT;
+        // It is cut square to its own direction, which is not quite straight down.
+        assert!(reach <= most * 1.02, "{side} {lower}: {reach} mm");
+    }
 }
 
 #[test]
@@ -341,8 +379,8 @@ fn a_pointed_tip_of_curves_with_unlike_allowances_keeps_its_distance() {
     ];
     let mut order = shaped(false, &steps, eighths(4));
     for (sides, lower) in [(2, 6), (6, 2), (4, 4)] {
-        order.making.face.edges.sides = pelmet_workroom::Allowance::Seam(eighths(sides));
-        order.making.face.edges.lower = pelmet_workroom::Allowance::Seam(eighths(lower));
+        order.making.face.edges.sides = Allowance::Seam(eighths(sides));
+        order.making.face.edges.lower = Allowance::Seam(eighths(lower));
         let (made, matters) = alone(&order, &cloth());
         assert_eq!(matters, []);
         let made = made.unwrap();
