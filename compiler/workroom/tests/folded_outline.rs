@@ -85,7 +85,7 @@ struct Case {
 /// The run across and the run down where lining shows, and its stretch.
 type LiningTold = ((i64, i64), (i64, i64), usize);
 
-const CASES: [Case; 9] = [
+const CASES: [Case; 10] = [
     Case {
         name: "level: the fold is as long as the cloth in front of it",
         outline: &[(0, 0), (0, 10), (12, 10), (12, 0)],
@@ -149,6 +149,21 @@ const CASES: [Case; 9] = [
         creases: "V6 M8",
         lower_edge: &[(0, 10), (4, 10), (4, 14), (5, 10), (6, 10), (6, 6), (8, 6)],
         lining: &[((5, 6), (6, 10), 1)],
+    },
+    Case {
+        name: "slanted the other way, it crosses to the other side",
+        outline: &[
+            (0, 0),
+            (0, 10),
+            (8, 10),
+            (8, 6),
+            (10, 14),
+            (12, 14),
+            (12, 0),
+        ],
+        creases: "V6 M8",
+        lower_edge: &[(0, 10), (5, 10), (6, 14), (8, 14)],
+        lining: &[((4, 5), (6, 10), 1)],
     },
     Case {
         name: "a tooth in front parts the lining that shows behind it",

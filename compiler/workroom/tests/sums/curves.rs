@@ -26,12 +26,16 @@ fn shaped(half: bool, steps: &[OutlineStep]) -> PanelOrder {
 /// The shape, whose points lie far enough apart for the lines between them to go somewhere.
 fn drawn(half: bool, steps: &[OutlineStep]) -> Shape {
     let shape = sound(&shaped(half, steps)).shape;
+    assert_apart(&shape);
+    shape
+}
+
+fn assert_apart(shape: &Shape) {
     for (_, from, to) in shape.sides() {
         let across = (to.across - from.across).as_millimetres_f64();
         let apart = across.hypot((to.down - from.down).as_millimetres_f64());
         assert!(apart > 0.000_9, "{from:?} {to:?}");
     }
-    shape
 }
 
 fn matter(half: bool, steps: &[OutlineStep]) -> Vec<Matter> {
@@ -324,14 +328,15 @@ fn scallops_are_equal_and_counted_or_measured() {
 fn scallops_follow_a_slanted_line() {
     let steps = [
         from(0, 6),
+        to(8, 6),
         scallops((40, 10), ScallopNumber::Count(4), 1),
         UpToHeading,
     ];
     let (made, _) = alone(&shaped(false, &steps), &cloth());
     let corners = made.unwrap().shape.corners;
-    let cusps: Vec<_> = corners[1..=5].iter().map(|corner| corner.at).collect();
+    let cusps: Vec<_> = corners[2..=6].iter().map(|corner| corner.at).collect();
     let expected = [0, 1, 2, 3, 4].map(|number| Point {
-        across: inches(10 * number),
+        across: inches(8 + 8 * number),
         down: inches(6 + number),
     });
     assert_eq!(cusps, expected);
@@ -726,4 +731,81 @@ fn an_arc_that_swells_just_to_the_drop_is_inside() {
         ];
         assert_eq!(drawn(false, &steps).bounds().1.down, inches(14));
     }
+}
+
+/// Down the side of a slot: the curve stands furthest out half way, at a point of its own.
+#[test]
+fn an_arc_down_a_side_reaches_just_as_far_as_its_bulge() {
+    for (bulge_in_inches, outward) in [(1, false), (1, true), (2, false), (2, true), (3, true)] {
+        let steps = [
+            from(0, 4),
+            to(20, 4),
+            arc(20, 12, bulge(bulge_in_inches, outward)),
+            to(20, 14),
+            to(40, 14),
+            UpToHeading,
+        ];
+        let shape = drawn(false, &steps);
+        let curved = shape
+            .edges
+            .iter()
+            .find(|edge| edge.curve.is_some())
+            .unwrap();
+        // The panel lies on the right of the slot.
+        let across = inches(if outward {
+            20 - bulge_in_inches
+        } else {
+            20 + bulge_in_inches
+        });
+        let furthest = Point {
+            across,
+            down: inches(8),
+        };
+        assert!(
+            curved.between().contains(&furthest),
+            "{bulge_in_inches} {outward}"
+        );
+    }
+}
+
+/// It stands still for a moment half way and turns back: a cusp, 14 in down. No allowance follows
+/// it round, so there is none.
+#[test]
+fn a_cubic_curve_may_come_to_a_cusp() {
+    let steps = [from(0, 8), curve((40, 16), (0, 16), (40, 8)), UpToHeading];
+    let mut order = shaped(false, &steps);
+    order.making.face = crate::sample::seams(Length::ZERO);
+    let shape = sound(&order).shape;
+    let cusp = Point {
+        across: inches(20),
+        down: inches(14),
+    };
+    let points = shape.edges[1].between();
+    assert_eq!(points.iter().filter(|point| **point == cusp).count(), 1);
+    assert_apart(&shape);
+}
+
+/// Sizes worked out as shares are rounded one by one, and their sum is a few nanometres out.
+#[test]
+fn a_curve_may_be_out_by_its_rounding() {
+    let swelling = |over: i64| {
+        let bulge = Proportion::fixed(inches(1) + Length::from_nanometres(over));
+        let swell = ArcOrder::Bulge {
+            bulge,
+            outward: true,
+        };
+        shaped(false, &[from(0, 13), arc(40, 13, swell), UpToHeading])
+    };
+    for over in [0, 1, 10] {
+        let shape = sound(&swelling(over)).shape;
+        assert_eq!(shape.bounds().1.down, inches(14), "{over}");
+    }
+    let (_, matters) = alone(&swelling(11), &cloth());
+    assert!(
+        matches!(
+            matters[..],
+            [Matter::Outline(OutlineMatter::OutsideSize { .. })]
+        ),
+        "{matters:?}"
+    );
 }

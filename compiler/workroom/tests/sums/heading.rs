@@ -286,3 +286,19 @@ fn a_heading_may_just_fit() {
         assert_eq!(headed(heading, support).1, [], "{name}");
     }
 }
+
+#[test]
+fn a_heading_over_a_rod_or_on_a_board_may_carry_a_fastener() {
+    let held = || Some(fastener(inches(1)));
+    let over_rod = Heading::OverRod {
+        tail: inches(4),
+        fastener: held(),
+    };
+    let on_board = Heading::OnBoard {
+        lap: None,
+        fastener: held(),
+    };
+    for (heading, carries) in [(over_rod, true), (on_board, true), (pocket(None), false)] {
+        assert_eq!(heading.fastener().is_some(), carries, "{heading:?}");
+    }
+}

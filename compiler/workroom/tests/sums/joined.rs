@@ -196,8 +196,12 @@ fn cloth_that_cannot_be_joined_is_reported() {
 
 /// Knives 2 in deep every 7 in, the first fold at 6 in: each hides the cloth from 2 to 6 in.
 fn pleated(pleats: u32, flat: i64) -> (Vec<Seam>, Vec<Matter>) {
+    pleated_deep(inches(2), pleats, flat)
+}
+
+fn pleated_deep(depth: Length, pleats: u32, flat: i64) -> (Vec<Seam>, Vec<Matter>) {
     let mut order = PanelOrder {
-        pleats: Some(knives(pleats, inches(2))),
+        pleats: Some(knives(pleats, depth)),
         ..panel()
     };
     order.width = pelmet_workroom::WidthOrder {
@@ -303,5 +307,31 @@ fn a_motif_on_a_joined_panel_sits_on_the_print_of_every_strip() {
         // The middle of the panel, half an inch of seam from the edge of the piece.
         let motif = inches(40) - at - held.unwrap();
         assert!(motif.ratio_to(inches(9)).unwrap().is_integer());
+    }
+}
+
+#[test]
+fn no_strip_is_wider_than_the_cloth_for_a_seam_to_be_hidden() {
+    // The strips of every panel are held to the cloth as it is made.
+    for pleats in 1..8 {
+        for flat in 60..140 {
+            pleated_deep(inches(2), pleats, flat);
+        }
+    }
+}
+
+/// Each knife hides twice its depth; where that is no more than the allowances of a seam together,
+/// the seam lies in the middle of it.
+#[test]
+fn a_seam_lies_in_the_middle_of_a_pleat_as_shallow_as_its_allowances() {
+    let depth = eighths(2);
+    for flat in 79..=93 {
+        let (seams, _) = pleated_deep(depth, 22, flat);
+        for seam in seams {
+            // A pleat every 3 1/2 in from 2 in on.
+            let beyond = seam.at - inches(2);
+            let place = beyond - beyond.round_down_to(eighths(28));
+            assert_eq!((seam.hidden, place), (true, depth), "{flat} in");
+        }
     }
 }

@@ -7,7 +7,8 @@ use pelmet_workroom::{
 };
 
 use crate::sample::{
-    alone, arc, bulge, by, cloth, exactly, from, inches, notch, outline, panel, ratio, sound, to,
+    alone, arc, bulge, by, cloth, curve, exactly, from, inches, notch, outline, panel, ratio,
+    sound, to,
 };
 use OutlineStep::UpToHeading;
 
@@ -539,7 +540,11 @@ fn joints_in_a_straight_line_are_no_corners() {
                 heading,
                 ..shaped(outline.clone())
             };
-            assert_eq!(sound(&order).shape.corners.len(), 4, "{name}");
+            let shape = sound(&order).shape;
+            let last = order.outline.steps.len() - 1;
+            assert_eq!(shape.corners.len(), 4, "{name}");
+            // The last step draws the right end of the heading, whatever lies above it.
+            assert_eq!(shape.corners[3].step, Some(last), "{name}");
         }
     }
     let bulging = [
@@ -631,4 +636,21 @@ fn halves_are_alike_or_not_wherever_the_shape_lies() {
     );
     let (alike, _) = halves_alike(arched([swelling(20), to(40, 10)]));
     assert!(!alike);
+    let a_little_flatter = OutlineStep::ArcTo {
+        across: Proportion::fixed(inches(40)),
+        down: Proportion::fixed(inches(10)),
+        arc: ArcOrder::Bulge {
+            bulge: Proportion::fixed(inches(4) - Length::millimetres(1)),
+            outward: true,
+        },
+    };
+    let (alike, _) = halves_alike(arched([swelling(20), a_little_flatter]));
+    assert!(!alike);
+    // A curve that is its own image, but for where along it its points lie.
+    let bowl = [
+        from(0, 11),
+        curve((10, 15), (30, 15), (40, 11)),
+        UpToHeading,
+    ];
+    assert_eq!(halves_alike(outline(false, &bowl)), (true, true));
 }
