@@ -1,6 +1,6 @@
 //! Curves of an outline: arcs and cubic curves, worked out in floating point and rounded once.
 
-use std::f64::consts::{FRAC_PI_2, PI, TAU};
+use std::f64::consts::{FRAC_PI_2, PI};
 
 use kurbo::{
     CubicBez, ParamCurve, ParamCurveArclen, ParamCurveExtrema, PathEl, Shape, Vec2, flatten,
@@ -218,8 +218,8 @@ fn sweep(from: Point, to: Point, by: ArcBy) -> Result<f64, ArcFault> {
             let turn = 2.0 * half.min(1.0).asin();
             Ok(if outward { -turn } else { turn })
         }
-        ArcBy::StartingLevel => level(chord).map(|level| 2.0 * turn(chord.atan2() - level)),
-        ArcBy::EndingLevel => level(chord).map(|level| 2.0 * turn(level - chord.atan2())),
+        ArcBy::StartingLevel => off_level(chord).map(|angle| 2.0 * angle),
+        ArcBy::EndingLevel => off_level(chord).map(|angle| -2.0 * angle),
     }
 }
 
@@ -239,24 +239,12 @@ fn sweep_through(chord: Vec2, point: Vec2) -> Result<f64, ArcFault> {
     Ok(if between > 0.0 { -sweep } else { sweep })
 }
 
-/// The level direction, left or right, in which a chord runs.
-fn level(chord: Vec2) -> Result<f64, ArcFault> {
+/// How far a chord turns from the level direction, left or right, in which it runs.
+fn off_level(chord: Vec2) -> Result<f64, ArcFault> {
     if chord.x.abs() < NEAREST {
-        Err(ArcFault::StraightUp)
-    } else {
-        Ok(if chord.x > 0.0 { 0.0 } else { PI })
+        return Err(ArcFault::StraightUp);
     }
-}
-
-/// The same angle within half a turn either way.
-fn turn(angle: f64) -> f64 {
-    if angle > PI {
-        angle - TAU
-    } else if angle < -PI {
-        angle + TAU
-    } else {
-        angle
-    }
+    Ok((chord.y * chord.x.signum()).atan2(chord.x.abs()))
 }
 
 /// The points of a curve that are neither end and lie apart from one another.

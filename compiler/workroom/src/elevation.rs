@@ -48,6 +48,10 @@ impl Elevation {
 /// A panel of two thousand plain pleats takes less than a tenth of this.
 const MOST_COMPARED: usize = 20_000_000;
 
+fn is_too_much(compared: usize) -> bool {
+    compared > MOST_COMPARED
+}
+
 /// Looks at layers that lie from the back to the front.
 ///
 /// The finished width is cut into slices in which no edge ends and no two edges cross; there the
@@ -66,7 +70,7 @@ pub(crate) fn elevation(layers: &[FoldedLayer]) -> Option<Elevation> {
         }
         let pairs = over.len().saturating_mul(over.len());
         compared = compared.saturating_add(pairs);
-        if compared > MOST_COMPARED {
+        if is_too_much(compared) {
             return None;
         }
         let slices = slices(&over, from, to);

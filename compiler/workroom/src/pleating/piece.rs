@@ -92,10 +92,8 @@ impl Piece {
 
     /// One of the pieces this one stands for.
     pub(super) fn one(&self) -> Self {
-        let mut one = Self {
-            times: 1,
-            ..self.clone()
-        };
+        let mut one = self.clone();
+        one.times = 1;
         for value in one.values_mut() {
             value.times = 1;
         }

@@ -654,3 +654,24 @@ fn halves_are_alike_or_not_wherever_the_shape_lies() {
     ];
     assert_eq!(halves_alike(outline(false, &bowl)), (true, true));
 }
+
+/// A notch is drawn on from the side on which the pen stands; from right above, on from the left.
+#[test]
+fn a_notch_is_drawn_on_from_where_the_pen_stands() {
+    let tips = [(18, 14), (20, 12), (22, 14)];
+    for (start, reversed) in [(12, false), (20, false), (28, true)] {
+        let steps = [
+            from(0, 10),
+            to(start, 10),
+            notch((20, 14), (4, 2), false),
+            to(40, 14),
+            UpToHeading,
+        ];
+        let (made, matters) = alone(&shaped(outline(false, &steps)), &cloth());
+        // Drawn from the right, the line would cross itself on its way to the right edge.
+        assert_eq!(made.is_none(), reversed, "{start}: {matters:?}");
+        if let Some(made) = made {
+            assert_eq!(corners(&made.shape)[3..6], in_inches(&tips));
+        }
+    }
+}
