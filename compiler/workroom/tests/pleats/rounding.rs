@@ -104,4 +104,23 @@ fn plain_cloth_takes_up_what_rounding_leaves() {
     assert_eq!(laid.pleats[299].to, laid.flat);
 }
 
+/// Of so many spaces none can take a nanometre without all of them taking it; they are settled one
+/// by one, and only those grow that are needed.
+#[test]
+fn the_spaces_of_a_long_strip_share_a_nanometre_each() {
+    let space = open(Length::ZERO, Length::inches(9), INCH);
+    let turn = vec![space, knife(inches(1), TowardOrder::Left)];
+    let rule = from_left(vec![repeat(Ranged::fixed(1_800), turn)]);
+    let wanted = INCH * 1_800 + NANOMETRE * 1_799;
+    let laid = lay_out(&rule, Some(wanted), None).unwrap();
+    assert_eq!(laid.finished, wanted);
+    let ends = laid.pleats.iter().map(|pleat| pleat.to);
+    let grown = [Length::ZERO]
+        .into_iter()
+        .chain(ends)
+        .zip(&laid.pleats)
+        .filter(|(end, pleat)| pleat.from - *end == INCH + NANOMETRE);
+    assert_eq!(grown.count(), 1_799);
+}
+
 const STACK: &str = "a fold lies on a fold";
