@@ -76,7 +76,7 @@ pub(crate) struct CutCorner {
 }
 
 fn corner(point: Point, before: &MovedEdge, after: &MovedEdge) -> CutCorner {
-    let convex = before.arrives.cross(after.leaves) < 0.0;
+    let convex = turn(before, after) < 0.0;
     let grows_a_point = convex == (before.by + after.by >= 0.0);
     let curved = before.is_curved() || after.is_curved();
     if curved
@@ -101,6 +101,17 @@ fn corner(point: Point, before: &MovedEdge, after: &MovedEdge) -> CutCorner {
     }
 }
 
+/// By how much the line turns from one edge to the next, negative round the panel. Where curves
+/// meet in a cusp neither turns to a side; what lies beside it does.
+fn turn(before: &MovedEdge, after: &MovedEdge) -> f64 {
+    let turn = before.arrives.cross(after.leaves);
+    if turn.abs() > 0.0 {
+        turn
+    } else {
+        before.last_side().cross(after.first_side())
+    }
+}
+
 /// From the sewn corner to the corner or corners of the cut line, for edges that are straight there.
 fn offsets(before: &MovedEdge, after: &MovedEdge, grows_a_point: bool) -> Vec<Vec2> {
     let mitre = mitre(before, after);
@@ -110,15 +121,21 @@ fn offsets(before: &MovedEdge, after: &MovedEdge, grows_a_point: bool) -> Vec<Ve
     if reach <= limit || (comes_back && !grows_a_point) {
         vec![mitre]
     } else if comes_back {
-        cut_square(mitre, limit, before, after)
+        // In a cusp the moved edges run side by side and never meet.
+        let tip = mitre / reach;
+        let tip = if tip.is_finite() { tip } else { before.arrives };
+        cut_square(tip, limit, before, after)
     } else {
         // In line, or nearly so: a step from one to the other where they have unlike allowances.
-        let (one, other) = (before.square_out_at_end(), after.square_out_at_start());
-        if (one - other).hypot() < NEAREST {
-            vec![one]
-        } else {
-            vec![one, other]
-        }
+        one_or_both(before.square_out_at_end(), after.square_out_at_start())
+    }
+}
+
+fn one_or_both(one: Vec2, other: Vec2) -> Vec<Vec2> {
+    if (one - other).hypot() < NEAREST {
+        vec![one]
+    } else {
+        vec![one, other]
     }
 }
 
@@ -132,12 +149,16 @@ fn mitre(before: &MovedEdge, after: &MovedEdge) -> Vec2 {
     )
 }
 
-/// A long point cut off square to its own direction at the limit.
-fn cut_square(mitre: Vec2, limit: f64, before: &MovedEdge, after: &MovedEdge) -> Vec<Vec2> {
-    let reach = mitre.hypot();
-    let tip = mitre / reach;
-    let back = |along: Vec2| mitre - along * ((reach - limit) / along.dot(tip));
-    vec![back(before.arrives), back(after.leaves)]
+/// A long point cut off at the limit, square to the direction of its tip.
+fn cut_square(tip: Vec2, limit: f64, before: &MovedEdge, after: &MovedEdge) -> Vec<Vec2> {
+    let cut = |start: Vec2, along: Vec2| {
+        let on = (limit - start.dot(tip)) / along.dot(tip);
+        start + along * on
+    };
+    one_or_both(
+        cut(before.square_out_at_end(), before.arrives),
+        cut(after.square_out_at_start(), after.leaves),
+    )
 }
 
 fn way_from_origin(point: Point) -> Vec2 {

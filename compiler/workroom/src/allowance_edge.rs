@@ -68,6 +68,20 @@ impl MovedEdge {
         self.sewn.len() > 2
     }
 
+    /// The first side of the sewn line.
+    pub(crate) fn first_side(&self) -> Vec2 {
+        sides(&self.sewn)
+            .first()
+            .map_or(self.leaves, |(from, to)| *to - *from)
+    }
+
+    /// The last side of the sewn line.
+    pub(crate) fn last_side(&self) -> Vec2 {
+        sides(&self.sewn)
+            .last()
+            .map_or(self.arrives, |(from, to)| *to - *from)
+    }
+
     /// The direction outward at its start.
     pub(crate) fn out_at_start(&self) -> Vec2 {
         out(self.leaves)

@@ -274,18 +274,15 @@ fn finish(vertices: Vec<Vertex>, flat: Length) -> Shape {
             edge(from, to.at, is_top, flat)
         })
         .collect();
-    let ways: Vec<(Span, Span)> = vertices
+    let ways: Vec<Way> = vertices
         .iter()
         .zip(vertices.iter().cycle().skip(1))
-        .map(|(from, to)| match &from.bend {
-            Some(bend) => (bend.leaves, bend.arrives),
-            None => (Span::between(from.at, to.at), Span::between(from.at, to.at)),
-        })
+        .map(|(from, to)| Way::along(from, to.at))
         .collect();
     let ways_in = ways.last().into_iter().chain(&ways);
     let reliefs: Vec<CornerRelief> = ways_in
         .zip(&ways)
-        .map(|((_, way_in), (way_on, _))| relief(*way_in, *way_on))
+        .map(|(way_in, way_on)| relief(way_in, way_on))
         .collect();
     let corners = vertices
         .into_iter()
@@ -339,11 +336,43 @@ fn kind(from: Point, span: Span, flat: Length) -> EdgeKind {
     }
 }
 
+/// The directions in which an edge leaves its first corner and comes to its second, and the sides
+/// of its line that lie there.
+struct Way {
+    leaves: Span,
+    arrives: Span,
+    first_side: Span,
+    last_side: Span,
+}
+
+impl Way {
+    fn along(from: &Vertex, to: Point) -> Self {
+        let between = from.bend.iter().flat_map(|bend| &bend.between);
+        let (first, last) = (between.clone().next(), between.last());
+        let first_side = Span::between(from.at, *first.unwrap_or(&to));
+        let last_side = Span::between(*last.unwrap_or(&from.at), to);
+        let ends = from.bend.as_ref().map(|bend| (bend.leaves, bend.arrives));
+        let (leaves, arrives) = ends.unwrap_or((first_side, last_side));
+        Self {
+            leaves,
+            arrives,
+            first_side,
+            last_side,
+        }
+    }
+}
+
 /// What the allowance calls for at a turn. The panel lies on the left of its line.
-fn relief(way_in: Span, way_on: Span) -> CornerRelief {
-    if !is_turn(way_in, way_on) {
-        CornerRelief::Nothing
-    } else if way_in.cross(way_on).is_negative() {
+fn relief(way_in: &Way, way_on: &Way) -> CornerRelief {
+    if !is_turn(way_in.arrives, way_on.leaves) {
+        return CornerRelief::Nothing;
+    }
+    // Where curves meet in a cusp neither turns to a side; what lies beside it does.
+    let turn = match way_in.arrives.cross(way_on.leaves) {
+        0 => way_in.last_side.cross(way_on.first_side),
+        turn => turn,
+    };
+    if turn.is_negative() {
         CornerRelief::Trim
     } else {
         CornerRelief::Snip

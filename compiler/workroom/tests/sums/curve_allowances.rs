@@ -240,6 +240,33 @@ fn a_point_between_a_side_and_a_curve_is_cut_off() {
     }
 }
 
+/// Two arches of half a circle each: at the sides and between them the cloth comes to a cusp, whose
+/// seams run side by side and are cut off three times their width below it.
+#[test]
+fn a_cusp_between_arches_is_cut_off() {
+    let arch = |across| arc(across, 14, bulge(10, false));
+    let steps = [from(0, 14), arch(20), arch(40), UpToHeading];
+    let cut = sound(&shaped(false, &steps, eighths(4)))
+        .pieces
+        .remove(0)
+        .outline;
+    let half = eighths(4);
+    let corners: Vec<_> = cut.corners.iter().map(|corner| corner.at).collect();
+    let lower = [
+        -half,
+        half,
+        inches(20) - half,
+        inches(20) + half,
+        inches(40) - half,
+        inches(40) + half,
+    ];
+    let expected = lower.map(|across| Point {
+        across,
+        down: inches(14) + half * 3,
+    });
+    assert_eq!(corners[1..7], expected);
+}
+
 #[test]
 fn a_curve_too_tight_for_its_allowance_is_told_with_its_radius() {
     let steps = [

@@ -809,3 +809,19 @@ fn a_curve_may_be_out_by_its_rounding() {
         "{matters:?}"
     );
 }
+
+/// Half circles side by side meet in a cusp: between two that hang down the cloth is snipped, and
+/// the tip between two arches is trimmed.
+#[test]
+fn a_cusp_between_half_circles_is_snipped_or_trimmed_by_the_side_it_points_to() {
+    for (down, outward, relief) in [
+        (4, true, CornerRelief::Snip),
+        (14, false, CornerRelief::Trim),
+    ] {
+        let half_circle = |across| arc(across, down, bulge(10, outward));
+        let steps = [from(0, down), half_circle(20), half_circle(40), UpToHeading];
+        let mut order = shaped(false, &steps);
+        order.making.face = crate::sample::seams(Length::ZERO);
+        assert_eq!(sound(&order).shape.corners[2].relief, relief, "{outward}");
+    }
+}
