@@ -636,16 +636,19 @@ fn halves_are_alike_or_not_wherever_the_shape_lies() {
     );
     let (alike, _) = halves_alike(arched([swelling(20), to(40, 10)]));
     assert!(!alike);
-    let a_little_flatter = OutlineStep::ArcTo {
+    let flatter_by = |micrometres| OutlineStep::ArcTo {
         across: Proportion::fixed(inches(40)),
         down: Proportion::fixed(inches(10)),
         arc: ArcOrder::Bulge {
-            bulge: Proportion::fixed(inches(4) - Length::millimetres(1)),
+            bulge: Proportion::fixed(inches(4) - Length::from_nanometres(1_000) * micrometres),
             outward: true,
         },
     };
-    let (alike, _) = halves_alike(arched([swelling(20), a_little_flatter]));
-    assert!(!alike);
+    // The points of a curve stand for it within 20 micrometres, on either side.
+    for (micrometres, expected) in [(30, true), (1_000, false)] {
+        let (alike, _) = halves_alike(arched([swelling(20), flatter_by(micrometres)]));
+        assert_eq!(alike, expected, "{micrometres}");
+    }
     // A curve that is its own image, but for where along it its points lie.
     let bowl = [
         from(0, 11),
