@@ -123,4 +123,17 @@ fn the_spaces_of_a_long_strip_share_a_nanometre_each() {
     assert_eq!(grown.count(), 1_799);
 }
 
+/// A double box uses ten times its depth, so that all of them grow by no less than 18 micrometres.
+#[test]
+fn the_depths_of_a_long_strip_are_settled_one_by_one_too() {
+    let quarter = inches(2);
+    let kind = pelmet_workroom::PleatKind::DoubleBox { face: None };
+    let box_pleat = pleat(kind, Ranged::between(inches(1), inches(8), quarter));
+    let rule = from_left(vec![repeat(Ranged::fixed(1_800), vec![box_pleat])]);
+    let wanted = quarter * 18_000 + NANOMETRE * 17_990;
+    let laid = lay_out(&rule, None, Some(wanted)).unwrap();
+    let grown = laid.pleats.iter().filter(|pleat| pleat.depth > quarter);
+    assert_eq!((laid.flat, grown.count()), (wanted, 1_799));
+}
+
 const STACK: &str = "a fold lies on a fold";
