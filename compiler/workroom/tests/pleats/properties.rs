@@ -6,7 +6,7 @@ use pelmet_measure::Length;
 use pelmet_workroom::{
     Crease, FoldPlace, Folding, Held, LayerRun, Pleat, PleatKind, PleatMatter, PleatRule,
     PleatStep, Pleating, ROUNDING, Ranged, Start, StepKind, StitchedShape, Stretch, TowardOrder,
-    fold_pleating, lay_out,
+    check, fold_pleating, lay_out,
 };
 
 use crate::rules::*;
@@ -101,6 +101,21 @@ proptest! {
         let runs = |run: &LayerRun| (run.from, run.to, run.layers);
         let layers = |folding: &Folding| joined(folding.layers.iter().map(runs));
         prop_assert_eq!(layers(&thick), layers(&thin));
+    }
+
+    /// Cloth that reaches past the finished width, by more than the bend of a crease, is reported.
+    #[test]
+    fn an_extent_beyond_the_finished_width_is_reported(
+        rule in any_rule(),
+        wanted in length(20, 400),
+    ) {
+        let Ok(laid) = lay_out(&rule, Some(wanted), None) else { return Ok(()) };
+        let folding = fold_pleating(&laid);
+        let bend = rule.turn_of_cloth.unwrap_or_default().divided(2) + ROUNDING;
+        let beyond = (-folding.leftmost).max(folding.rightmost - folding.finished) > bend;
+        if beyond {
+            prop_assert!(!check(&rule, &laid, &folding).is_empty());
+        }
     }
 
     /// A width made up from values within the ranges is always met.
