@@ -129,6 +129,9 @@ fn every_fix_of_an_example_mends_it() {
 
 /// What the sums find and yet no sum explains, each with the reason.
 const WITHOUT_SUM: &[(&str, &str)] = &[
+    ("back-upside-down", "a way up, not a length"),
+    ("band-and-method-differ", "a band too many or too few"),
+    ("band-cannot-follow", "a turn, shown where it was drawn"),
     ("edge-without-length", "one length, and it is nothing"),
     ("expectation-not-known", "a figure that is missing"),
     ("figure-absent", "a part the panel has not"),

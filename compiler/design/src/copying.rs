@@ -92,7 +92,7 @@ impl<'t> Reader<'t> {
     pub fn line_for(&self, panel: Option<&Item<'t>>, property: &Property) -> String {
         let name = match property.key {
             "row" => panel.map(|panel| panel.name.to_owned()),
-            "face" | "interlining" | "lining" => self.world.example_of(Kind::Fabric),
+            "face" | "interlining" | "lining" | "band" => self.world.example_of(Kind::Fabric),
             key => Kind::from_word(key).and_then(|kind| self.world.example_of(kind)),
         };
         match name {

@@ -224,7 +224,7 @@ const MAKE: &[Property] = &[
     ),
     may(
         "lining",
-        "`none`, `as face`, or how much longer and wider",
+        "`none`, `self`, `as face`, or how much longer and wider",
         "lining: 3/8 in longer, 1/4 in wider",
     ),
     may(
@@ -251,6 +251,11 @@ const MAKE: &[Property] = &[
         "interlining lower edge: 0 in",
     ),
     may("corners", "`mitred` or `square`", "corners: mitred"),
+    may(
+        "band",
+        "how deep it is at which edges",
+        "band: 3 in at lower edge",
+    ),
     may("join", LENGTH, "join: 1/2 in"),
     may("tape", "a width", "tape: 3/8 in wide"),
     may("tape roll", LENGTH, "tape roll: 25 yd"),
@@ -315,6 +320,7 @@ const PANEL: &[Property] = &[
     needs("face", "a fabric", "face: NAME"),
     may("interlining", "a fabric, or `none`", "interlining: NAME"),
     may("lining", "a fabric, or `none`", "lining: NAME"),
+    may("band", "a fabric, or `none`", "band: NAME"),
     may("covers", "a length", "covers: 1 1/2 in each side"),
     may("cut", "`on fold` or `open`", "cut: on fold"),
 ];

@@ -5,6 +5,7 @@ mod expectation;
 mod fabric;
 mod heading;
 mod making;
+mod making_band;
 mod making_edges;
 mod making_layers;
 mod making_notions;

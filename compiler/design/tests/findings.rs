@@ -11,7 +11,7 @@ use pelmet_design::{Design, Project, ReadTrouble, Ways, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Example, Sources, apply_fixes, codes, render};
 use pelmet_measure::{Length, Ratio, Style};
 use pelmet_workroom::{
-    FastenerOrder, Finding, Job, Layer, MakingMatter, Matter, OutlineMatter, PieceMatter,
+    BandEdge, FastenerOrder, Finding, Job, Layer, MakingMatter, Matter, OutlineMatter, PieceMatter,
     PleatMatter, RowMatter, Subject, work,
 };
 
@@ -813,6 +813,34 @@ fn making_matters() -> Vec<(MakingMatter, &'static str)> {
                 panel_has: true,
             },
             "interlining-and-method-differ",
+        ),
+        (
+            MakingMatter::LayerMismatch {
+                layer: Layer::Band(BandEdge::Lower),
+                panel_has: false,
+            },
+            "band-and-method-differ",
+        ),
+        (
+            MakingMatter::FoldNotLevel {
+                step: Some(7),
+                highest: LITTLE,
+                lowest: MUCH,
+            },
+            "fold-not-level",
+        ),
+        (MakingMatter::BackUpsideDown, "back-upside-down"),
+        (
+            MakingMatter::BandTooDeep {
+                step: 7,
+                room: LITTLE,
+                needed: MUCH,
+            },
+            "band-too-deep",
+        ),
+        (
+            MakingMatter::BandCannotFollow { step: None },
+            "band-cannot-follow",
         ),
         (
             MakingMatter::MitreNotSquare {

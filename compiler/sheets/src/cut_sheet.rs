@@ -30,8 +30,8 @@ fn print_panel(panel: &Panel, page: &mut Page) {
     page.blank();
     for piece in &panel.pieces {
         page.item(&allowances(piece));
-        if let Some(joined) = joined(piece) {
-            page.item(&joined);
+        for more in [folded(piece), joined(piece)].into_iter().flatten() {
+            page.item(&more);
         }
     }
     for alike in panel.pieces.chunk_by(same_cutting_line) {
@@ -85,6 +85,15 @@ fn allowances(piece: &Piece) -> String {
         .map(|part| format!("{part} of all for shrinkage"));
     let told: Vec<String> = told.into_iter().chain(shrinkage).collect();
     format!("{} includes: {}.", piece.label, told.join("; "))
+}
+
+/// Where a face is folded that lines itself.
+fn folded(piece: &Piece) -> Option<String> {
+    let fold = piece.folded_at.as_ref()?;
+    Some(format!(
+        "{} is folded across {} below its cut top edge: what lies below comes up behind as the lining.",
+        piece.label, fold.text,
+    ))
 }
 
 fn joined(piece: &Piece) -> Option<String> {

@@ -201,7 +201,7 @@ fn print_turned_cloth(panel: &Panel, folded: &FoldedPanel, page: &mut Page) {
 /// What a stretch shows that is turned over.
 fn back(panel: &Panel) -> &'static str {
     let mut pieces = panel.pieces.iter();
-    if pieces.any(|piece| piece.layer == LayerKind::Lining) {
+    if pieces.any(|piece| piece.layer == LayerKind::Lining || piece.folded_at.is_some()) {
         "lining"
     } else {
         "wrong side"

@@ -7,6 +7,7 @@ pub(crate) fn edge(kind: EdgeKind) -> &'static str {
         EdgeKind::Top => "top",
         EdgeKind::Side => "side",
         EdgeKind::Lower => "lower edge",
+        EdgeKind::Band => "band seam",
     }
 }
 
@@ -15,6 +16,7 @@ pub(crate) fn edges(kind: EdgeKind) -> &'static str {
         EdgeKind::Top => "top",
         EdgeKind::Side => "sides",
         EdgeKind::Lower => "lower edge",
+        EdgeKind::Band => "band seams",
     }
 }
 

@@ -26,7 +26,7 @@ pub(crate) fn edge_allowances(shape: &Shape, making: &LayerMaking) -> Vec<Length
         EdgeKind::Top => edges.top.total() + making.longer,
         EdgeKind::Side if to.down > from.down => edges.sides.total() + left,
         EdgeKind::Side => edges.sides.total() + making.wider - left,
-        EdgeKind::Lower => edges.lower.total(),
+        EdgeKind::Lower | EdgeKind::Band => edges.of(edge.kind).total(),
     };
     shape.runs().map(by).collect()
 }

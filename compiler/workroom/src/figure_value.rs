@@ -127,11 +127,11 @@ impl<'a> Figured<'a> {
     fn edge(self, layer: Layer, edge: EdgeKind, part: EdgePart) -> Option<FigureValue> {
         self.piece(layer)?;
         let making = self.order.making.layer(layer)?;
-        let allowance = match edge {
-            EdgeKind::Top => making.edges.top,
-            EdgeKind::Side => making.edges.sides,
-            EdgeKind::Lower => making.edges.lower,
-        };
+        // Where the face is folded up as its own lining, there is nothing to sew or to hem.
+        if self.order.making.self_lined && edge == EdgeKind::Lower {
+            return None;
+        }
+        let allowance = making.edges.of(edge);
         let length = match (allowance, part) {
             (Allowance::Seam(seam), EdgePart::Seam) => seam,
             (Allowance::SingleHem { depth, .. }, EdgePart::Hem) => depth,

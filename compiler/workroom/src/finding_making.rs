@@ -23,6 +23,31 @@ pub enum MakingMatter {
         /// What part of its length the layer behind loses.
         behind: Ratio,
     },
+    /// The lining is folded up from the face, and the lower edge is not level.
+    FoldNotLevel {
+        /// The outline step that drew an edge off the level, where one did.
+        step: Option<usize>,
+        /// How far below the made-up top edge the lower edge is at its highest.
+        highest: Length,
+        /// And at its lowest.
+        lowest: Length,
+    },
+    /// The lining is folded up from a face that has a way up, and hangs upside down.
+    BackUpsideDown,
+    /// The bands leave no room for one another or for an edge they follow.
+    BandTooDeep {
+        /// The outline step that drew the edge.
+        step: usize,
+        /// Length of the edge, or radius of the curve.
+        room: Length,
+        /// What the bands take of it.
+        needed: Length,
+    },
+    /// The line of a band cannot follow the edge turn by turn.
+    BandCannotFollow {
+        /// A step of the outline.
+        step: Option<usize>,
+    },
     /// A mitre is asked for at a corner where a side and the lower edge do not meet at a right angle.
     MitreNotSquare {
         /// The outline step that drew the lower edge there, where one did.

@@ -10,6 +10,7 @@
 
 mod allowance;
 mod allowance_edge;
+mod band;
 mod beam;
 mod clips;
 mod crossing;
@@ -49,6 +50,7 @@ mod rod_check;
 mod row;
 mod row_fill;
 mod scallops;
+mod self_lined;
 mod shape;
 mod shape_drawn;
 mod steps_made;
@@ -59,8 +61,10 @@ mod width;
 mod work;
 mod work_layers;
 mod work_panel;
+mod work_pieces;
 
 pub use allowance::LONGEST_POINT;
+pub use band::{BandEdge, BandMade, BandOrder, BandSeam};
 pub use beam::{Section, Span};
 pub use clips::CLIP_SPACING;
 pub use curve::FLATTENING;

@@ -4,7 +4,7 @@ use pelmet_measure::{Area, Length, Mass};
 
 use crate::geometry::Span;
 use crate::{
-    Allowance, End, FoldedOutline, Mitre, Need, PleatStrips, RodCheck, RodUnknown, StepMade,
+    Allowance, BandEdge, BandMade, End, FoldedOutline, Mitre, Need, PleatStrips, RodCheck, RodUnknown, StepMade,
 };
 
 /// The answer for a whole job; windows in the order of the job.
@@ -59,6 +59,8 @@ pub struct PanelMade {
     pub thickest_stack: Option<Length>,
     /// The corners at which its hems are mitred.
     pub mitres: Vec<Mitre>,
+    /// The bands along its edges.
+    pub bands: Vec<BandMade>,
     /// What is cut: the face first, then what lies behind it.
     pub pieces: Vec<Piece>,
     /// Fusible tape, run by run, for one panel.
@@ -114,6 +116,18 @@ pub struct Corner {
     pub name: Option<String>,
 }
 
+impl Corner {
+    /// A corner of a piece: nothing is said of it but where it is.
+    pub(crate) fn plain(at: Point) -> Self {
+        Self {
+            at,
+            relief: CornerRelief::Nothing,
+            step: None,
+            name: None,
+        }
+    }
+}
+
 /// What the allowance at a corner calls for.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub enum CornerRelief {
@@ -165,6 +179,13 @@ pub enum EdgeKind {
     Side,
     /// All the rest.
     Lower,
+    /// Where a band is sewn to the face, or to another band.
+    Band,
+}
+
+impl EdgeKind {
+    /// Every kind.
+    pub const ALL: [Self; 4] = [Self::Top, Self::Side, Self::Lower, Self::Band];
 }
 
 /// The pleats of a panel on its flat strip.
@@ -345,14 +366,13 @@ pub enum Layer {
     Interlining,
     /// The cloth behind.
     Lining,
+    /// A band along an edge.
+    Band(BandEdge),
 }
 
 impl Layer {
-    /// Every layer, from the front to the back.
+    /// Every layer that covers the whole panel, from the front to the back.
     pub const ALL: [Self; 3] = [Self::Face, Self::Interlining, Self::Lining];
-
-    /// The layers that the face hides, from the front to the back.
-    pub const BEHIND_FACE: [Self; 2] = [Self::Interlining, Self::Lining];
 
     /// The word for it, which is also the property that names its cloth.
     #[must_use]
@@ -361,6 +381,7 @@ impl Layer {
             Self::Face => "face",
             Self::Interlining => "interlining",
             Self::Lining => "lining",
+            Self::Band(_) => "band",
         }
     }
 }
@@ -394,6 +415,8 @@ pub struct Piece {
     pub allowances: Vec<(EdgeKind, Allowance, Length)>,
     /// How it is joined from several widths; `None` for a piece cut in one.
     pub joined: Option<JoinedWidths>,
+    /// How far below its top edge it is folded, where its back half lines the panel.
+    pub fold: Option<Length>,
     /// The point whose place in the print is held, from the top left corner of the cut piece;
     /// `across` is held only where a motif is placed.
     pub print_point: Point,
@@ -568,6 +591,13 @@ pub enum MarkKind {
     FastenerLine {
         /// What is fastened there.
         name: String,
+    },
+    /// The line on which the face is folded up behind itself, all across.
+    LowerFold,
+    /// A corner of the line along which a band is sewn to the face.
+    BandSeam {
+        /// Which band.
+        edge: BandEdge,
     },
     /// A seam between joined widths.
     JoinSeam,

@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 
-use crate::{Layer, MakingNotions, MakingStep, WorkStep};
+use crate::{BandOrder, EdgeKind, Layer, MakingNotions, MakingStep, WorkStep};
 
 /// How a panel is made up.
 #[derive(Clone, PartialEq, Debug)]
@@ -15,6 +15,11 @@ pub struct Making {
     pub interlining: Option<LayerMaking>,
     /// The lining's own; `None` for a method without lining.
     pub lining: Option<LayerMaking>,
+    /// Whether the face lines itself: it is cut twice as long, folded at the lower edge and comes up
+    /// behind. Such a method has no lining.
+    pub self_lined: bool,
+    /// The bands along its edges; `None` for a method without any.
+    pub band: Option<BandOrder>,
     /// Whether the hems of the sides and of the lower edge are mitred where they meet.
     pub mitred: bool,
     /// Seam allowance of an edge that has none of its own.
@@ -43,7 +48,18 @@ impl Making {
             Layer::Face => Some(&self.face),
             Layer::Interlining => self.interlining.as_ref(),
             Layer::Lining => self.lining.as_ref(),
+            Layer::Band(_) => self.band.map(|_| &self.face),
         }
+    }
+}
+
+impl Making {
+    /// How far the cut face reaches beyond the sewn side, less where a band takes its place.
+    pub(crate) fn beyond_sides(&self) -> Length {
+        let edges = self.face.edges;
+        let bands = self.band.filter(|band| !band.laid_on);
+        let depth = bands.and_then(|band| band.sides);
+        depth.map_or(edges.sides.total(), |depth| edges.band.total() - depth)
     }
 }
 
@@ -67,6 +83,32 @@ pub struct EdgeAllowances {
     pub sides: Allowance,
     /// Everything below: level, stepped or shaped.
     pub lower: Allowance,
+    /// Where a band is sewn on.
+    pub band: Allowance,
+}
+
+impl EdgeAllowances {
+    /// The same allowance everywhere.
+    #[must_use]
+    pub fn all(allowance: Allowance) -> Self {
+        Self {
+            top: allowance,
+            sides: allowance,
+            lower: allowance,
+            band: allowance,
+        }
+    }
+
+    /// The allowance of a kind of edge.
+    #[must_use]
+    pub fn of(self, kind: EdgeKind) -> Allowance {
+        match kind {
+            EdgeKind::Top => self.top,
+            EdgeKind::Side => self.sides,
+            EdgeKind::Lower => self.lower,
+            EdgeKind::Band => self.band,
+        }
+    }
 }
 
 /// What an edge needs beyond its sewn line.

@@ -4,7 +4,9 @@ use pelmet_measure::Length;
 
 use crate::curve::way;
 use crate::notions::TurningOpening;
-use crate::{FastenerRun, HeadingWork, Held, Mark, MarkKind, Pleat, Pleating, Point, Seam, Shape};
+use crate::{
+    BandMade, FastenerRun, HeadingWork, Held, Mark, MarkKind, Pleat, Pleating, Point, Seam, Shape,
+};
 
 /// What there is to mark on one panel.
 pub(crate) struct Markings<'a> {
@@ -18,6 +20,9 @@ pub(crate) struct Markings<'a> {
     pub(crate) motif: Option<Point>,
     pub(crate) fasteners: &'a [FastenerRun],
     pub(crate) seams: &'a [Seam],
+    pub(crate) bands: &'a [BandMade],
+    /// Whether the face is folded up behind itself at its lower edge.
+    pub(crate) folded_below: bool,
 }
 
 impl Markings<'_> {
@@ -26,6 +31,8 @@ impl Markings<'_> {
         let mut marks = self.heading_line();
         marks.extend(self.corners());
         marks.extend(self.curves());
+        marks.extend(self.lower_fold());
+        marks.extend(self.band_seams());
         marks.extend(self.turning_opening());
         marks.extend(self.folds());
         marks.extend(self.quarters());
@@ -109,6 +116,21 @@ impl Markings<'_> {
             };
             let middle = middle(from, &curve.between, to)?;
             Some(self.mark(kind, middle.across, Some(middle.down)))
+        })
+    }
+
+    fn lower_fold(&self) -> Option<Mark> {
+        let down = self.shape.bounds().1.down;
+        let mark = || self.mark(MarkKind::LowerFold, Length::ZERO, Some(down));
+        self.folded_below.then(mark)
+    }
+
+    /// Every corner of the line along which a band meets the face.
+    fn band_seams(&self) -> impl Iterator<Item = Mark> {
+        self.bands.iter().flat_map(move |band| {
+            let kind = MarkKind::BandSeam { edge: band.edge };
+            let corners = band.corners.iter();
+            corners.map(move |at| self.mark(kind.clone(), at.across, Some(at.down)))
         })
     }
 

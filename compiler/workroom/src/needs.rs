@@ -4,8 +4,8 @@ use pelmet_measure::{Length, Mass};
 
 use crate::notion::FUSIBLE_TAPE;
 use crate::{
-    CountedOrder, MakingNotions, Matter, Notion, NotionWeight, PanelMade, PanelOrder, PleatMatter,
-    Pleating, StripOrder,
+    CountedOrder, Edge, EdgeKind, Layer, Making, MakingNotions, Matter, Notion, NotionWeight,
+    PanelMade, PanelOrder, Piece, PleatMatter, Pleating, StripOrder,
 };
 
 /// Something one panel needs beside cloth.
@@ -107,7 +107,7 @@ pub(crate) fn needs(order: &PanelOrder, made: &PanelMade) -> Vec<Need> {
         ..
     } = &order.making.notions;
     let thread = thread.as_ref().map(|thread| Need {
-        extent: Extent::Length(sewn_length(made).scaled(thread.times)),
+        extent: Extent::Length(sewn_length(&order.making, made).scaled(thread.times)),
         ..need(NeedKind::Thread, &thread.name)
     });
     let rings = rings
@@ -179,13 +179,29 @@ fn fasteners(made: &PanelMade) -> impl Iterator<Item = Need> + '_ {
     })
 }
 
-/// Every edge of the panel once, and every seam between widths over the made-up length.
-fn sewn_length(made: &PanelMade) -> Length {
-    let around: Length = made.shape.edges.iter().map(|edge| edge.length).sum();
-    let seams = made.pieces.iter().filter_map(|piece| piece.joined.as_ref());
+/// Every edge of the panel once but for a fold, every seam of its bands, and every seam between widths
+/// over the length of its piece.
+fn sewn_length(making: &Making, made: &PanelMade) -> Length {
+    let is_fold = |edge: &&Edge| making.self_lined && edge.kind == EdgeKind::Lower;
+    let edges = made.shape.edges.iter().filter(|edge| !is_fold(edge));
+    let around: Length = edges.map(|edge| edge.length).sum();
+    let bands = made.bands.iter().flat_map(|band| &band.seams);
+    let bands: Length = bands.map(|seam| seam.length).sum();
+    let seams = made
+        .pieces
+        .iter()
+        .filter_map(|piece| Some((piece, piece.joined.as_ref()?)));
     let joins: Length = seams
-        .flat_map(|joined| &joined.seams)
-        .map(|_| made.made_length)
+        .flat_map(|(piece, joined)| joined.seams.iter().map(|_| seam_length(piece, made)))
         .sum();
-    around + joins
+    around + bands + joins
+}
+
+/// How long a seam between the widths of a piece is.
+fn seam_length(piece: &Piece, made: &PanelMade) -> Length {
+    match piece.layer {
+        Layer::Band(_) => piece.cut_length,
+        _ if piece.fold.is_some() => made.made_length * 2,
+        _ => made.made_length,
+    }
 }

@@ -3,8 +3,8 @@
 use pelmet_measure::Length;
 
 use crate::{
-    Edge, EdgeKind, FastenerOrder, FastenerRun, Making, Matter, PieceMatter, Shape, TapeOrder,
-    TapeRun,
+    BandMade, Edge, EdgeKind, FastenerOrder, FastenerRun, Making, Matter, PieceMatter, Shape,
+    TapeOrder, TapeRun,
 };
 
 /// The turning opening of a panel: its ends on the made-up top edge, in the middle of it.
@@ -32,18 +32,23 @@ pub(crate) fn turning_opening(
     })
 }
 
-/// One length of tape for each straight run of a taped edge, corner to corner; the opening is left
-/// out of the top one. Common practice, no source: tape is not folded round a corner.
+/// One length of tape for each straight run of a taped edge, corner to corner, and for each seam of a
+/// band; the opening is left out of the top one. Common practice, no source: tape is not folded round a corner.
 pub(crate) fn tape_runs(
     making: &Making,
     shape: &Shape,
     opening: Option<TurningOpening>,
+    bands: &[BandMade],
 ) -> Vec<TapeRun> {
     let Some(order) = &making.tape else {
         return vec![];
     };
     let left_out = opening.map_or(Length::ZERO, |opening| opening.to - opening.from);
-    let taped = shape.runs().filter(|(edge, ..)| order.covers(edge));
+    // A fold needs no tape.
+    let is_fold = |edge: &Edge| making.self_lined && edge.kind == EdgeKind::Lower;
+    let taped = shape
+        .runs()
+        .filter(|(edge, ..)| order.covers(edge) && !is_fold(edge));
     let runs = taped.map(|(edge, from, to)| {
         let gap = if edge.kind == EdgeKind::Top {
             left_out
@@ -57,7 +62,14 @@ pub(crate) fn tape_runs(
             length: edge.length - gap,
         }
     });
-    runs.collect()
+    let seams = bands.iter().flat_map(|band| &band.seams);
+    let seams = seams.map(|seam| TapeRun {
+        kind: EdgeKind::Band,
+        from: seam.from,
+        to: seam.to,
+        length: seam.length,
+    });
+    runs.chain(seams).collect()
 }
 
 /// The strip of fastener on the made-up top edge, clear of both sides.
@@ -94,6 +106,7 @@ impl TapeOrder {
             EdgeKind::Top => self.top,
             EdgeKind::Side => self.sides,
             EdgeKind::Lower => self.lower,
+            EdgeKind::Band => true,
         }
     }
 }

@@ -78,6 +78,8 @@ pub struct PanelOrder {
     pub interlining: Option<usize>,
     /// The lining cloth, by index.
     pub lining: Option<usize>,
+    /// The cloth of its bands, by index.
+    pub band: Option<usize>,
     /// By how much it must cover a join on each side, where it lies over joins.
     pub covers: Option<Length>,
     /// Whether its pieces are cut on the fold.
@@ -92,6 +94,7 @@ impl PanelOrder {
             Layer::Face => Some(self.face),
             Layer::Interlining => self.interlining,
             Layer::Lining => self.lining,
+            Layer::Band(_) => self.band,
         }
     }
 }

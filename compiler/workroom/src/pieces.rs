@@ -23,6 +23,8 @@ pub(crate) struct Cutting<'a> {
     pub(crate) shape: &'a Shape,
     /// Whether that shape is the panel's turned over.
     pub(crate) mirrored: bool,
+    /// How far below the made-up top edge the piece is folded for its back half.
+    pub(crate) fold_down: Option<Length>,
     pub(crate) folding: &'a Folding,
     /// How far below the made-up top edge the print is held.
     pub(crate) print_down: Length,
@@ -69,6 +71,9 @@ impl Cutting<'_> {
             area: outline.area(),
             allowances: self.allowances(),
             joined,
+            fold: self
+                .fold_down
+                .map(|down| self.cut_length_of(down - least.down)),
             print_point: self.print_point(least),
             print_held_across: self.motif.is_some() && self.cloth.repeats_across(),
             outline,
@@ -89,32 +94,41 @@ impl Cutting<'_> {
         cut
     }
 
+    /// What is added at each kind of edge the piece has.
     fn allowances(&self) -> Vec<(EdgeKind, crate::Allowance, Length)> {
         let edges = self.making.edges;
-        let (top, sides, lower) = (edges.top, edges.sides, edges.lower);
-        vec![
-            (EdgeKind::Top, top, top.total() + self.making.longer),
-            (
-                EdgeKind::Side,
-                sides,
-                sides.total() + self.making.wider.divided(2),
-            ),
-            (EdgeKind::Lower, lower, lower.total()),
-        ]
+        let more = |kind| match kind {
+            EdgeKind::Top => self.making.longer,
+            EdgeKind::Side => self.making.wider.divided(2),
+            EdgeKind::Lower | EdgeKind::Band => Length::ZERO,
+        };
+        let has = |kind: &EdgeKind| self.shape.edges.iter().any(|edge| edge.kind == *kind);
+        EdgeKind::ALL
+            .into_iter()
+            .filter(has)
+            .map(|kind| {
+                let allowance = edges.of(kind);
+                (kind, allowance, allowance.total() + more(kind))
+            })
+            .collect()
+    }
+
+    /// A length of the finished piece as it measures on the cut one.
+    fn cut_length_of(&self, length: Length) -> Length {
+        before_shrinking(length, self.cloth.shrinkage).unwrap_or(length)
     }
 
     /// The sewn left edge at the height where the print is held, so that equal parts of it hang
     /// level in every panel; on the panel that carries a motif, its centre.
     fn print_point(&self, corner: Point) -> Point {
         let level = Point {
-            across: Length::ZERO,
+            across: self.shape.bounds().0.across,
             down: self.print_down,
         };
         let held = self.motif.unwrap_or(level);
-        let from_corner = |length| before_shrinking(length, self.cloth.shrinkage).unwrap_or(length);
         Point {
-            across: from_corner(held.across - corner.across),
-            down: from_corner(held.down - corner.down),
+            across: self.cut_length_of(held.across - corner.across),
+            down: self.cut_length_of(held.down - corner.down),
         }
     }
 

@@ -46,8 +46,10 @@ impl PanelOrder {
         layers.all(|(_, cloth)| cloth.thickness.is_none())
     }
 
+    /// Its layers, each with its cloth; a face that lines itself lies there twice.
     fn layers<'a>(&self, fabrics: &'a [Fabric]) -> impl Iterator<Item = (Layer, &'a Fabric)> {
-        let layers = Layer::ALL.into_iter();
+        let twice = self.making.self_lined.then_some(Layer::Face);
+        let layers = Layer::ALL.into_iter().chain(twice);
         layers.filter_map(|layer| Some((layer, fabrics.get(self.cloth(layer)?)?)))
     }
 }

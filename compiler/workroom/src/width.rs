@@ -153,5 +153,5 @@ fn flat_from_cut(cut: Length, order: &PanelOrder, face: &Fabric) -> Length {
     let left = one
         .checked_sub(&face.shrinkage)
         .map_or(cut, |part| cut.scaled(part));
-    left - making.edges.sides.total() * 2 - making.wider
+    left - order.making.beyond_sides() * 2 - making.wider
 }

@@ -3,12 +3,14 @@
 use pelmet_measure::Length;
 
 use crate::work_panel::PanelTask;
-use crate::{Fabric, Folding, Layer, MakingMatter, Matter, PieceMatter, PleatMatter, Pleating};
+use crate::{BandEdge, Fabric, Folding, Layer, MakingMatter, Matter, PieceMatter, PleatMatter, Pleating};
 
 impl PanelTask<'_> {
-    /// Every layer behind the face as the method wants it, and as it suits the face.
+    /// Every cloth beside the face as the method wants it, and as it suits the face.
     pub(crate) fn check_layers(&self, matters: &mut Vec<Matter>) {
-        for layer in Layer::BEHIND_FACE {
+        // One band stands for all.
+        let band = Layer::Band(BandEdge::Lower);
+        for layer in [Layer::Interlining, Layer::Lining, band] {
             let panel_has = self.order.cloth(layer).is_some();
             if panel_has != self.order.making.layer(layer).is_some() {
                 matters.push(MakingMatter::LayerMismatch { layer, panel_has }.into());

@@ -9,14 +9,13 @@ use crate::mitre::{Mitre, mark_mitred, mitres};
 use crate::needs::{needs, pleat_strips, weight_of};
 use crate::notions::{fastener_runs, tape_runs, turning_opening};
 use crate::outline_drawn::draw;
-use crate::pieces::Cutting;
 use crate::shape_drawn::{Ground, shape_of};
 use crate::steps_made::steps;
 use crate::weight::cloth_weight;
+use crate::work_pieces::Cloth;
 use crate::{
-    Cut, Fabric, Folding, Held, Layer, Matter, Notion, PanelMade, PanelOrder, Piece, PieceMatter,
-    Pleat, Pleating, Point, ROUNDING, Shape, Support, check, fold_outline, fold_pleating,
-    is_hidden, tolerance,
+    Fabric, Folding, Held, Matter, Notion, PanelMade, PanelOrder, PieceMatter, Pleat, Pleating,
+    Point, ROUNDING, Shape, Support, check, fold_outline, fold_pleating, is_hidden, tolerance,
 };
 
 /// A panel to be worked out, with what it is made from and hangs on.
@@ -56,7 +55,7 @@ impl PanelTask<'_> {
             heading: &heading,
             motif,
         };
-        let pieces = self.pieces(cloth, matters)?;
+        let (pieces, bands) = self.pieces(cloth, matters)?;
         let face = pieces.first().and_then(|piece| piece.joined.as_ref());
         let markings = Markings {
             pleating: &pleating,
@@ -67,6 +66,8 @@ impl PanelTask<'_> {
             motif,
             fasteners: &fasteners,
             seams: face.map_or(&[], |joined| &joined.seams),
+            bands: &bands,
+            folded_below: self.order.making.self_lined,
         };
         let folds = hung_by_folds(&pleating, &folding);
         if folds {
@@ -79,7 +80,7 @@ impl PanelTask<'_> {
             flat: pleating.flat,
             made_length: heading.depth + self.order.drop,
             heading_depth: heading.depth,
-            tape: tape_runs(&self.order.making, &shape, opening),
+            tape: tape_runs(&self.order.making, &shape, opening, &bands),
             marks: markings.marks(),
             tolerance: self.tolerance(&pleating),
             pleat_strips: pleat_strips(self.order.making.notions.pleat_strips, &pleating, matters),
@@ -88,6 +89,7 @@ impl PanelTask<'_> {
             steps: Vec::new(),
             fasteners,
             mitres,
+            bands,
             pieces,
             folded: folds.then(|| fold_outline(&shape.polygon(), &folding)),
             thickest_stack: self.thickest_stack(&folding).filter(|_| folds),
@@ -195,59 +197,9 @@ impl PanelTask<'_> {
         }
         Some(centre)
     }
-
-    /// The pieces of every layer, face first. `None` where one of them cannot be cut.
-    fn pieces(&self, cloth: Cloth<'_>, matters: &mut Vec<Matter>) -> Option<Vec<Piece>> {
-        let on_fold = self.order.cut == Cut::OnFold;
-        if on_fold && !cloth.shape.has_like_halves() {
-            matters.push(PieceMatter::HalvesDiffer.into());
-        }
-        let making = &self.order.making;
-        // Right sides together, the lining lies turned over on the face; an interlining lies behind it.
-        let turned_over = (!cloth.shape.has_like_halves()).then(|| cloth.shape.mirrored());
-        let layers = Layer::ALL.into_iter().filter_map(|layer| {
-            let fabric = self.order.cloth(layer)?;
-            Some((layer, fabric, making.layer(layer)?))
-        });
-        let cut = layers.map(|(layer, fabric, layer_making)| {
-            let is_face = layer == Layer::Face;
-            let turned_over = turned_over.as_ref().filter(|_| layer == Layer::Lining);
-            let level = if is_face {
-                self.print_level
-            } else {
-                Length::ZERO
-            };
-            let cutting = Cutting {
-                layer,
-                fabric,
-                cloth: self.fabrics.get(fabric)?,
-                making: layer_making,
-                join: making.join,
-                shape: turned_over.unwrap_or(cloth.shape),
-                mirrored: turned_over.is_some(),
-                folding: cloth.folding,
-                print_down: cloth.heading.depth + level,
-                on_fold,
-                quantity: self.quantity,
-                motif: cloth.motif.filter(|_| is_face),
-            };
-            cutting.cut(matters)
-        });
-        let pieces: Vec<Option<Piece>> = cut.collect();
-        pieces.into_iter().collect()
-    }
 }
 
 /// Whether the creases alone bring a panel to its finished width.
 fn hung_by_folds(pleating: &Pleating, folding: &Folding) -> bool {
     pleating.drawn.is_empty() && (pleating.finished - folding.finished).abs() <= ROUNDING
-}
-
-/// A panel's cloth before it is cut.
-#[derive(Copy, Clone)]
-struct Cloth<'a> {
-    shape: &'a Shape,
-    folding: &'a Folding,
-    heading: &'a HeadingMade,
-    motif: Option<Point>,
 }

@@ -37,11 +37,16 @@ impl<'t> Reader<'t> {
         };
         let interlining = self.layer_behind(&properties, Layer::Interlining, edges)?;
         let lining = self.layer_behind(&properties, Layer::Lining, edges)?;
+        let self_lined = self.is_self_lined(&properties);
+        let band = properties.get("band").and_then(|value| self.bands(value));
+        self.check_contradictions(item, &properties, self_lined, band);
         let making = Making {
             name: item.name.to_owned(),
             face,
             interlining,
             lining,
+            self_lined,
+            band,
             mitred,
             seam,
             join: self.length_or(&properties, "join", seam),

@@ -23,11 +23,7 @@ impl<'t> Reader<'t> {
     ) -> (EdgeAllowances, bool) {
         let before = self.diagnostics.len();
         let seam = Allowance::Seam(seam);
-        let seams = EdgeAllowances {
-            top: seam,
-            sides: seam,
-            lower: seam,
-        };
+        let seams = EdgeAllowances::all(seam);
         let edges = self.edges(properties, allowance_keys(Layer::Face), seams);
         let mitred = properties
             .get("corners")
@@ -50,6 +46,7 @@ impl<'t> Reader<'t> {
             top: self.allowance_or(properties, top, otherwise.top),
             sides: self.allowance_or(properties, sides, otherwise.sides),
             lower: self.allowance_or(properties, lower, otherwise.lower),
+            band: otherwise.band,
         }
     }
 

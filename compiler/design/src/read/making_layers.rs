@@ -9,6 +9,8 @@ use crate::reader::Reader;
 use crate::scope::Value;
 
 const LAYER: &str = "`none`, `as face`, or lengths `longer`, `shorter`, `wider` or `narrower`";
+const LINING: &str =
+    "`none`, `self`, `as face`, or lengths `longer`, `shorter`, `wider` or `narrower`";
 
 impl<'t> Reader<'t> {
     /// What a layer behind the face gets; the inner `None` where the method does not make it. Its
@@ -40,13 +42,16 @@ impl<'t> Reader<'t> {
         as_face: LayerMaking,
     ) -> Option<Option<LayerMaking>> {
         let mut making = as_face;
+        let can_be_self = property == Layer::Lining.word();
+        let can_be = if can_be_self { LINING } else { LAYER };
         for mut cursor in self.phrases(value)? {
-            if cursor.words(&["none"]) {
-                self.nothing_more(&cursor, property, LAYER)?;
+            // A face that lines itself has no cloth behind it that is made by itself.
+            if cursor.words(&["none"]) || can_be_self && cursor.words(&["self"]) {
+                self.nothing_more(&cursor, property, can_be)?;
                 return Some(None);
             }
             if cursor.words(&["as", "face"]) {
-                self.nothing_more(&cursor, property, LAYER)?;
+                self.nothing_more(&cursor, property, can_be)?;
                 continue;
             }
             let length = self.length_at(&mut cursor, property, Sign::NotNegative)?;
@@ -58,11 +63,11 @@ impl<'t> Reader<'t> {
                 Some("narrower") => making.wider = -length,
                 _ => {
                     let place = word.map_or(cursor.end(), |(_, span)| span);
-                    self.word_not_expected(place, property, LAYER);
+                    self.word_not_expected(place, property, can_be);
                     return None;
                 }
             }
-            self.nothing_more(&cursor, property, LAYER)?;
+            self.nothing_more(&cursor, property, can_be)?;
         }
         Some(Some(making))
     }
@@ -71,7 +76,7 @@ impl<'t> Reader<'t> {
 /// The properties that give a layer its allowances at the top, the sides and the lower edge.
 pub(crate) fn allowance_keys(layer: Layer) -> [&'static str; 3] {
     match layer {
-        Layer::Face => ["top", "sides", "lower edge"],
+        Layer::Face | Layer::Band(_) => ["top", "sides", "lower edge"],
         Layer::Interlining => [
             "interlining top",
             "interlining sides",

@@ -6,7 +6,7 @@ use num_traits::{CheckedAdd, Signed};
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Ratio, Unit, number_text};
 use pelmet_syntax::tree::{Number, Phrase, Term, TermKind};
-use pelmet_workroom::{Cut, FinishedOrder, Layer, Outline, PanelOrder, WidthOrder};
+use pelmet_workroom::{BandEdge, Cut, FinishedOrder, Layer, Outline, PanelOrder, WidthOrder};
 
 use crate::copying::{Properties, overlaid};
 use crate::design::PanelWay;
@@ -33,6 +33,7 @@ struct Parts {
     face: Option<usize>,
     interlining: Option<Option<usize>>,
     lining: Option<Option<usize>>,
+    band: Option<Option<usize>>,
     covers: Option<Length>,
     cut: Cut,
 }
@@ -72,6 +73,7 @@ impl<'t> Reader<'t> {
             face: parts.face?,
             interlining: parts.interlining?,
             lining: parts.lining?,
+            band: parts.band?,
             covers: parts.covers,
             cut: parts.cut,
         };
@@ -103,6 +105,7 @@ impl<'t> Reader<'t> {
                 .and_then(|value| self.fabric_named(value, "face")),
             interlining: self.layer_cloth(properties, Layer::Interlining),
             lining: self.layer_cloth(properties, Layer::Lining),
+            band: self.layer_cloth(properties, Layer::Band(BandEdge::Lower)),
             covers: properties
                 .get("covers")
                 .and_then(|value| self.covers(value)),
@@ -113,7 +116,7 @@ impl<'t> Reader<'t> {
         }
     }
 
-    /// The cloth of a layer behind the face; the inner `None` where the panel has no such layer.
+    /// The cloth of a layer beside the face; the inner `None` where the panel has no such layer.
     fn layer_cloth(&mut self, properties: &Properties<'t>, layer: Layer) -> Option<Option<usize>> {
         match properties.get(layer.word()) {
             Some(value) => self.fabric_or_none(value, layer.word()),
@@ -258,12 +261,17 @@ impl<'t> Reader<'t> {
 
     /// Whether a value is the word `none`.
     pub fn is_none_word(&mut self, value: &Value<'t>) -> bool {
+        self.is_word(value, "none")
+    }
+
+    /// Whether a value is this word alone.
+    pub fn is_word(&mut self, value: &Value<'t>, word: &str) -> bool {
         let Followed::Value(value) = self.follow(value) else {
             return false;
         };
         match value.phrases {
             [Phrase { terms, .. }] => {
-                matches!(terms.as_slice(), [only] if only.word() == Some("none"))
+                matches!(terms.as_slice(), [only] if only.word() == Some(word))
             }
             _ => false,
         }

@@ -11,6 +11,10 @@ pub mod arc_impossible;
 pub mod argument_missing;
 pub mod argument_twice;
 pub mod argument_unknown;
+pub mod back_upside_down;
+pub mod band_and_method_differ;
+pub mod band_cannot_follow;
+pub mod band_too_deep;
 pub mod block_missing;
 pub mod brace_unmatched;
 pub mod bracket_apart;
@@ -49,6 +53,7 @@ pub mod file_too_large;
 pub mod fill_out_of_range;
 pub mod fill_outside_row;
 pub mod fold_crosses_centre;
+pub mod fold_not_level;
 pub mod fold_on_fold;
 pub mod fold_overruns_edge;
 pub mod format_would_change;
@@ -80,6 +85,7 @@ pub mod list_too_long;
 pub mod list_without_names;
 pub mod longer_than_bolt;
 pub mod longer_than_height;
+pub mod making_contradicts_itself;
 pub mod minus_unclear;
 pub mod mitre_not_square;
 pub mod mitre_without_hem;
@@ -182,6 +188,10 @@ codes! {
     argument_missing
     argument_twice
     argument_unknown
+    back_upside_down
+    band_and_method_differ
+    band_cannot_follow
+    band_too_deep
     block_missing
     brace_unmatched
     bracket_apart
@@ -220,6 +230,7 @@ codes! {
     fill_out_of_range
     fill_outside_row
     fold_crosses_centre
+    fold_not_level
     fold_on_fold
     fold_overruns_edge
     format_would_change
@@ -251,6 +262,7 @@ codes! {
     list_without_names
     longer_than_bolt
     longer_than_height
+    making_contradicts_itself
     minus_unclear
     mitre_not_square
     mitre_without_hem

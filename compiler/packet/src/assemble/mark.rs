@@ -5,7 +5,7 @@ use pelmet_workroom::{
 };
 
 use super::printer::Printer;
-use super::{number, ordinal, pleat};
+use super::{band, number, ordinal, pleat};
 use crate::packet::{Direction, FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
 
 /// The marks, numbered.
@@ -29,7 +29,10 @@ fn marked(place: u32, mark: &MarkMade, printer: &Printer<'_>) -> Mark {
     let (kind, name) = named(&mark.kind);
     let all_across = matches!(
         kind,
-        MarkKind::HeadingLine | MarkKind::HeadingWork | MarkKind::FastenerLine
+        MarkKind::HeadingLine
+            | MarkKind::HeadingWork
+            | MarkKind::FastenerLine
+            | MarkKind::LowerFold
     );
     Mark {
         number: place,
@@ -90,6 +93,14 @@ fn named(kind: &MarkMadeKind) -> (MarkKind, String) {
         MarkMadeKind::Quarter => (MarkKind::Quarter, String::from("quarter")),
         MarkMadeKind::MotifCentre => (MarkKind::MotifCentre, String::from("motif centre")),
         MarkMadeKind::FastenerLine { name } => (MarkKind::FastenerLine, format!("top of {name}")),
+        MarkMadeKind::LowerFold => (
+            MarkKind::LowerFold,
+            String::from("fold, the lining comes up behind"),
+        ),
+        MarkMadeKind::BandSeam { edge } => (
+            MarkKind::BandSeam,
+            format!("seam of the band {}", band::edge_word(*edge)),
+        ),
         MarkMadeKind::JoinSeam => (MarkKind::JoinSeam, String::from("join seam")),
         MarkMadeKind::Return(end) => (MarkKind::Return, return_name(*end)),
     }

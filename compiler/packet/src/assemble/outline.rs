@@ -129,6 +129,7 @@ pub(crate) fn edge_kind(kind: EdgeKindMade) -> EdgeKind {
         EdgeKindMade::Top => EdgeKind::Top,
         EdgeKindMade::Side => EdgeKind::Side,
         EdgeKindMade::Lower => EdgeKind::Lower,
+        EdgeKindMade::Band => EdgeKind::Band,
     }
 }
 

@@ -6,7 +6,7 @@ use pelmet_workroom::{FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade};
 use super::making_order::Bench;
 use super::print_followed::print_followed;
 use super::printer::{Printer, times};
-use super::{HungPanel, folded, heading, mark, mitre, outline, piece, pleat};
+use super::{HungPanel, band, folded, heading, mark, mitre, outline, piece, pleat};
 use crate::packet::{Fastener, Measure, Panel, Piece, PleatStrips, TapeRun, Tolerance};
 
 pub(crate) fn panel(bench: Bench<'_>) -> Panel {
@@ -43,6 +43,7 @@ pub(crate) fn panel(bench: Bench<'_>) -> Panel {
             .as_ref()
             .map(|outline| folded::folded(outline, &made.folding, printer)),
         outline: outline::sewn(&made.shape, printer),
+        bands: band::bands(&made.bands, printer),
         mitres: mitre::mitres(&made.mitres, printer),
         pieces: pieces(bench),
         tape_width: order

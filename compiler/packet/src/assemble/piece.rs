@@ -7,6 +7,7 @@ use pelmet_workroom::{
     Piece as PieceMade,
 };
 
+use super::band;
 use super::outline::{cutting_line, edge_kind};
 use super::printer::Printer;
 use crate::packet::{CutAllowance, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, Piece};
@@ -36,6 +37,7 @@ pub(crate) fn piece(
         mirrored: made.mirrored,
         railroaded: made.railroaded,
         draw_width: printer.cut(draw_width),
+        folded_at: made.fold.map(|fold| printer.cut(fold)),
         shrinkage: fabrics.get(made.fabric).and_then(shrinkage),
         allowances: made
             .allowances
@@ -66,7 +68,11 @@ fn shrinkage(fabric: &Fabric) -> Option<String> {
 
 /// What a piece is, in words.
 pub(crate) fn label(panel: &str, layer: Layer) -> String {
-    format!("{panel} {}", layer.word())
+    let edge = match layer {
+        Layer::Band(edge) => format!(" {}", band::edge_word(edge)),
+        Layer::Face | Layer::Interlining | Layer::Lining => String::new(),
+    };
+    format!("{panel} {}{edge}", layer.word())
 }
 
 pub(crate) fn layer_kind(layer: Layer) -> LayerKind {
@@ -74,6 +80,7 @@ pub(crate) fn layer_kind(layer: Layer) -> LayerKind {
         Layer::Face => LayerKind::Face,
         Layer::Interlining => LayerKind::Interlining,
         Layer::Lining => LayerKind::Lining,
+        Layer::Band(_) => LayerKind::Band,
     }
 }
 
@@ -112,7 +119,7 @@ fn allowance_text(allowance: Allowance, printer: &Printer<'_>) -> String {
 /// What a layer has beyond its allowance, or lacks.
 fn extra_text(edge: EdgeKindMade, extra: Length, printer: &Printer<'_>) -> String {
     let (more, less) = match edge {
-        EdgeKindMade::Top | EdgeKindMade::Lower => ("longer", "shorter"),
+        EdgeKindMade::Top | EdgeKindMade::Lower | EdgeKindMade::Band => ("longer", "shorter"),
         EdgeKindMade::Side => ("wider", "narrower"),
     };
     match extra {

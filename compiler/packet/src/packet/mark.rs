@@ -58,6 +58,10 @@ pub enum MarkKind {
     MotifCentre,
     /// The upper edge of a fastener, all across.
     FastenerLine,
+    /// The line on which the face is folded up behind itself, all across.
+    LowerFold,
+    /// A corner of the line along which a band is sewn to the face.
+    BandSeam,
     /// A seam between joined widths.
     JoinSeam,
     /// Where an end panel of the row turns back to the wall.

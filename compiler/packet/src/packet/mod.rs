@@ -1,6 +1,7 @@
 //! The packet value: what a job says to buy, cut, mark, fold and check.
 
 mod amounts;
+mod band;
 mod cloth;
 mod folded;
 mod mark;
@@ -16,6 +17,7 @@ mod rod_check;
 mod window;
 
 pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
+pub use band::{BandEdge, BandSeam, EdgeBand};
 pub use cloth::{Band, BoltUsed, Cloth, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
 pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};

@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Crease, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, OrderStep, Piece, Place, Pleat,
+    Crease, EdgeBand, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, OrderStep, Piece, Place, Pleat,
     PleatStrips, Relief, Stretch, Times, TurnOfCloth, Weight,
 };
 
@@ -61,6 +61,8 @@ pub struct Panel {
     pub outline: Vec<SewnCorner>,
     /// The corners at which its hems are mitred.
     pub mitres: Vec<Mitre>,
+    /// The bands along its edges.
+    pub bands: Vec<EdgeBand>,
     /// What is cut: the face first, then what lies behind it.
     pub pieces: Vec<Piece>,
     /// Width of its fusible tape, where its making method has one.

@@ -28,6 +28,9 @@ pub struct Piece {
     pub railroaded: bool,
     /// The width to draw: half the cut width for a piece cut on the fold, otherwise all of it.
     pub draw_width: Measure,
+    /// How far below its cut top edge it is folded across, where its lower half comes up behind as the
+    /// lining.
+    pub folded_at: Option<Measure>,
     /// The part of its length and width that is added because the cloth will shrink, in words.
     pub shrinkage: Option<String>,
     /// What is added at each kind of edge.
@@ -52,6 +55,8 @@ pub enum LayerKind {
     Interlining,
     /// The cloth behind.
     Lining,
+    /// A band along an edge.
+    Band,
 }
 
 /// The kinds of edge; each has its own allowance.
@@ -64,6 +69,8 @@ pub enum EdgeKind {
     Side,
     /// All the rest.
     Lower,
+    /// Where a band is sewn to the face, or to another band.
+    Band,
 }
 
 /// What is added at one kind of edge.

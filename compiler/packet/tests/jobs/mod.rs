@@ -157,6 +157,7 @@ fn bench(name: &str, rod: i64, opening: i64) -> WindowOrder {
         face: 0,
         interlining: None,
         lining: Some(1),
+        band: None,
         covers: None,
         cut: Cut::OnFold,
     };
@@ -182,6 +183,7 @@ fn bench(name: &str, rod: i64, opening: i64) -> WindowOrder {
         outline: Outline::straight(inch(13)),
         pleats: Some(fan()),
         face: 1,
+        band: None,
         covers: Some(inches(3, 2)),
         ..wing.clone()
     };
@@ -264,11 +266,7 @@ fn stepped(drop: Length) -> Outline {
 /// Seams all round, fused, turned through the top; the lining half an inch longer.
 fn pillowcase() -> Making {
     let seam = Allowance::Seam(inches(3, 8));
-    let edges = EdgeAllowances {
-        top: seam,
-        sides: seam,
-        lower: seam,
-    };
+    let edges = EdgeAllowances::all(seam);
     Making {
         name: String::from("pillowcase"),
         face: LayerMaking {
@@ -282,6 +280,8 @@ fn pillowcase() -> Making {
             longer: inches(1, 2),
             wider: inches(1, 4),
         }),
+        self_lined: false,
+        band: None,
         mitred: false,
         seam: inches(3, 8),
         join: inches(1, 2),
@@ -384,6 +384,7 @@ fn shelf() -> WindowOrder {
         face: 0,
         interlining: None,
         lining: None,
+        band: None,
         covers: None,
         cut: Cut::Open,
     };
@@ -429,6 +430,7 @@ fn gathered() -> WindowOrder {
         face: 1,
         interlining: None,
         lining: None,
+        band: None,
         covers: None,
         cut: Cut::Open,
     };
@@ -464,6 +466,7 @@ fn hemmed() -> Making {
             turn: mm(10),
         },
         lower: Allowance::DoubleHem(mm(40)),
+        band: Allowance::Seam(mm(15)),
     };
     Making {
         name: String::from("ourlé"),
@@ -474,6 +477,8 @@ fn hemmed() -> Making {
         },
         interlining: None,
         lining: None,
+        self_lined: false,
+        band: None,
         mitred: false,
         seam: mm(15),
         join: mm(15),

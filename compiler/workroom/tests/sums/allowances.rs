@@ -36,6 +36,7 @@ fn every_edge_moves_by_its_own_allowance_exactly() {
                 turn: eighths(4),
             },
             lower: Allowance::DoubleHem(inches(2)),
+            band: Allowance::Seam(Length::ZERO),
         },
         longer: inches(1),
         wider: eighths(6),

@@ -13,6 +13,7 @@
 )]
 
 mod allowances;
+mod bands;
 mod curve_allowances;
 mod curves;
 mod folded;

@@ -25,6 +25,8 @@ fn kinds(panel: &PanelMade) -> Vec<&'static str> {
         MarkKind::Quarter => "quarter",
         MarkKind::MotifCentre => "motif",
         MarkKind::FastenerLine { .. } => "fastener",
+        MarkKind::LowerFold => "lower fold",
+        MarkKind::BandSeam { .. } => "band seam",
         MarkKind::JoinSeam => "seam",
         MarkKind::Return(_) => "return",
         MarkKind::Curve { .. } => "curve",

@@ -48,11 +48,7 @@ pub fn cloth() -> Fabric {
 pub fn seams(width: Length) -> LayerMaking {
     let seam = Allowance::Seam(width);
     LayerMaking {
-        edges: EdgeAllowances {
-            top: seam,
-            sides: seam,
-            lower: seam,
-        },
+        edges: EdgeAllowances::all(seam),
         longer: Length::ZERO,
         wider: Length::ZERO,
     }
@@ -65,6 +61,8 @@ pub fn making() -> Making {
         face: seams(eighths(4)),
         interlining: None,
         lining: None,
+        self_lined: false,
+        band: None,
         mitred: false,
         seam: eighths(4),
         join: eighths(4),
@@ -90,6 +88,7 @@ pub fn panel() -> PanelOrder {
         face: 0,
         interlining: None,
         lining: None,
+        band: None,
         covers: None,
         cut: Cut::Open,
     }

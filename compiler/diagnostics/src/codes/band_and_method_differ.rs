@@ -1,0 +1,60 @@
+//! A cloth for bands without a method for them, or a method with bands without a cloth.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Fix, Severity, Span};
+
+/// A cloth for bands without a method for them, or a method with bands without a cloth.
+pub const CODE: Code = Code {
+    slug: "band-and-method-differ",
+    severity: Severity::Error,
+    page: "\
+The panel names a cloth for its bands and its making method has none, or the method bands its panels
+and this one names no cloth for it.
+
+Where bands lie and how deep they are is said by the making method: `band: 3 in at lower edge`. Of what
+they are cut is said by the panel.
+
+Name a cloth for the band, write `band: none`, or choose another making method.
+",
+    failing: one_window! {
+        make: "seam: 1/2 in, lining: none, band: 3 in at lower edge",
+        items: "fabric rust { width: 54 in }\n",
+        panel: ["finished width: 40 in", "drop: 14 in"],
+    },
+    mend: one_window! {
+        make: "seam: 1/2 in, lining: none, band: 3 in at lower edge",
+        items: "fabric rust { width: 54 in }\n",
+        panel: ["finished width: 40 in", "drop: 14 in", "band: rust"],
+    },
+};
+
+/// `panel` names a cloth for its `band` and its `method` has none; or, with the `cloth` it could be
+/// made of, the method bands and the panel names no cloth for it.
+pub fn band_and_method_differ(
+    panel: &str,
+    (band, make): (Span, Span),
+    method: &str,
+    cloth: Option<&str>,
+) -> Diagnostic {
+    match cloth {
+        Some(cloth) => CODE
+            .report(format!(
+                "{panel} names no cloth for its bands, and its making method `{method}` needs one"
+            ))
+            .label(band, "no cloth for a band is named here")
+            .label(make, "this method bands the panel")
+            .help(format!(
+                "add a line such as `band: {cloth}`, or choose a making method without bands"
+            )),
+        None => CODE
+            .report(format!(
+                "{panel} names a cloth for its bands, and its making method `{method}` has none"
+            ))
+            .label(band, "a cloth for a band is named here")
+            .label(make, "this method makes no band")
+            .help(
+                "write `band: none`, or give the making method a line such as `band: 3 in at lower edge`",
+            )
+            .fix(Fix::replace("leave the band out", band, "none")),
+    }
+}

@@ -1,0 +1,81 @@
+//! A band along an edge that it cannot follow turn by turn.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// A band along an edge that it cannot follow turn by turn.
+pub const CODE: Code = Code {
+    slug: "band-cannot-follow",
+    severity: Severity::Error,
+    page: "\
+The inner line of a band is the edge moved in by the depth of the band, with a corner for every corner.
+At a turn as sharp as this one the corner would lie so far in that the band could not be sewn.
+
+Open the turn, or leave the band away from that edge.
+",
+    failing: Example::Text(
+        "\
+units inches
+fabric sailcloth { width: 54 in }
+fabric rust { width: 54 in }
+rod pole { length: 40 in, diameter: 1 in }
+make banded { seam: 1/2 in, lining: none, band: 1 in at lower edge }
+outline split half {
+    from (0, drop - 8 in)
+    to (1 in, drop)
+    to (width, drop)
+    up to heading
+}
+treatment valance {
+    panel front {
+        finished width: 40 in
+        drop: 14 in
+        outline: split
+        head: over rod, tail 4 in
+        make: banded
+        face: sailcloth
+        band: rust
+    }
+    row: front
+}
+window kitchen: valance { rod: pole }
+",
+    ),
+    mend: Example::Text(
+        "\
+units inches
+fabric sailcloth { width: 54 in }
+fabric rust { width: 54 in }
+rod pole { length: 40 in, diameter: 1 in }
+make banded { seam: 1/2 in, lining: none, band: 1 in at lower edge }
+outline split half {
+    from (0, drop - 4 in)
+    to (6 in, drop)
+    to (width, drop)
+    up to heading
+}
+treatment valance {
+    panel front {
+        finished width: 40 in
+        drop: 14 in
+        outline: split
+        head: over rod, tail 4 in
+        make: banded
+        face: sailcloth
+        band: rust
+    }
+    row: front
+}
+window kitchen: valance { rod: pole }
+",
+    ),
+};
+
+/// The band of `panel`, ordered at `band`, cannot follow its outline, drawn at `edge`.
+pub fn band_cannot_follow(panel: &str, (band, edge): (Span, Span)) -> Diagnostic {
+    CODE.report(format!(
+        "the band of {panel} cannot follow its outline: a turn is too sharp for it"
+    ))
+    .label(band, "this band follows the outline")
+    .label(edge, "the outline turns too sharply")
+    .help("open the turn, or leave the band away from that edge")
+}

@@ -1,0 +1,43 @@
+//! Bands with no room for one another or for the edge they follow.
+
+use crate::example::one_window;
+use crate::{Code, Diagnostic, Severity, Span};
+
+/// Bands with no room for one another or for the edge they follow.
+pub const CODE: Code = Code {
+    slug: "band-too-deep",
+    severity: Severity::Error,
+    page: "\
+A band lies along an edge and reaches inward. Here there is less cloth than the bands take: two bands
+meet in the middle of the panel, or an edge is shorter, or a curve tighter, than a band of that depth
+can follow.
+
+Make the band shallower, or choose an outline with longer edges and wider curves.
+",
+    failing: one_window! {
+        make: "seam: 1/2 in, lining: none, band: 21 in at sides",
+        items: "fabric rust { width: 54 in }\n",
+        panel: ["finished width: 40 in", "drop: 14 in", "band: rust"],
+    },
+    mend: one_window! {
+        make: "seam: 1/2 in, lining: none, band: 2 in at sides",
+        items: "fabric rust { width: 54 in }\n",
+        panel: ["finished width: 40 in", "drop: 14 in", "band: rust"],
+    },
+};
+
+/// The bands of `panel`, ordered at `band`, need `needed` where the edge drawn at `edge` gives `room`:
+/// `missing` too little.
+pub fn band_too_deep(
+    panel: &str,
+    (band, edge): (Span, Span),
+    (needed, room, missing): (&str, &str, &str),
+) -> Diagnostic {
+    CODE.report(format!(
+        "the bands of {panel} are too deep: they need {needed}, and there is {room}"
+    ))
+    .label(band, "so deep are the bands")
+    .label(edge, format!("{room} here"))
+    .sum(format!("{needed} - {room} = {missing} too little"))
+    .help("make the bands shallower, or choose an outline with longer edges and wider curves")
+}

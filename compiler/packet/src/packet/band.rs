@@ -1,0 +1,42 @@
+//! A band along an edge of a panel.
+
+use schemars::JsonSchema;
+use serde::{Deserialize, Serialize};
+
+use super::{Measure, Place};
+
+/// A band of another cloth along an edge.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct EdgeBand {
+    /// The edge it lies along.
+    pub edge: BandEdge,
+    /// Its finished depth.
+    pub depth: Measure,
+    /// The seams that hold it: along the face, and the mitre where it meets the next band.
+    pub seams: Vec<BandSeam>,
+}
+
+/// The edge of a panel that a band lies along.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum BandEdge {
+    /// The top.
+    Top,
+    /// The left side.
+    Left,
+    /// The lower edge.
+    Lower,
+    /// The right side.
+    Right,
+}
+
+/// A seam of a band.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct BandSeam {
+    /// Where it starts.
+    pub from: Place,
+    /// Where it ends.
+    pub to: Place,
+    /// Its length, along its curve where it has one.
+    pub length: Measure,
+}
