@@ -18,7 +18,6 @@ Name a cloth for the band, write `band: none`, or choose another making method.
 ",
     failing: one_window! {
         make: "seam: 1/2 in, lining: none, band: 3 in at lower edge",
-        items: "fabric rust { width: 54 in }\n",
         panel: ["finished width: 40 in", "drop: 14 in"],
     },
     mend: one_window! {

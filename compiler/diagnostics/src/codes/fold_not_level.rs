@@ -21,7 +21,6 @@ units inches
 fabric sailcloth { width: 54 in }
 rod pole { length: 40 in, diameter: 1 in }
 make folded { seam: 1/2 in, lining: self }
-make bagged { seam: 1/2 in, lining: as face }
 outline slanting whole {
     from (0, drop - 2 in)
     to (width, drop)
@@ -46,7 +45,6 @@ window kitchen: valance { rod: pole }
 units inches
 fabric sailcloth { width: 54 in }
 rod pole { length: 40 in, diameter: 1 in }
-make folded { seam: 1/2 in, lining: self }
 make bagged { seam: 1/2 in, lining: as face }
 outline slanting whole {
     from (0, drop - 2 in)
