@@ -1,6 +1,6 @@
 //! The figures of a panel that the words of a making method can name.
 
-use crate::{EdgeKind, Layer};
+use crate::{BandEdge, EdgeKind, Layer};
 
 /// A figure of one panel, named in the words of a step.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -39,6 +39,16 @@ pub enum Figure {
     HeadingLine,
     /// What an edge of a layer takes beyond the sewn line.
     Edge(Layer, EdgeKind, EdgePart),
+    /// The name of the cloth of the bands.
+    Band,
+    /// Cut width and length of a band.
+    BandSize(BandEdge),
+    /// Finished depth of a band.
+    BandDepth(BandEdge),
+    /// Seam allowance where a band is sewn on.
+    BandSeam,
+    /// How far below its cut top edge a face is folded that lines itself.
+    Fold,
     /// How many joins all layers have.
     Joins,
     /// Seam allowance on each side of a join.
@@ -147,6 +157,15 @@ impl Figure {
         (Self::LiningShorter, "lining shorter"),
         (Self::LiningWider, "lining wider"),
         (Self::LiningNarrower, "lining narrower"),
+        (Self::Band, "band"),
+        (Self::BandSize(BandEdge::Top), "top band size"),
+        (Self::BandSize(BandEdge::Left), "side band size"),
+        (Self::BandSize(BandEdge::Lower), "lower band size"),
+        (Self::BandDepth(BandEdge::Top), "top band"),
+        (Self::BandDepth(BandEdge::Left), "side band"),
+        (Self::BandDepth(BandEdge::Lower), "lower band"),
+        (Self::BandSeam, "band seam"),
+        (Self::Fold, "fold"),
         (Self::FlatWidth, "flat width"),
         (Self::FinishedWidth, "finished width"),
         (Self::Tolerance, "tolerance"),

@@ -3,8 +3,8 @@
 use pelmet_measure::Length;
 
 use crate::{
-    Allowance, CornerRelief, Curve, Each, EdgeKind, EdgePart, Extent, Fabric, Figure, Layer,
-    LayerMaking, Mark, MarkKind, Need, NeedKind, PanelMade, PanelOrder, Piece,
+    Allowance, BandEdge, BandMade, CornerRelief, Curve, Each, EdgeKind, EdgePart, Extent, Fabric,
+    Figure, Layer, LayerMaking, Mark, MarkKind, Need, NeedKind, PanelMade, PanelOrder, Piece,
 };
 
 /// A figure of one panel, still to be printed.
@@ -77,6 +77,14 @@ impl<'a> Figured<'a> {
             Figure::Drop => Some(Mark(self.order.drop)),
             Figure::HeadingLine => self.mark(|kind| *kind == MarkKind::HeadingLine),
             Figure::Edge(layer, edge, part) => self.edge(layer, edge, part),
+            Figure::Band => self.band_cloth().map(Name),
+            Figure::BandSize(edge) => self.piece(Layer::Band(edge)).map(Piece),
+            Figure::BandDepth(edge) => self.band(edge).map(|band| Stated(band.depth)),
+            Figure::BandSeam => {
+                made.bands.first()?;
+                more(self.order.making.face.edges.band.total()).map(Stated)
+            }
+            Figure::Fold => made.pieces.first()?.fold.map(FigureValue::Cut),
             Figure::Joins => counted(self.joins().count(), "join"),
             Figure::JoinSeam => self.joins().next().map(|_| Stated(self.order.making.join)),
             Figure::JoinLayer => self
@@ -112,6 +120,15 @@ impl<'a> Figured<'a> {
         let piece = self.made.pieces.get(self.piece(layer)?)?;
         let cloth = self.fabrics.get(piece.fabric)?;
         Some(cloth.name.clone())
+    }
+
+    fn band(self, edge: BandEdge) -> Option<&'a BandMade> {
+        self.made.bands.iter().find(|band| band.edge == edge)
+    }
+
+    fn band_cloth(self) -> Option<String> {
+        let band = self.made.bands.first()?;
+        self.cloth(Layer::Band(band.edge))
     }
 
     fn piece(self, layer: Layer) -> Option<usize> {

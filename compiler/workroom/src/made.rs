@@ -4,7 +4,8 @@ use pelmet_measure::{Area, Length, Mass};
 
 use crate::geometry::Span;
 use crate::{
-    Allowance, BandEdge, BandMade, End, FoldedOutline, Mitre, Need, PleatStrips, RodCheck, RodUnknown, StepMade,
+    Allowance, BandEdge, BandMade, End, FoldedOutline, Mitre, Need, PleatStrips, RodCheck,
+    RodUnknown, StepMade,
 };
 
 /// The answer for a whole job; windows in the order of the job.

@@ -3,7 +3,9 @@
 use pelmet_measure::Length;
 
 use crate::work_panel::PanelTask;
-use crate::{BandEdge, Fabric, Folding, Layer, MakingMatter, Matter, PieceMatter, PleatMatter, Pleating};
+use crate::{
+    BandEdge, Fabric, Folding, Layer, MakingMatter, Matter, PieceMatter, PleatMatter, Pleating,
+};
 
 impl PanelTask<'_> {
     /// Every cloth beside the face as the method wants it, and as it suits the face.

@@ -4,8 +4,8 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Crease, EdgeBand, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, OrderStep, Piece, Place, Pleat,
-    PleatStrips, Relief, Stretch, Times, TurnOfCloth, Weight,
+    Crease, EdgeBand, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, OrderStep, Piece, Place,
+    Pleat, PleatStrips, Relief, Stretch, Times, TurnOfCloth, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.

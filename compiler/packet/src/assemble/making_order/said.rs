@@ -76,6 +76,7 @@ fn figure(bench: Bench<'_>, value: &FigureValue) -> String {
             EdgeKind::Top => "top edge",
             EdgeKind::Side => "side",
             EdgeKind::Lower => "lower edge",
+            EdgeKind::Band => "seam of a band",
         }),
         FigureValue::RunEnds(index) => run_ends(bench, *index),
         FigureValue::PleatFold(index) => {
