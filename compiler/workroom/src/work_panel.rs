@@ -1,6 +1,6 @@
 //! One panel worked out, once its widths are known.
 
-use pelmet_measure::Length;
+use pelmet_measure::{Length, Mass};
 
 use crate::heading_made::{HeadingMade, make_heading};
 use crate::hiding::{hidden_runs, run_around};
@@ -70,10 +70,8 @@ impl PanelTask<'_> {
             folded_below: self.order.making.self_lined,
         };
         let folds = hung_by_folds(&pleating, &folding);
-        if folds {
-            matters.extend(self.stack_beyond_limit(&folding).map(Matter::from));
-        }
-        let cloth = cloth_weight(&pieces, self.fabrics);
+        let stack = self.stack_beyond_limit(&folding).filter(|_| folds);
+        matters.extend(stack.map(Matter::from));
         let mut made = PanelMade {
             quantity: self.quantity,
             finished: pleating.finished,
@@ -98,9 +96,15 @@ impl PanelTask<'_> {
             shape,
         };
         made.needs = needs(self.order, &made);
-        made.weight = cloth.map(|cloth| cloth + weight_of(&made.needs, self.notions));
+        made.weight = self.weight(&made);
         made.steps = steps(self.order, &made, self.fabrics, matters);
         Some(made)
+    }
+
+    /// What it weighs, its notions as far as they say.
+    fn weight(&self, made: &PanelMade) -> Option<Mass> {
+        let cloth = cloth_weight(&made.pieces, self.fabrics)?;
+        Some(cloth + weight_of(&made.needs, self.notions))
     }
 
     fn heading(&self, matters: &mut Vec<Matter>) -> Option<HeadingMade> {
