@@ -1,6 +1,6 @@
 //! Hanging a panel, and checking how it hangs.
 
-use pelmet_workroom::{CautionKind, EdgeKind, Heading, Support};
+use pelmet_workroom::{CautionKind, EdgeKind, Heading, NeedKind, Support};
 
 use super::{Bench, Draft, listed, together};
 use crate::assemble::heading::hang_range;
@@ -75,8 +75,20 @@ fn laid(bench: Bench<'_>) -> String {
                 "fasten it there"
             },
         ),
-        Heading::Plain => String::from("Hang the panel by its top edge."),
+        Heading::Plain if has_rings(bench) => format!(
+            "Run the {} through the rings and spread them evenly.",
+            bench.support_word()
+        ),
+        Heading::Plain => format!(
+            "Hang the panel from the {} by its top edge.",
+            bench.support_word()
+        ),
     }
+}
+
+fn has_rings(bench: Bench<'_>) -> bool {
+    let needs = &bench.hung.made.needs;
+    needs.iter().any(|need| need.kind == NeedKind::Rings)
 }
 
 /// Where along the row, for a row of several.
@@ -177,26 +189,29 @@ fn correction(bench: Bench<'_>) -> String {
             bench.printer.plain(*tail).text
         ),
         Heading::RodPocket { .. } => format!(
-            "A pocket holds the panel where it is: what is out is put right at the height of the \
-             rod{}.",
+            "A pocket cannot be shifted: what is too long or too short is put right {}; what hangs \
+             too high or too low at the height of the rod.",
             at_lower_edge(bench)
         ),
         Heading::OnBoard { .. } => {
             String::from("If it is out, fasten the top anew, so much further back or forward.")
         }
         Heading::Plain => format!(
-            "What is out is put right at the height it hangs from{}.",
-            at_lower_edge(bench)
+            "What is too long or too short is put right {}; what hangs too high or too low at the \
+             height of the {}.",
+            at_lower_edge(bench),
+            bench.support_word(),
         ),
     }
 }
 
 fn at_lower_edge(bench: Bench<'_>) -> String {
     let hem = bench.hung.order.making.face.edges.lower.hem_depth();
-    hem.map_or_else(String::new, |hem| {
-        format!(
-            " or in the lower hem, which is {} deep",
-            bench.printer.plain(hem).text
-        )
-    })
+    hem.map_or_else(
+        || String::from("at the lower edge"),
+        |hem| {
+            let deep = bench.printer.plain(hem).text;
+            format!("in the lower hem, which is {deep} deep")
+        },
+    )
 }
