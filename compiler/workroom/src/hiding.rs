@@ -243,7 +243,7 @@ mod tests {
         assert_eq!(hide(&[], &[20, 40], 60, 20), [20, 40], "nothing is hidden");
         let by_the_edge = [(2, 3), (10, 12)];
         assert_eq!(
-            hide(&by_the_edge, &[5], 30, 26),
+            hide(&by_the_edge, &[5], 30, 30),
             [10],
             "a strip of 3 in is too narrow"
         );

@@ -313,9 +313,12 @@ fn returns(order: PanelOrder, row: &[usize], returns: Length) -> Vec<(End, Lengt
     let mut window = window(inches(40), vec![order, panel()], row);
     window.returns = returns;
     let (window, _) = made(&window, &[cloth()]);
-    let marks = &window.panels.first().unwrap().as_ref().unwrap().marks;
-    let of_return = marks.iter().filter_map(|mark| match mark.kind {
-        MarkKind::Return(end) => Some((end, mark.across)),
+    let panel = window.panels.first().unwrap().as_ref().unwrap();
+    let of_return = panel.marks.iter().filter_map(|mark| match mark.kind {
+        MarkKind::Return(end) => {
+            assert_eq!(mark.across - mark.from_centre, panel.flat.divided(2));
+            Some((end, mark.across))
+        }
         _ => None,
     });
     of_return.collect()
@@ -353,7 +356,9 @@ fn the_return_is_marked_on_the_cloth_that_is_seen_there() {
     let (window, _) = made(&window(inches(40), vec![order()], &[0]), &[cloth()]);
     let panel = window.panels[0].as_ref().unwrap();
     for at in (1..20).map(inches) {
-        for (end, flat) in returns(order(), &[0], at) {
+        let ends = returns(order(), &[0], at);
+        assert_eq!(ends.len(), 2, "{at:?}");
+        for (end, flat) in ends {
             let finished = match end {
                 End::Left => at,
                 End::Right => panel.finished - at,

@@ -7,7 +7,9 @@ use pelmet_workroom::{
 };
 use proptest::prelude::*;
 
-use crate::sample::{alone, cloth, eighths, from, inches, outline, panel, ratio, sound, to};
+use crate::sample::{
+    alone, arc, bulge, cloth, eighths, from, inches, outline, panel, ratio, sound, to,
+};
 use MitrePlace::{Corner, LowerCut, LowerTurn, SideCut, SideTurn};
 use OutlineStep::UpToHeading;
 
@@ -144,6 +146,28 @@ fn only_a_square_corner_can_be_mitred() {
         let not_square =
             |matter: &Matter| matches!(matter, Matter::Making(MakingMatter::MitreNotSquare { .. }));
         assert_eq!(matters.iter().any(not_square), !sound, "{matters:?}");
+    }
+}
+
+#[test]
+fn what_keeps_a_corner_from_being_mitred_is_told_with_its_size() {
+    let falling = [from(0, 14), to(10, 14), to(40, 12), UpToHeading];
+    let swelling = [from(0, 10), arc(40, 10, bulge(4, true)), UpToHeading];
+    for (steps, step, across, down, is_curved) in [
+        (falling.to_vec(), 2, 30, 2, false),
+        (swelling.to_vec(), 1, 40, 0, true),
+    ] {
+        let mut order = mitred(single(1, 0), single(2, 0));
+        order.outline = outline(false, &steps);
+        let (_, matters) = alone(&order, &cloth());
+        let expected = MakingMatter::MitreNotSquare {
+            step: Some(step),
+            across: inches(across),
+            down: inches(down),
+            is_curved,
+            has_side: true,
+        };
+        assert!(matters.contains(&Matter::Making(expected)), "{matters:?}");
     }
 }
 

@@ -329,3 +329,10 @@ fn the_lining_of_unlike_halves_is_cut_turned_over() {
     assert_eq!(face.outline.mirrored().mirrored(), face.outline);
     assert!(sound(&lined()).pieces.iter().all(|piece| !piece.mirrored));
 }
+
+#[test]
+fn every_layer_goes_by_the_word_that_names_its_cloth() {
+    let [first, last] = Layer::BEHIND_FACE;
+    let words = [Layer::Face, first, last].map(Layer::word);
+    assert_eq!(words, ["face", "interlining", "lining"]);
+}
