@@ -3,6 +3,8 @@
 //! Every bound drops some of the rules a layout must keep, so each holds for every layout, and so
 //! does the greatest of them.
 
+mod rows;
+
 use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
@@ -29,7 +31,9 @@ pub(crate) fn at_least(cloth: &Cloth, cuts: &[Cut]) -> Length {
     if cloth.bolt_length.is_some() {
         bound
     } else {
-        bound.max(matched(cloth, cuts))
+        let held: Vec<&Cut> = cuts.iter().filter(|cut| is_held(cut)).collect();
+        let bound = bound.max(matched(cloth, &held));
+        rows::at_least(cloth, &held, bound)
     }
 }
 
@@ -55,8 +59,7 @@ fn plain(cloth: &Cloth, cuts: &[Cut]) -> Length {
 
 /// Only the pieces that the print holds: together, and those of each line of the repeat alone. A
 /// part of the pieces never takes more than all of them.
-fn matched(cloth: &Cloth, cuts: &[Cut]) -> Length {
-    let held: Vec<&Cut> = cuts.iter().filter(|cut| is_held(cut)).collect();
+fn matched(cloth: &Cloth, held: &[&Cut]) -> Length {
     let mut on_same_lines: BTreeMap<Length, Vec<&Cut>> = BTreeMap::new();
     for cut in held.iter().filter(|cut| cut.grids.iter().count() == 1) {
         on_same_lines
@@ -66,7 +69,8 @@ fn matched(cloth: &Cloth, cuts: &[Cut]) -> Length {
     }
     on_same_lines
         .values()
-        .chain([&held])
+        .map(Vec::as_slice)
+        .chain([held])
         .map(|cuts| in_rows(cloth, cuts))
         .max()
         .unwrap_or_default()

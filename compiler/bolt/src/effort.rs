@@ -7,10 +7,13 @@
 pub struct Effort(u64);
 
 /// What [`Effort::usual`] allows for each piece.
-const USUAL_STEPS_PER_PIECE: u64 = 250_000;
+const USUAL_STEPS_PER_PIECE: u64 = 300_000;
+
+/// What [`Effort::usual`] allows for any job.
+const FEWEST_USUAL_STEPS: u64 = 12_000_000;
 
 /// What [`Effort::usual`] allows at most.
-const MOST_USUAL_STEPS: u64 = 100_000_000;
+const MOST_USUAL_STEPS: u64 = 150_000_000;
 
 impl Effort {
     /// No search at all: the rule of thumb and shelves only.
@@ -23,6 +26,7 @@ impl Effort {
         Effort(
             pieces
                 .saturating_mul(USUAL_STEPS_PER_PIECE)
+                .saturating_add(FEWEST_USUAL_STEPS)
                 .min(MOST_USUAL_STEPS),
         )
     }
@@ -61,6 +65,11 @@ impl Steps {
     pub(crate) fn spend(&mut self, steps: usize) {
         let steps = u64::try_from(steps).unwrap_or(u64::MAX);
         self.left = self.left.saturating_sub(steps);
+    }
+
+    /// How many are left.
+    pub(crate) fn count(&self) -> u64 {
+        self.left
     }
 
     /// Whether none are left.

@@ -26,8 +26,9 @@ pub fn lay(cloth: &Cloth, pieces: &[Piece]) -> Result<Layout, LayoutTrouble> {
 
 /// Lays all the pieces on the cloth.
 ///
-/// Of several layouts the one that buys least is kept, then the one that uses least; where they
-/// are equal, the plainer one. None is longer than the rule of thumb. The effort is spent only
+/// Of several layouts the one that buys least is kept, then the one with most of its pieces in
+/// rows straight across the cloth, then the one that uses least; where they are equal, the plainer
+/// one. None is longer than the rule of thumb. The effort is spent only
 /// while something can still be saved.
 ///
 /// # Errors
@@ -39,7 +40,7 @@ pub fn lay_with(cloth: &Cloth, pieces: &[Piece], effort: Effort) -> Result<Layou
     let RuleOfThumb { placed, length } = by_rule_of_thumb(cloth, pieces);
     let by_rule = Arrangement::of(cloth, pieces, placed);
     let most = by_rule.exact();
-    let on_shelves = [ShelfLength::OfCut, ShelfLength::Allowed]
+    let on_shelves = [ShelfLength::Row, ShelfLength::OfCut, ShelfLength::Allowed]
         .map(|shelf| Arrangement::of(cloth, pieces, on_shelves(cloth, &cuts, shelf)));
     let plain = cheapest(by_rule, on_shelves, most);
     let at_least = at_least(cloth, &cuts);
@@ -67,6 +68,7 @@ fn cheapest<const OTHERS: usize>(
 }
 
 /// What makes one arrangement worse than another.
-fn cost(arrangement: &Arrangement) -> (Length, Length) {
-    (arrangement.bought(), arrangement.exact())
+fn cost(arrangement: &Arrangement) -> (Length, usize, Length) {
+    let bought = arrangement.bought();
+    (bought, arrangement.out_of_rows(), arrangement.exact())
 }

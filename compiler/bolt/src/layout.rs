@@ -4,6 +4,7 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
+use crate::rows::out_of_rows;
 use crate::{Cloth, Piece};
 
 /// Every piece in its place, and the cloth that takes.
@@ -22,6 +23,14 @@ pub struct Layout {
     pub rule_of_thumb: Length,
     /// A length no layout can beat: never more than `exact`.
     pub at_least: Length,
+}
+
+impl Layout {
+    /// Whether no layout on this cloth can buy less.
+    #[must_use]
+    pub fn cannot_be_beaten(&self, cloth: &Cloth) -> bool {
+        self.bought <= bought_at_least(cloth, self.at_least)
+    }
 }
 
 /// One copy of a piece in its place.
@@ -54,6 +63,7 @@ pub struct BoltUsed {
 pub(crate) struct Arrangement {
     placed: Vec<Placed>,
     bolts: Vec<BoltUsed>,
+    out_of_rows: usize,
 }
 
 impl Arrangement {
@@ -67,7 +77,12 @@ impl Arrangement {
                 bought: bought(cloth, exact),
             })
             .collect();
-        Arrangement { placed, bolts }
+        let out_of_rows = out_of_rows(pieces, &placed);
+        Arrangement {
+            placed,
+            bolts,
+            out_of_rows,
+        }
     }
 
     /// The pieces in their places.
@@ -85,10 +100,16 @@ impl Arrangement {
         self.bolts.iter().map(|bolt| bolt.bought).sum()
     }
 
+    /// How many pieces do not lie in a row that can be cut off straight across the cloth and then
+    /// apart with cuts along it.
+    pub(crate) fn out_of_rows(&self) -> usize {
+        self.out_of_rows
+    }
+
     /// The finished layout.
     pub(crate) fn into_layout(self, rule_of_thumb: Length, at_least: Length) -> Layout {
         let (exact, bought) = (self.exact(), self.bought());
-        let Arrangement { placed, bolts } = self;
+        let Arrangement { placed, bolts, .. } = self;
         Layout {
             placed,
             bolts,
@@ -116,4 +137,13 @@ fn ends_of_bolts(pieces: &[Piece], placed: &[Placed]) -> BTreeMap<u32, Length> {
 pub(crate) fn bought(cloth: &Cloth, exact: Length) -> Length {
     let rounded = exact.round_up_to(cloth.buying_step);
     cloth.bolt_length.map_or(rounded, |bolt| rounded.min(bolt))
+}
+
+/// What must be bought for a length used, whatever the bolts.
+pub(crate) fn bought_at_least(cloth: &Cloth, length: Length) -> Length {
+    if cloth.bolt_length.is_some() {
+        length
+    } else {
+        length.round_up_to(cloth.buying_step)
+    }
 }

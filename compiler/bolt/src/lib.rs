@@ -15,6 +15,7 @@ mod fault;
 mod lay;
 mod layout;
 mod print;
+mod rows;
 mod rule;
 mod search;
 mod shelves;

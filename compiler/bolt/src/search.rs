@@ -5,9 +5,12 @@
 //! (`overlaps`). Both try only places where a piece lies against another or on a line of the print.
 //! They spend steps, not time, and their dice fall the same way every time.
 
+mod beam;
+mod beginning;
 mod bottom_left;
 mod dice;
 mod form;
+mod front;
 mod goal;
 mod orders;
 mod overlaps;
@@ -15,6 +18,7 @@ mod weights;
 
 use pelmet_measure::Length;
 
+use self::beam::laid_within;
 use self::bottom_left::{best_fit, bottom_left};
 use self::dice::Dice;
 use self::form::{Form, Forms, Laid};
@@ -40,6 +44,12 @@ const MOST_FAILURES: u32 = 2;
 /// One attempt at a shorter layout may spend one of so many parts of the steps left.
 const PARTS_OF_ATTEMPTS: u64 = 3;
 
+/// So many beginnings are carried on together at first.
+const FIRST_BEAM: usize = 32;
+
+/// So many times more are carried on next, if the steps last.
+const MOST_GROWTH: u64 = 4;
+
 /// Looks for a layout that buys less than `placed`; gives the best one found, `placed` at worst.
 pub(crate) fn improved(
     cloth: &Cloth,
@@ -64,6 +74,10 @@ pub(crate) fn improved(
         best: start,
     };
     let mut steps = Steps::of(effort);
+    let counted = forms.counted();
+    let mut part = steps.part(3, 4);
+    search.lay_behind_front(&counted, &mut part);
+    steps.give_back(&part);
     for (numerator, denominator) in ROUNDS {
         let mut round = steps.part(numerator, denominator);
         search.round(&mut round);
@@ -80,7 +94,45 @@ struct Search<'run, 'forms> {
     best: Vec<Laid<'forms>>,
 }
 
-impl Search<'_, '_> {
+impl<'forms> Search<'_, 'forms> {
+    /// Lays pieces behind one front, with more and more beginnings carried on together.
+    fn lay_behind_front(&mut self, forms: &[(&'forms Form, u32)], steps: &mut Steps) {
+        let mut width = FIRST_BEAM;
+        while !self.is_over(steps) && self.is_on_one_bolt() {
+            let before = steps.count();
+            self.halve_the_distance(forms, width, steps);
+            let spent = before.saturating_sub(steps.count());
+            let times = steps
+                .count()
+                .checked_div(spent)
+                .unwrap_or(0)
+                .min(MOST_GROWTH);
+            let Some(times) = usize::try_from(times).ok().filter(|times| *times > 0) else {
+                return;
+            };
+            width = width.saturating_mul(times.max(2));
+        }
+    }
+
+    /// Asks for the bound, then for lengths half-way to the shortest that is not found.
+    fn halve_the_distance(
+        &mut self,
+        forms: &[(&'forms Form, u32)],
+        width: usize,
+        steps: &mut Steps,
+    ) {
+        let mut too_short = Length::ZERO;
+        while !self.is_over(steps)
+            && let Some(end) = self.goal.between(too_short, self.goal.end_of(&self.best))
+        {
+            steps.spend(1);
+            match laid_within(self.goal.cloth, forms, end, width, steps) {
+                Some(laid) => self.best = laid,
+                None => too_short = end,
+            }
+        }
+    }
+
     /// Lets each search go on from the best layout so far.
     fn round(&mut self, steps: &mut Steps) {
         for (way, numerator, denominator) in WAYS {

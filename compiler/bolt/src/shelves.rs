@@ -16,6 +16,8 @@ pub(crate) enum ShelfLength {
     /// As long as the workroom allows for that cut, so that cuts held elsewhere by the print may
     /// lie lower beside it.
     Allowed,
+    /// As long as the cut that opens it, with all its cuts side by side and none above another.
+    Row,
 }
 
 /// Lays the cuts on shelves.
@@ -49,7 +51,12 @@ impl Shelves<'_> {
             .slots
             .take_for(cut)
             .unwrap_or_else(|| self.open_shelf(cut));
-        for space in slot.space.around(&cut.space_at(place), self.cloth.gap) {
+        let [left, right, above, beneath] = slot.space.around(&cut.space_at(place), self.cloth.gap);
+        let (beside, over) = ([left, right], [above, beneath]);
+        let over = over
+            .into_iter()
+            .filter(|_| self.shelf_length != ShelfLength::Row);
+        for space in beside.into_iter().chain(over) {
             self.slots.add(Slot { space, ..slot });
         }
         cut.placed(slot.bolt, place)
@@ -73,14 +80,16 @@ impl Shelves<'_> {
 
     fn length_for(&self, cut: &Cut) -> Length {
         match self.shelf_length {
-            ShelfLength::OfCut => cut.length,
+            ShelfLength::OfCut | ShelfLength::Row => cut.length,
             ShelfLength::Allowed => cut.allowed_length(self.cloth.gap) - self.cloth.gap,
         }
     }
 
     /// Keeps the cloth between the last shelf and `end` for shorter cuts.
     fn leave_free(&mut self, end: Length) {
-        self.slots.add(self.across_cloth(self.next_shelf, end));
+        if self.shelf_length != ShelfLength::Row {
+            self.slots.add(self.across_cloth(self.next_shelf, end));
+        }
     }
 
     fn across_cloth(&self, start: Length, end: Length) -> Slot {

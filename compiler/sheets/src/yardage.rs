@@ -129,8 +129,13 @@ fn to_buy(cloth: &Cloth) -> String {
         .as_ref()
         .map(|cost| format!(": {}", cost.text))
         .unwrap_or_default();
+    let praise = if cloth.cannot_be_beaten {
+        " No layout can buy less."
+    } else {
+        ""
+    };
     format!(
-        "Buy {}{bolts}{price}{cost}. {pieces} to cut.",
+        "Buy {}{bolts}{price}{cost}. {pieces} to cut.{praise}",
         cloth.bought.text
     )
 }

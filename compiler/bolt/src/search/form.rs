@@ -57,6 +57,14 @@ impl Forms {
             .collect()
     }
 
+    /// Every form, and how often it is cut.
+    pub(super) fn counted(&self) -> Vec<(&Form, u32)> {
+        self.forms
+            .iter()
+            .map(|(form, cuts)| (form, u32::try_from(cuts.len()).unwrap_or(u32::MAX)))
+            .collect()
+    }
+
     /// The forms of pieces that lie somewhere.
     pub(super) fn laid(&self, placed: &[Placed]) -> Vec<Laid<'_>> {
         let of_cut: BTreeMap<(usize, u32), &Form> = self

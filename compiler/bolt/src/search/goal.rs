@@ -6,7 +6,7 @@ use pelmet_measure::Length;
 
 use super::form::Laid;
 use crate::Cloth;
-use crate::layout::bought;
+use crate::layout::{bought, bought_at_least};
 
 /// The least saving asked for, as a part of the length.
 const LEAST_SAVING: u32 = 1_000;
@@ -68,18 +68,23 @@ impl Goal<'_> {
         (shorter < end).then_some(shorter)
     }
 
+    /// A length to ask for next that is longer than `too_short` and saves something: the bound, or
+    /// else half-way. `None` where the two are too near each other.
+    pub(super) fn between(&self, too_short: Length, end: Length) -> Option<Length> {
+        let step = self.cloth.buying_step;
+        let buys_less = end.round_up_to(step) - step;
+        let most = buys_less.min(end - end.divided(LEAST_SAVING));
+        let bound = self.at_least.round_up_to(step);
+        if too_short < bound {
+            return (bound <= most).then_some(bound);
+        }
+        let half_way = (too_short + (end - too_short).divided(2)).round_up_to(step);
+        (too_short < half_way && half_way <= most).then_some(half_way)
+    }
+
     /// Whether no layout can buy less.
     pub(super) fn is_met(&self, laid: &[Laid<'_>]) -> bool {
         self.cost(laid).bought <= bought_at_least(self.cloth, self.at_least)
-    }
-}
-
-/// What must be bought for a length used, whatever the bolts.
-pub(crate) fn bought_at_least(cloth: &Cloth, length: Length) -> Length {
-    if cloth.bolt_length.is_some() {
-        length
-    } else {
-        length.round_up_to(cloth.buying_step)
     }
 }
 

@@ -32,6 +32,8 @@ pub struct Cloth {
     pub rule_of_thumb: Measure,
     /// What no layout can beat.
     pub at_least: Measure,
+    /// Whether the layout is so good that no other can buy less.
+    pub cannot_be_beaten: bool,
     /// What is used of each bolt; one, unless the bolt has an end.
     pub bolts: Vec<BoltUsed>,
     /// What it costs by length.
