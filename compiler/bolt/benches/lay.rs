@@ -40,6 +40,7 @@ fn pieces(count: u32) -> Vec<Piece> {
                 .is_multiple_of(2)
                 .then(|| spread(index, 1_299_709, 320)),
             phase_across: None,
+            outline: None,
         })
         .collect()
 }

@@ -4,14 +4,15 @@
 //! does the greatest of them.
 
 mod rows;
+mod shapes;
 
 use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
-use crate::Cloth;
 use crate::cut::Cut;
 use crate::print::Lines;
+use crate::{Cloth, Piece};
 
 /// Widths are counted in halves, thirds and so on up to this part of the cloth's width.
 const SMALLEST_PART: u128 = 16;
@@ -24,8 +25,11 @@ struct Block {
 }
 
 /// The greatest bound found for these cuts on this cloth, over all bolts together.
-pub(crate) fn at_least(cloth: &Cloth, cuts: &[Cut]) -> Length {
-    let bound = latest_end(cloth, cuts).max(plain(cloth, cuts));
+pub(crate) fn at_least(cloth: &Cloth, pieces: &[Piece], cuts: &[Cut]) -> Length {
+    let latest_end = latest_end(cloth, cuts);
+    let area = shapes::over_area(cloth, pieces);
+    let cuts: &[Cut] = &shapes::whole_parts(pieces, cuts);
+    let bound = latest_end.max(area).max(plain(cloth, cuts));
     // Every bolt with an end may end with a row that wastes nothing, and how many there are is not
     // known here.
     if cloth.bolt_length.is_some() {

@@ -4,7 +4,9 @@
 
 mod apart;
 mod print;
+mod shapes;
 mod sums;
+mod triangles;
 
 use std::collections::BTreeSet;
 
@@ -26,7 +28,8 @@ pub fn check(cloth: &Cloth, pieces: &[Piece], layout: &Layout) -> Vec<Fault> {
             faults.push(Fault::TurnedOneWay { placed: it.index });
         }
     }
-    apart::check(cloth.gap, &laid, &mut faults);
+    let shapes = shapes::Shapes::of(pieces, &mut faults);
+    apart::check(cloth.gap, &shapes, &laid, &mut faults);
     sums::check(cloth, layout, &laid, &mut faults);
     faults
 }

@@ -2,6 +2,7 @@
 
 use pelmet_measure::Length;
 
+use crate::outline::Outline;
 use crate::space::Place;
 
 /// The cloth as the layout sees it.
@@ -41,8 +42,8 @@ impl Cloth {
     }
 }
 
-/// A rectangular piece, upright: width across the bolt, length along it.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+/// A piece, upright: width across the bolt, length along it.
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Piece {
     /// Cut width, across the bolt.
     pub width: Length,
@@ -59,4 +60,9 @@ pub struct Piece {
     /// Distance from the piece's left edge to the point that must lie on a line of the repeat
     /// across; `None` where it does not matter.
     pub phase_across: Option<Length>,
+    /// The line it is cut along, within its width and length; `None` for a rectangle.
+    ///
+    /// Pieces with an outline may lie within one another's width and length. On cloth that is not
+    /// one-way they may be turned end for end, unless the print holds them.
+    pub outline: Option<Outline>,
 }

@@ -57,7 +57,7 @@ impl Cut {
     }
 
     /// The cut put in its place.
-    pub(crate) fn placed(&self, bolt: u32, place: Place) -> Placed {
+    pub(crate) fn placed(&self, bolt: u32, place: Place, turned: bool) -> Placed {
         let Place { across, along } = place;
         Placed {
             piece: self.piece,
@@ -65,7 +65,7 @@ impl Cut {
             bolt,
             across,
             along,
-            turned: false,
+            turned,
         }
     }
 }

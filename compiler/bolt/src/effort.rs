@@ -10,7 +10,7 @@ pub struct Effort(u64);
 const USUAL_STEPS_PER_PIECE: u64 = 300_000;
 
 /// What [`Effort::usual`] allows for any job.
-const FEWEST_USUAL_STEPS: u64 = 12_000_000;
+const FEWEST_USUAL_STEPS: u64 = 3_000_000;
 
 /// What [`Effort::usual`] allows at most.
 const MOST_USUAL_STEPS: u64 = 150_000_000;

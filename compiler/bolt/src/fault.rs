@@ -43,6 +43,12 @@ pub enum Fault {
         /// Where it lies.
         placed: usize,
     },
+    /// The outline of a piece crosses itself or encloses nothing.
+    #[error("the outline of piece {piece} encloses no piece")]
+    NotAnOutline {
+        /// The piece.
+        piece: usize,
+    },
     /// A piece starts before its bolt or ends after it.
     #[error("place {placed} is outside the bolt")]
     OutsideBolt {

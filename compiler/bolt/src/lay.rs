@@ -43,8 +43,8 @@ pub fn lay_with(cloth: &Cloth, pieces: &[Piece], effort: Effort) -> Result<Layou
     let on_shelves = [ShelfLength::Row, ShelfLength::OfCut, ShelfLength::Allowed]
         .map(|shelf| Arrangement::of(cloth, pieces, on_shelves(cloth, &cuts, shelf)));
     let plain = cheapest(by_rule, on_shelves, most);
-    let at_least = at_least(cloth, &cuts);
-    let searched = improved(cloth, &cuts, plain.placed(), at_least, effort);
+    let at_least = at_least(cloth, pieces, &cuts);
+    let searched = improved(cloth, pieces, &cuts, plain.placed(), at_least, effort);
     let searched = Arrangement::of(cloth, pieces, searched);
     Ok(cheapest(plain, [searched], most).into_layout(length, at_least))
 }

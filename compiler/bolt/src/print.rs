@@ -123,6 +123,13 @@ impl Grids {
         [self.first].into_iter().chain(self.second)
     }
 
+    /// Whether the print leaves the piece free.
+    pub(crate) fn are_anywhere(&self) -> bool {
+        let free = |lines: Lines| !lines.period.is_positive();
+        self.iter()
+            .all(|grid| free(grid.across) && free(grid.along))
+    }
+
     /// Where a row of copies may start, at or after `from`.
     pub(crate) fn row_at_or_after(&self, from: Length) -> Length {
         let [own, other] = self.row;

@@ -57,7 +57,7 @@ impl Rows<'_> {
         for cut in cuts {
             let beside = rest_of_row.and_then(|rest| Some((rest, cut.place_in(&rest)?)));
             let (row, place) = beside.unwrap_or_else(|| self.start_row(&cut));
-            self.placed.push(cut.placed(self.bolt, place));
+            self.placed.push(cut.placed(self.bolt, place, false));
             let across = place.across + cut.width + self.cloth.gap;
             rest_of_row = Some(Space {
                 near: Place { across, ..row.near },

@@ -8,12 +8,14 @@
 mod beam;
 mod beginning;
 mod bottom_left;
+mod columns;
 mod dice;
 mod form;
 mod front;
 mod goal;
 mod orders;
 mod overlaps;
+mod shape;
 mod weights;
 
 use pelmet_measure::Length;
@@ -27,7 +29,7 @@ use self::orders::{Way, best_order};
 use self::overlaps::without_overlaps;
 use crate::cut::Cut;
 use crate::effort::{Effort, Steps};
-use crate::{Cloth, Placed};
+use crate::{Cloth, Piece, Placed};
 
 /// With more pieces than these the search would not come far, and shelves waste little.
 const MOST_SEARCHED: usize = 2_000;
@@ -53,6 +55,7 @@ const MOST_GROWTH: u64 = 4;
 /// Looks for a layout that buys less than `placed`; gives the best one found, `placed` at worst.
 pub(crate) fn improved(
     cloth: &Cloth,
+    pieces: &[Piece],
     cuts: &[Cut],
     placed: &[Placed],
     at_least: Length,
@@ -61,7 +64,7 @@ pub(crate) fn improved(
     if cuts.len() > MOST_SEARCHED || effort == Effort::NONE {
         return placed.to_vec();
     }
-    let forms = Forms::of(cuts);
+    let forms = Forms::of(cloth, pieces, cuts);
     let goal = Goal { cloth, at_least };
     let start = forms.laid(placed);
     if start.is_empty() || goal.is_met(&start) {
@@ -75,7 +78,8 @@ pub(crate) fn improved(
     };
     let mut steps = Steps::of(effort);
     let counted = forms.counted();
-    let mut part = steps.part(3, 4);
+    let (numerator, denominator) = if forms.are_shaped() { (1, 8) } else { (3, 4) };
+    let mut part = steps.part(numerator, denominator);
     search.lay_behind_front(&counted, &mut part);
     steps.give_back(&part);
     for (numerator, denominator) in ROUNDS {

@@ -59,7 +59,7 @@ impl Shelves<'_> {
         for space in beside.into_iter().chain(over) {
             self.slots.add(Slot { space, ..slot });
         }
-        cut.placed(slot.bolt, place)
+        cut.placed(slot.bolt, place, false)
     }
 
     /// Opens a shelf at the first place for the cut, on the next bolt where this one ends too soon.

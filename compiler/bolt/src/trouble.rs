@@ -5,7 +5,7 @@ use thiserror::Error;
 
 use crate::cut::cuts_of;
 use crate::space::Place;
-use crate::{Cloth, Piece};
+use crate::{Cloth, Corner, MAXIMUM_OUTLINE_CORNERS, Outline, Piece};
 
 /// The most pieces one cloth may carry, every copy counted.
 pub const MAXIMUM_PIECES: u32 = 100_000;
@@ -24,6 +24,13 @@ pub enum LayoutTrouble {
     /// [`Length::LARGEST`].
     #[error("piece {piece} has a length out of range")]
     PieceOutOfRange {
+        /// The piece.
+        piece: usize,
+    },
+    /// The outline of the piece leaves its width or length, or has too few corners or more than
+    /// [`MAXIMUM_OUTLINE_CORNERS`].
+    #[error("piece {piece} has an outline out of range")]
+    OutlineOutOfRange {
         /// The piece.
         piece: usize,
     },
@@ -132,6 +139,13 @@ fn look_at_piece(cloth: &Cloth, piece: usize, the: &Piece) -> Result<(), LayoutT
     {
         return Err(LayoutTrouble::PieceOutOfRange { piece });
     }
+    if the
+        .outline
+        .as_ref()
+        .is_some_and(|outline| !is_within(outline, the))
+    {
+        return Err(LayoutTrouble::OutlineOutOfRange { piece });
+    }
     let (width, length, usable) = (the.width, the.length, cloth.usable_width);
     if width > usable {
         return Err(LayoutTrouble::TooWide {
@@ -183,4 +197,15 @@ fn look_at_print(cloth: &Cloth, piece: usize, the: &Piece) -> Result<(), LayoutT
 
 fn is_in_range(length: Length) -> bool {
     length.is_positive() && length <= Length::LARGEST
+}
+
+fn is_within(outline: &Outline, piece: &Piece) -> bool {
+    let corners = outline.corners();
+    let is_within = |corner: &Corner| {
+        (Length::ZERO..=piece.width).contains(&corner.across)
+            && (Length::ZERO..=piece.length).contains(&corner.along)
+    };
+    (3..=MAXIMUM_OUTLINE_CORNERS).contains(&corners.len())
+        && corners.iter().all(is_within)
+        && (Length::ZERO..=piece.width).contains(&outline.strays())
 }

@@ -303,7 +303,7 @@ fn a_half_drop_is_checked_by_column_and_by_copy() {
     }];
     let columns = [Piece {
         phase_across: Some(mm(0)),
-        ..copies[0]
+        ..copies[0].clone()
     }];
     for (cloth, pieces) in [(by_copy, copies), (by_column, columns)] {
         let mut layout = lay_with(&cloth, &pieces, LITTLE).unwrap();

@@ -108,6 +108,7 @@ impl TinyJob {
             quantity: tiny.quantity,
             phase_along: tiny.phase_along.map(mm),
             phase_across: tiny.phase_across.map(mm),
+            outline: None,
         };
         self.pieces.iter().map(piece).collect()
     }

@@ -2,8 +2,9 @@
 
 mod common;
 
-use common::{LITTLE, any_job, any_length};
-use pelmet_bolt::{Cloth, Piece, check, lay_with};
+use common::{LITTLE, any_job, any_length, any_shaped_job};
+use pelmet_bolt::{Cloth, Effort, Piece, check, lay_with};
+use pelmet_measure::Length;
 use proptest::option;
 use proptest::prelude::*;
 
@@ -43,6 +44,7 @@ fn any_piece_at_all() -> impl Strategy<Value = Piece> {
             quantity,
             phase_along,
             phase_across,
+            outline: None,
         },
     )
 }
@@ -64,6 +66,15 @@ proptest! {
             prop_assert!(layout.at_least <= layout.exact);
             prop_assert!(layout.exact <= layout.rule_of_thumb);
             prop_assert!(layout.exact <= layout.bought);
+        }
+    }
+
+    #[test]
+    fn every_layout_of_shapes_is_sound((cloth, pieces) in any_shaped_job()) {
+        if let Ok(layout) = lay_with(&cloth, &pieces, LITTLE) {
+            prop_assert_eq!(check(&cloth, &pieces, &layout), []);
+            let plain: Vec<Piece> = pieces.iter().map(|piece| Piece { outline: None, ..piece.clone() }).collect();
+            prop_assert_eq!(layout.rule_of_thumb, lay_with(&cloth, &plain, Effort::NONE).map_or(Length::ZERO, |it| it.rule_of_thumb));
         }
     }
 

@@ -182,7 +182,7 @@ fn cloths_not_to_be_cut() -> Vec<Case> {
         ),
     ];
     let out_of_range =
-        cloths.map(|(name, cloth)| (name, cloth, sound, LayoutTrouble::ClothOutOfRange));
+        cloths.map(|(name, cloth)| (name, cloth, sound.clone(), LayoutTrouble::ClothOutOfRange));
     let no_width = (
         "no usable width",
         plain_cloth(zero),
@@ -223,7 +223,7 @@ fn the_odd_widths_of_a_half_drop_must_fit_the_bolt_too() {
         phase_along: Some(mm(0)),
         ..plain_piece(mm(900), mm(1800), 1)
     };
-    assert!(lay(&cloth, &[piece]).is_ok());
+    assert!(lay(&cloth, std::slice::from_ref(&piece)).is_ok());
     let (along, length, bolt) = (mm(200), mm(1800), mm(1900));
     assert_eq!(
         lay(

@@ -8,6 +8,8 @@ use pelmet_workroom::{
     Fabric, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Strip, Way, WindowOrder, Work,
 };
 
+use crate::cut_line::cut_line;
+
 /// A cloth of the job and all that is cut from it.
 #[derive(Clone, PartialEq, Debug)]
 pub struct ClothToLay {
@@ -78,13 +80,18 @@ pub fn cloths_to_lay(job: &Job, work: &Work, style: &Style) -> Vec<ClothToLay> {
 }
 
 impl ClothToLay {
-    /// Lays every piece.
+    /// Lays every piece. A layout that the independent checker does not pass is not used.
     ///
     /// # Errors
     ///
     /// Why the pieces cannot be laid; the piece it names is an index into [`ClothToLay::cuts`].
     pub fn lay(&self) -> Result<Layout, LayoutTrouble> {
-        pelmet_bolt::lay(&self.cloth, &self.pieces())
+        let layout = pelmet_bolt::lay(&self.cloth, &self.pieces())?;
+        if self.faults(&layout).is_empty() {
+            Ok(layout)
+        } else {
+            self.lay_quickly()
+        }
     }
 
     /// Lays every piece without searching for a shorter layout: enough to know whether they fit.
@@ -102,7 +109,7 @@ impl ClothToLay {
     }
 
     fn pieces(&self) -> Vec<pelmet_bolt::Piece> {
-        self.cuts.iter().map(|cut| cut.piece).collect()
+        self.cuts.iter().map(|cut| cut.piece.clone()).collect()
     }
 }
 
@@ -206,7 +213,11 @@ impl Lying<'_> {
         // a column of its own kind.
         let held_across = piece.print_held_across || self.is_half_drop();
         let held = held_across.then_some(piece.print_point.across);
-        self.laid(piece.cut_width, piece.print_point.down, held, Vec::new())
+        let mut whole = self.laid(piece.cut_width, piece.print_point.down, held, Vec::new());
+        if !piece.railroaded {
+            whole.piece.outline = cut_line(piece, &whole.piece);
+        }
+        whole
     }
 
     fn strip(&self, strip: Strip, numbers: Vec<u32>) -> CutPiece {
@@ -244,6 +255,7 @@ impl Lying<'_> {
             quantity: piece.quantity.saturating_mul(strip_count),
             phase_along: Some(down),
             phase_across: across,
+            outline: None,
         };
         let lying = if piece.railroaded {
             on_its_side(&upright)
@@ -269,6 +281,7 @@ fn on_its_side(upright: &pelmet_bolt::Piece) -> pelmet_bolt::Piece {
         quantity: upright.quantity,
         phase_along: upright.phase_across,
         phase_across: upright.phase_along,
+        outline: None,
     }
 }
 

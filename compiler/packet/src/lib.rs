@@ -5,6 +5,7 @@
 
 mod assemble;
 mod build;
+mod cut_line;
 mod lay;
 pub mod packet;
 mod schema;

@@ -29,10 +29,16 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
             "Lengths are measured along the bolt from its cut end, places across from the left end \
             of the usable width.",
         );
+        if cloth.placed.iter().any(|piece| piece.nested) {
+            page.paragraph(NESTED);
+        }
         page.table(&cutting_order(cloth));
         page.drawing(drawing::layout(cloth));
     }
 }
+
+const NESTED: &str = "Some pieces lie within one another's width and length. Trace their outlines \
+    before any of them is cut, and cut along these.";
 
 fn buy_list(packet: &Packet) -> Table {
     let mut table = Table::new([
@@ -202,6 +208,9 @@ fn piece_in_words(piece: &PlacedPiece) -> String {
     }
     if piece.railroaded {
         words.push(String::from("lying along"));
+    }
+    if piece.nested {
+        words.push(String::from("cut along its outline"));
     }
     if let Some(fold) = &piece.fold_at {
         words.push(format!("fold at {}", fold.text));

@@ -6,15 +6,17 @@ use std::collections::{BTreeMap, BTreeSet};
 use pelmet_measure::Length;
 
 use super::Laid;
+use super::shapes::Shapes;
 use crate::Fault;
 
 /// Reports pieces that overlap or leave less than `gap` between them.
-pub(super) fn check(gap: Length, laid: &[Laid], faults: &mut Vec<Fault>) {
+pub(super) fn check(gap: Length, shapes: &Shapes, laid: &[Laid], faults: &mut Vec<Fault>) {
     let mut in_order: Vec<&Laid> = laid.iter().collect();
     in_order.sort_by_key(|it| (it.placed.bolt, it.placed.along, it.placed.across, it.index));
     for bolt in in_order.chunk_by(|one, next| one.placed.bolt == next.placed.bolt) {
         let mut line = Line {
             gap,
+            shapes,
             pieces: BTreeMap::new(),
             ends: BTreeSet::new(),
         };
@@ -28,6 +30,7 @@ pub(super) fn check(gap: Length, laid: &[Laid], faults: &mut Vec<Fault>) {
 /// The line across the bolt, and the pieces under it.
 struct Line<'laid> {
     gap: Length,
+    shapes: &'laid Shapes,
     /// By left edge, then by index.
     pieces: BTreeMap<(Length, usize), &'laid Laid<'laid>>,
     /// Where each piece ends, with its key above.
@@ -46,23 +49,32 @@ impl<'laid> Line<'laid> {
         }
     }
 
+    /// Compares a piece with its neighbours; among shapes, which may lie within one another's width
+    /// and length, with all.
     fn add(&mut self, it: &'laid Laid<'laid>, faults: &mut Vec<Fault>) {
         let key = (it.placed.across, it.index);
-        let left = self.pieces.range(..key).next_back();
-        let right = self.pieces.range(key..).next();
-        for (_, neighbour) in left.into_iter().chain(right) {
-            faults.extend(clash(neighbour, it, self.gap));
+        if self.shapes.are_none() {
+            let left = self.pieces.range(..key).next_back();
+            let right = self.pieces.range(key..).next();
+            for (_, neighbour) in left.into_iter().chain(right) {
+                faults.extend(clash(self.shapes, neighbour, it, self.gap));
+            }
+        } else {
+            let others = self.pieces.values();
+            faults.extend(others.filter_map(|other| clash(self.shapes, other, it, self.gap)));
         }
         self.pieces.insert(key, it);
         self.ends.insert((it.end(), key));
     }
 }
 
-fn clash(one: &Laid, other: &Laid, gap: Length) -> Option<Fault> {
+fn clash(shapes: &Shapes, one: &Laid, other: &Laid, gap: Length) -> Option<Fault> {
     let (first, second) = (one.index.min(other.index), one.index.max(other.index));
-    if lie_within(one, other, Length::ZERO) {
+    let lie_within =
+        |gap: Length| lie_within(one, other, gap) && shapes.lie_within(one, other, gap);
+    if lie_within(Length::ZERO) {
         Some(Fault::Overlap { first, second })
-    } else if lie_within(one, other, gap) {
+    } else if lie_within(gap) {
         Some(Fault::TooClose { first, second })
     } else {
         None

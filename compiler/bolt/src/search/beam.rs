@@ -273,6 +273,7 @@ impl<'run, 'forms> Beam<'run, 'forms> {
                 form,
                 bolt: 0,
                 place: step.place,
+                turned: false,
             })
         };
         steps.filter_map(laid).collect()

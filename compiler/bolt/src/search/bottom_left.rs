@@ -4,7 +4,8 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
-use super::form::{Denied, Form, Laid, denied};
+use super::columns::first_in_columns;
+use super::form::{Denied, Form, Laid, Lying, deny};
 use crate::Cloth;
 use crate::effort::Steps;
 use crate::print::Grid;
@@ -62,9 +63,9 @@ pub(super) fn best_fit<'forms>(
         bolt.add(laid);
         steps.spend(waiting.len());
         for it in &mut waiting {
-            let taken = denied(cloth.gap, &laid, it.form, it.place.along)
-                .is_some_and(|denied| denied.holds(it.place.across));
-            if taken {
+            let mut denied = Vec::new();
+            deny(cloth.gap, &laid, it.lying(), it.place.along, &mut denied);
+            if denied.iter().any(|denied| denied.holds(it.place.across)) {
                 *it = bolt.at_first_place(it.form, steps)?;
             }
         }
@@ -118,22 +119,46 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
     fn at_first_place(&mut self, form: &'forms Form, steps: &mut Steps) -> Option<Laid<'forms>> {
         let tried = self.tried.get(&form.number).copied();
         let from = tried.unwrap_or(Length::ZERO);
-        let mut best: Option<Place> = None;
-        for grid in form.grids.iter() {
-            let last = best.map_or(self.end - form.length, |best| best.along);
-            let found = self.first_free(form, grid, (from, last), steps);
-            best = [best, found]
-                .into_iter()
-                .flatten()
-                .min_by_key(|place| (place.along, place.across));
+        let mut best: Option<(Place, bool)> = None;
+        for turned in form.ways() {
+            let it = Lying {
+                form,
+                turned: *turned,
+            };
+            for grid in form.grids.iter() {
+                let last = best.map_or(self.end - form.length, |(best, _)| best.along);
+                let found = self.first_free(it, grid, (from, last), steps);
+                let found = self.nearer(it, grid, found, steps);
+                best = [best, found.map(|place| (place, *turned))]
+                    .into_iter()
+                    .flatten()
+                    .min_by_key(|(place, _)| (place.along, place.across));
+            }
         }
-        let reached = best.map_or(self.end, |place| place.along);
-        self.tried.insert(form.number, reached);
+        let (place, turned) = best?;
+        self.tried.insert(form.number, place.along);
         Some(Laid {
             form,
             bolt: 0,
-            place: best?,
+            place,
+            turned,
         })
+    }
+
+    /// The nearer of a place and what there is for shapes in columns along plain cloth.
+    fn nearer(
+        &self,
+        it: Lying<'forms>,
+        grid: Grid,
+        found: Option<Place>,
+        steps: &mut Steps,
+    ) -> Option<Place> {
+        if it.form.shape.is_none() || grid.along.period.is_positive() {
+            return found;
+        }
+        let end = found.map_or(self.end - it.form.length, |place| place.along);
+        let in_columns = first_in_columns(self.cloth, &self.laid, it, grid.across, end, steps);
+        in_columns.or(found)
     }
 
     fn add(&mut self, laid: Laid<'forms>) {
@@ -147,7 +172,7 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
     /// The first free place on one grid, not before the first of `lines` nor after the second.
     fn first_free(
         &mut self,
-        form: &Form,
+        it: Lying<'_>,
         grid: Grid,
         (from, last): (Length, Length),
         steps: &mut Steps,
@@ -163,8 +188,9 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
                 return None;
             }
             line = next;
-            steps.spend(self.laid.len().saturating_add(1));
-            if let Some(across) = self.first_across(form, grid, line) {
+            let each = it.form.steps();
+            steps.spend(self.laid.len().saturating_add(1).saturating_mul(each));
+            if let Some(across) = self.first_across(it, grid, line) {
                 return Some(Place {
                     across,
                     along: line,
@@ -174,14 +200,12 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
         None
     }
 
-    fn first_across(&mut self, form: &Form, grid: Grid, along: Length) -> Option<Length> {
+    fn first_across(&mut self, it: Lying<'_>, grid: Grid, along: Length) -> Option<Length> {
         self.denied.clear();
         let gap = self.cloth.gap;
-        let denied_here = self
-            .laid
-            .iter()
-            .filter_map(|laid| denied(gap, laid, form, along));
-        self.denied.extend(denied_here);
+        for laid in &self.laid {
+            deny(gap, laid, it, along, &mut self.denied);
+        }
         self.denied.sort_unstable();
         let mut across = grid.across.at_or_after(Length::ZERO);
         for denied in &self.denied {
@@ -192,6 +216,6 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
                 across = grid.across.at_or_after(denied.to);
             }
         }
-        (across + form.width <= self.cloth.usable_width).then_some(across)
+        (across + it.form.width <= self.cloth.usable_width).then_some(across)
     }
 }

@@ -4,10 +4,13 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
-use crate::Placed;
+use super::shape::{Shape, Turned};
 use crate::cut::Cut;
+use crate::outline::Outline;
 use crate::print::Grids;
+use crate::slabs::Between;
 use crate::space::Place;
+use crate::{Cloth, Piece, Placed};
 
 /// A size of piece and how the print holds it. Cuts of one form may change places.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -20,6 +23,24 @@ pub(super) struct Form {
     pub length: Length,
     /// Where the print lets it lie.
     pub grids: Grids,
+    /// How it is shaped, where any piece of the job is.
+    pub shape: Option<Shape>,
+}
+
+impl Form {
+    /// The ways it may lie: turned end for end or not.
+    pub(super) fn ways(&self) -> &'static [bool] {
+        if self.shape.as_ref().is_some_and(Shape::may_turn) {
+            &[false, true]
+        } else {
+            &[false]
+        }
+    }
+
+    /// What it takes to compare it with another, in steps.
+    pub(super) fn steps(&self) -> usize {
+        self.shape.as_ref().map_or(1, Shape::count)
+    }
 }
 
 /// The forms of a job, and the cuts of each.
@@ -28,25 +49,41 @@ pub(super) struct Forms {
 }
 
 impl Forms {
-    /// The forms of these cuts.
-    pub(super) fn of(cuts: &[Cut]) -> Forms {
+    /// The forms of these cuts of the pieces.
+    pub(super) fn of(cloth: &Cloth, pieces: &[Piece], cuts: &[Cut]) -> Forms {
+        let outline = |cut: &Cut| pieces.get(cut.piece)?.outline.as_ref();
+        let strays = cuts.iter().filter_map(outline).map(Outline::strays).max();
         let mut alike: BTreeMap<_, Vec<Cut>> = BTreeMap::new();
         for cut in cuts {
-            let key = (cut.width, cut.length, cut.grids);
+            let key = (cut.width, cut.length, cut.grids, outline(cut));
             alike.entry(key).or_default().push(*cut);
         }
-        let form = |(number, ((width, length, grids), cuts))| {
+        let form = |(number, ((width, length, grids, outline), cuts))| {
+            let shape = strays.map(|strays| {
+                let free = cloth.gap + strays * 2;
+                let may_turn = !cloth.one_way && Grids::are_anywhere(&grids);
+                match outline {
+                    Some(outline) => Shape::of(outline, (width, length), free, may_turn),
+                    None => Shape::rectangle(width, length, free),
+                }
+            });
             let form = Form {
                 number,
                 width,
                 length,
                 grids,
+                shape,
             };
             (form, cuts)
         };
         Forms {
             forms: (0..).zip(alike).map(form).collect(),
         }
+    }
+
+    /// Whether some of the forms are shaped.
+    pub(super) fn are_shaped(&self) -> bool {
+        self.forms.iter().any(|(form, _)| form.shape.is_some())
     }
 
     /// Every form, as often as it is cut.
@@ -80,6 +117,7 @@ impl Forms {
                     across: it.across,
                     along: it.along,
                 },
+                turned: it.turned,
             })
         };
         placed.iter().filter_map(laid).collect()
@@ -92,7 +130,7 @@ impl Forms {
         let mut left: Vec<_> = self.forms.iter().map(|(_, cuts)| cuts.iter()).collect();
         let next = |it: &Laid<'_>| {
             let cut = left.get_mut(it.form.number)?.next()?;
-            Some(cut.placed(it.bolt, it.place))
+            Some(cut.placed(it.bolt, it.place, it.turned))
         };
         in_order.iter().filter_map(next).collect()
     }
@@ -104,9 +142,19 @@ pub(super) struct Laid<'forms> {
     pub form: &'forms Form,
     pub bolt: u32,
     pub place: Place,
+    /// Whether it is turned end for end.
+    pub turned: bool,
 }
 
-impl Laid<'_> {
+impl<'forms> Laid<'forms> {
+    /// The form and how it lies.
+    pub(super) fn lying(&self) -> Lying<'forms> {
+        Lying {
+            form: self.form,
+            turned: self.turned,
+        }
+    }
+
     /// Where it ends along the bolt.
     pub(super) fn end(&self) -> Length {
         self.place.along + self.form.length
@@ -129,13 +177,56 @@ impl Denied {
     }
 }
 
-/// What `laid` denies to `form` at this place along the bolt, with `gap` between them.
-pub(super) fn denied(gap: Length, laid: &Laid<'_>, form: &Form, along: Length) -> Option<Denied> {
+/// A form that may lie turned, not yet placed.
+#[derive(Copy, Clone, Debug)]
+pub(super) struct Lying<'forms> {
+    pub form: &'forms Form,
+    pub turned: bool,
+}
+
+/// Adds what `laid` denies to a form at this place along the bolt, with `gap` between them. No
+/// piece leaves its width and length, however far its outline may stray.
+pub(super) fn deny(
+    gap: Length,
+    laid: &Laid<'_>,
+    it: Lying<'_>,
+    along: Length,
+    denied: &mut Vec<Denied>,
+) {
     let (start, end) = (laid.place.along - gap, laid.end() + gap);
-    let form_end = along + form.length;
-    (along < end && form_end > start).then(|| Denied {
-        from: laid.place.across - form.width - gap,
-        to: laid.place.across + laid.form.width + gap,
-        shared: (end - along).min(form_end - start),
-    })
+    let form_end = along + it.form.length;
+    if along >= end || form_end <= start {
+        return;
+    }
+    let shared = (end - along).min(form_end - start);
+    let left = laid.place.across;
+    let (least, most) = (-(it.form.width + gap), laid.form.width + gap);
+    let mut add = |(from, to): Between| {
+        denied.push(Denied {
+            from: left + from.max(least),
+            to: left + to.min(most),
+            shared,
+        });
+    };
+    match shapes(laid, it) {
+        None => add((least, most)),
+        Some((ours, theirs)) => {
+            let turned = Turned {
+                ours: laid.turned,
+                theirs: it.turned,
+            };
+            let ahead = along - laid.place.along;
+            let between = ours.denied_across(theirs, turned, ahead);
+            between.into_iter().for_each(add);
+        }
+    }
+}
+
+/// The shapes of two forms that are not both rectangles.
+pub(super) fn shapes<'forms>(
+    laid: &Laid<'forms>,
+    it: Lying<'forms>,
+) -> Option<(&'forms Shape, &'forms Shape)> {
+    let shapes = laid.form.shape.as_ref().zip(it.form.shape.as_ref());
+    shapes.filter(|(ours, theirs)| !(ours.is_rectangle() && theirs.is_rectangle()))
 }

@@ -9,7 +9,7 @@
 use pelmet_measure::Length;
 
 use super::dice::Dice;
-use super::form::{Denied, Form, Laid, denied};
+use super::form::{Denied, Laid, Lying, deny};
 use super::weights::{FIRST_WEIGHT, Weights};
 use crate::Cloth;
 use crate::effort::Steps;
@@ -69,8 +69,9 @@ impl<'forms> Jam<'_, 'forms> {
     fn pull_in(&mut self, steps: &mut Steps) -> Option<()> {
         for index in 0..self.laid.len() {
             if self.laid.get(index)?.end() > self.end {
-                let (_, place) = self.best_place(index, steps)?;
-                self.laid.get_mut(index)?.place = place;
+                let (_, place, turned) = self.best_place(index, steps)?;
+                let laid = self.laid.get_mut(index)?;
+                (laid.place, laid.turned) = (place, turned);
             }
         }
         Some(())
@@ -86,12 +87,14 @@ impl<'forms> Jam<'_, 'forms> {
     /// The pieces that one overlaps, and by how much.
     fn overlaps_of(&self, index: usize) -> impl Iterator<Item = (usize, Length)> {
         let the = self.laid.get(index);
+        let mut denied = Vec::new();
         self.laid.iter().enumerate().filter_map(move |(other, it)| {
             let the = the.filter(|_| other != index)?;
-            let depth = depth(
-                &denied(self.cloth.gap, it, the.form, the.place.along)?,
-                the.place.across,
-            );
+            denied.clear();
+            let (gap, along) = (self.cloth.gap, the.place.along);
+            deny(gap, it, the.lying(), along, &mut denied);
+            let depths = denied.iter().map(|denied| depth(denied, the.place.across));
+            let depth = depths.max().unwrap_or_default();
             depth.is_positive().then_some((other, depth))
         })
     }
@@ -107,28 +110,32 @@ impl<'forms> Jam<'_, 'forms> {
         if now == 0 {
             return;
         }
-        if let Some((least, place)) = self.best_place(index, steps)
+        if let Some((least, place, turned)) = self.best_place(index, steps)
             && least < now
             && let Some(laid) = self.laid.get_mut(index)
         {
-            laid.place = place;
+            (laid.place, laid.turned) = (place, turned);
         }
     }
 
-    /// Where a piece overlaps least.
-    fn best_place(&mut self, index: usize, steps: &mut Steps) -> Option<(Weighed, Place)> {
+    /// Where a piece overlaps least, and whether it is turned there.
+    fn best_place(&mut self, index: usize, steps: &mut Steps) -> Option<(Weighed, Place, bool)> {
         let form = self.laid.get(index)?.form;
-        let mut best: Option<(Weighed, Place)> = None;
+        let mut best: Option<(Weighed, Place, bool)> = None;
         let mut here = Vec::new();
-        for grid in form.grids.iter() {
-            for along in self.lines(index, form, grid) {
-                here.clear();
-                here.extend(self.denied_on(index, form, along));
-                steps.spend(self.laid.len());
+        for (turned, grid) in form
+            .ways()
+            .iter()
+            .flat_map(|turned| form.grids.iter().map(move |grid| (*turned, grid)))
+        {
+            let it = Lying { form, turned };
+            for along in self.lines(index, it, grid) {
+                self.deny_on(index, it, along, &mut here);
+                steps.spend(self.laid.len().saturating_mul(form.steps()));
                 steps.spend(here.len().saturating_mul(here.len()));
-                let limit = best.map_or(u64::MAX, |(least, _)| least);
-                if let Some((least, across)) = self.best_across(form, grid.across, &here, limit) {
-                    best = Some((least, Place { across, along }));
+                let limit = best.map_or(u64::MAX, |(least, ..)| least);
+                if let Some((least, across)) = self.best_across(it, grid.across, &here, limit) {
+                    best = Some((least, Place { across, along }, turned));
                     if least == 0 {
                         return best;
                     }
@@ -139,7 +146,8 @@ impl<'forms> Jam<'_, 'forms> {
     }
 
     /// The lines along the bolt that one piece might move to.
-    fn lines(&mut self, index: usize, form: &Form, grid: Grid) -> Vec<Length> {
+    fn lines(&mut self, index: usize, it: Lying<'_>, grid: Grid) -> Vec<Length> {
+        let form = it.form;
         let last = self.end - form.length;
         let gap = self.cloth.gap;
         let period = grid.along.period;
@@ -181,28 +189,25 @@ impl<'forms> Jam<'_, 'forms> {
     }
 
     /// What the others deny to a piece on a line, with what an overlap there counts.
-    fn denied_on(
-        &self,
-        index: usize,
-        form: &Form,
-        along: Length,
-    ) -> impl Iterator<Item = (Denied, u64)> {
+    fn deny_on(&self, index: usize, it: Lying<'_>, along: Length, here: &mut Vec<(Denied, u64)>) {
+        here.clear();
+        let mut denied = Vec::new();
         let weighed = self.laid.iter().zip(self.weights.of(index)).enumerate();
-        weighed.filter_map(move |(other, (it, weight))| {
-            let denied = denied(self.cloth.gap, it, form, along)?;
-            (other != index).then_some((denied, *weight))
-        })
+        for (_, (laid, weight)) in weighed.filter(|(other, _)| *other != index) {
+            deny(self.cloth.gap, laid, it, along, &mut denied);
+            here.extend(denied.drain(..).map(|denied| (denied, *weight)));
+        }
     }
 
     /// The place on a line where a piece overlaps least, if that is less than `limit`.
     fn best_across(
         &self,
-        form: &Form,
+        it: Lying<'_>,
         lines: Lines,
         denied: &[(Denied, u64)],
         limit: Weighed,
     ) -> Option<(Weighed, Length)> {
-        let last = self.cloth.usable_width - form.width;
+        let last = self.cloth.usable_width - it.form.width;
         let sides = denied.iter().flat_map(|(denied, _)| {
             [
                 Some(lines.at_or_after(denied.to)),

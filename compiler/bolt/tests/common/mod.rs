@@ -6,7 +6,7 @@
     reason = "each test file takes what it needs of these"
 )]
 
-use pelmet_bolt::{Cloth, Effort, Piece};
+use pelmet_bolt::{Cloth, Corner, Effort, Outline, Piece};
 use pelmet_measure::Length;
 use proptest::option;
 use proptest::prelude::*;
@@ -41,6 +41,7 @@ pub fn plain_piece(width: Length, length: Length, quantity: u32) -> Piece {
         quantity,
         phase_along: None,
         phase_across: None,
+        outline: None,
     }
 }
 
@@ -86,6 +87,7 @@ pub fn any_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
                     phase_across: phase_across
                         .filter(|_| cloth.repeat_across.is_some())
                         .map(Length::from_nanometres),
+                    outline: None,
                 },
             )
             .collect();
@@ -100,4 +102,58 @@ pub fn any_length() -> impl Strategy<Value = Length> {
         (-3..12_i64).prop_map(mm),
         Just(Length::LARGEST),
     ]
+}
+
+/// A corner, in millimetres.
+pub fn corner(across: i64, along: i64) -> Corner {
+    Corner {
+        across: mm(across),
+        along: mm(along),
+    }
+}
+
+/// A piece cut along straight sides through these corners, in millimetres, as wide and long as they
+/// reach.
+pub fn shaped_piece(corners: &[(i64, i64)], quantity: u32) -> Piece {
+    let widest = corners.iter().map(|(across, _)| *across).max();
+    let longest = corners.iter().map(|(_, along)| *along).max();
+    let corners = corners
+        .iter()
+        .map(|(across, along)| corner(*across, *along));
+    Piece {
+        outline: Some(Outline::through(corners.collect(), Length::ZERO)),
+        ..plain_piece(
+            mm(widest.unwrap_or_default()),
+            mm(longest.unwrap_or_default()),
+            quantity,
+        )
+    }
+}
+
+/// The same jobs, with some of the pieces cut to a shape below: a jagged or slanting lower edge.
+pub fn any_shaped_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
+    let depths = option::of(prop::collection::vec(1..=1000_i64, 2..7));
+    let jagged = prop::collection::vec((depths, 0..mm(2).nanometres()), 9);
+    (any_job(), jagged, any::<bool>()).prop_map(|((mut cloth, mut pieces), edges, one_way)| {
+        cloth.one_way = one_way;
+        for (piece, (depths, strays)) in pieces.iter_mut().zip(edges) {
+            let strays = Length::from_nanometres(strays);
+            piece.outline = depths.map(|depths| jagged_below(piece, &depths, strays));
+        }
+        (cloth, pieces)
+    })
+}
+
+/// An outline with a lower edge through so many thousandths of the piece's length.
+fn jagged_below(piece: &Piece, depths: &[i64], strays: Length) -> Outline {
+    let last = u32::try_from(depths.len().saturating_sub(1)).unwrap_or(1);
+    let below = (0..).zip(depths).map(|(at, depth)| Corner {
+        across: piece.width - piece.width.divided(last) * at,
+        along: piece.length.divided(1000) * *depth,
+    });
+    let top = [Length::ZERO, piece.width].map(|across| Corner {
+        across,
+        along: Length::ZERO,
+    });
+    Outline::through(top.into_iter().chain(below).collect(), strays)
 }

@@ -50,6 +50,7 @@ impl Strip {
                 .repeat
                 .map(|repeat| Length::millimetres((-part.along).rem_euclid(repeat))),
             phase_across: None,
+            outline: None,
         };
         (cloth, self.parts().iter().map(piece).collect())
     }

@@ -1,5 +1,7 @@
 //! The cloths to buy and their layouts.
 
+use std::collections::BTreeSet;
+
 use pelmet_bolt::{BoltUsed as BoltMade, Placed};
 use pelmet_measure::{Length, Money};
 use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Repeat, Way};
@@ -112,15 +114,43 @@ fn per(length: Length, printer: &Printer<'_>) -> Measure {
 }
 
 fn placed_pieces(job: &Job, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<PlacedPiece> {
+    let nested = nested(laid);
     laid.layout
         .placed
         .iter()
         .enumerate()
         .filter_map(|(index, placed)| {
             let cut = laid.to_lay.cuts.get(placed.piece)?;
-            placed_piece(job, ordinal(index), placed, cut, printer)
+            Some(PlacedPiece {
+                nested: nested.contains(&index),
+                ..placed_piece(job, ordinal(index), placed, cut, printer)?
+            })
         })
         .collect()
+}
+
+/// The pieces that lie partly within the width and length of another, by index.
+fn nested(laid: &LaidCloth) -> BTreeSet<usize> {
+    let placed = &laid.layout.placed;
+    let boxed = |placed: &Placed| {
+        let piece = laid.to_lay.cuts.get(placed.piece).map(|cut| &cut.piece)?;
+        Some((placed.across + piece.width, placed.along + piece.length))
+    };
+    let mut nested = BTreeSet::new();
+    for (index, one) in placed.iter().enumerate() {
+        let Some((right, end)) = boxed(one) else {
+            continue;
+        };
+        let after = placed.iter().enumerate().skip(index.saturating_add(1));
+        let beside = after.take_while(|(_, it)| it.bolt == one.bolt && it.along < end);
+        for (other, it) in beside {
+            let meets = boxed(it).is_some_and(|(its_right, _)| one.across < its_right);
+            if meets && it.across < right {
+                nested.extend([index, other]);
+            }
+        }
+    }
+    nested
 }
 
 fn placed_piece(
@@ -155,6 +185,7 @@ fn placed_piece(
         length: printer.cut(cut.piece.length),
         turned: placed.turned,
         railroaded: cut.railroaded,
+        nested: false,
         fold_at: cut.on_fold.then(fold_at),
     })
 }

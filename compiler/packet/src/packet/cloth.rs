@@ -132,6 +132,9 @@ pub struct PlacedPiece {
     pub turned: bool,
     /// Whether it lies along the cloth, its own width running with the bolt's length.
     pub railroaded: bool,
+    /// Whether another piece reaches into its width and length, so that both are cut along their
+    /// outlines.
+    pub nested: bool,
     /// Where the cloth is folded, from the left end of the usable width, for a piece cut on the
     /// fold.
     pub fold_at: Option<Measure>,

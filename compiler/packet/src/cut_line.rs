@@ -1,0 +1,40 @@
+//! The line a piece is cut along, as the layout sees it.
+
+use pelmet_bolt::{Corner, MAXIMUM_OUTLINE_CORNERS, Outline};
+use pelmet_measure::Length;
+use pelmet_workroom::{Piece, Point};
+
+/// A curve is laid as straight sides that stay so near to it, which is half of what all of them
+/// together may stray.
+const NEAR: Length = Length::from_nanometres(50_000);
+
+/// The outline of a piece within the width and length it is laid with; `None` for a rectangle.
+pub(crate) fn cut_line(piece: &Piece, laid: &pelmet_bolt::Piece) -> Option<Outline> {
+    let (least, most) = piece.outline.bounds();
+    let drawn = (most.across - least.across, most.down - least.down);
+    let to_scale = |point: Point| {
+        Some(Corner {
+            across: scaled(point.across - least.across, drawn.0, piece.cut_width)?.min(laid.width),
+            along: scaled(point.down - least.down, drawn.1, piece.cut_length)?.min(laid.length),
+        })
+    };
+    let points = piece.outline.polygon().into_iter();
+    let corners: Vec<Corner> = points.map(to_scale).collect::<Option<_>>()?;
+    let outline = Outline::near(&corners, NEAR, NEAR);
+    let is_shaped = outline.corners().len() > 4 || !is_rectangle(&outline);
+    (is_shaped && outline.corners().len() <= MAXIMUM_OUTLINE_CORNERS).then_some(outline)
+}
+
+/// A place as far along as before once the whole is cut larger, for what the cloth will lose.
+fn scaled(place: Length, drawn: Length, cut: Length) -> Option<Length> {
+    let whole = u64::try_from(drawn.nanometres()).ok()?;
+    let part = u64::try_from(place.nanometres()).ok()?;
+    (whole > 0).then(|| cut.portion(part, whole))
+}
+
+/// Whether all sides run across or along.
+fn is_rectangle(outline: &Outline) -> bool {
+    let corners = outline.corners();
+    let mut sides = corners.iter().zip(corners.iter().cycle().skip(1));
+    sides.all(|(one, next)| one.across == next.across || one.along == next.along)
+}
