@@ -1,5 +1,7 @@
 //! How much work a search for a better layout may do.
 
+use crate::Piece;
+
 /// A budget for the search, in steps: a step is one look at how two pieces lie to each other.
 ///
 /// Steps are counted, not seconds, so that a layout is the same on every machine.
@@ -29,6 +31,13 @@ impl Effort {
                 .saturating_add(FEWEST_USUAL_STEPS)
                 .min(MOST_USUAL_STEPS),
         )
+    }
+
+    /// The usual effort for these pieces.
+    #[must_use]
+    pub fn usual_for(pieces: &[Piece]) -> Effort {
+        let count = |piece: &Piece| usize::try_from(piece.quantity).unwrap_or(usize::MAX);
+        Effort::usual(pieces.iter().map(count).fold(0, usize::saturating_add))
     }
 
     /// So many steps.

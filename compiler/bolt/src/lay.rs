@@ -17,11 +17,7 @@ use crate::{Cloth, Effort, Layout, LayoutTrouble, Piece};
 ///
 /// The first [`LayoutTrouble`] found, where the pieces cannot be laid.
 pub fn lay(cloth: &Cloth, pieces: &[Piece]) -> Result<Layout, LayoutTrouble> {
-    let count = pieces
-        .iter()
-        .map(|piece| usize::try_from(piece.quantity).unwrap_or(usize::MAX))
-        .fold(0, usize::saturating_add);
-    lay_with(cloth, pieces, Effort::usual(count))
+    lay_with(cloth, pieces, Effort::usual_for(pieces))
 }
 
 /// Lays all the pieces on the cloth.

@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use pelmet_design::{Project, load};
 use pelmet_diagnostics::{Diagnostic, codes, listed};
-use pelmet_packet::{Built, Checked, build, check};
+use pelmet_packet::{Built, Checked, build_with, check};
 
 use crate::folder::Folder;
 use crate::write::folder_of;
@@ -54,9 +54,9 @@ impl Job {
         check(&self.main, &self.folder)
     }
 
-    /// Compiles the design.
-    pub fn build(&self) -> Built {
-        build(&self.main, &self.folder)
+    /// Compiles the design, with so many times the usual effort for layouts that buy less.
+    pub fn build(&self, effort: u32) -> Built {
+        build_with(effort, &self.main, &self.folder)
     }
 
     /// The text of the main file.

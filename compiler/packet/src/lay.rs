@@ -80,13 +80,15 @@ pub fn cloths_to_lay(job: &Job, work: &Work, style: &Style) -> Vec<ClothToLay> {
 }
 
 impl ClothToLay {
-    /// Lays every piece. A layout that the independent checker does not pass is not used.
+    /// Lays every piece, with so many times the usual effort. A layout that the independent checker does not pass is not used.
     ///
     /// # Errors
     ///
     /// Why the pieces cannot be laid; the piece it names is an index into [`ClothToLay::cuts`].
-    pub fn lay(&self) -> Result<Layout, LayoutTrouble> {
-        let layout = pelmet_bolt::lay(&self.cloth, &self.pieces())?;
+    pub fn lay(&self, effort: u32) -> Result<Layout, LayoutTrouble> {
+        let pieces = self.pieces();
+        let effort = Effort::usual_for(&pieces).times(effort.into());
+        let layout = pelmet_bolt::lay_with(&self.cloth, &pieces, effort)?;
         if self.faults(&layout).is_empty() {
             Ok(layout)
         } else {

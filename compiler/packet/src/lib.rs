@@ -11,7 +11,7 @@ pub mod packet;
 mod schema;
 
 pub use assemble::{Parts, assemble};
-pub use build::{Built, Checked, MAXIMUM_MISTAKES_TOLD, build, check};
+pub use build::{Built, Checked, MAXIMUM_MISTAKES_TOLD, build, build_with, check};
 pub use lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 pub use packet::{FORMAT, Packet};
 pub use schema::schema;

@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use clap::Args;
+use clap::{Args, value_parser};
 use pelmet_diagnostics::{Diagnostic, codes};
 use pelmet_packet::Packet;
 use pelmet_sheets::TextOptions;
@@ -41,6 +41,9 @@ pub struct Build {
     /// The folder of the packet, for one design
     #[arg(long, value_name = "FOLDER")]
     out: Option<PathBuf>,
+    /// Search so many times as long for layouts that buy less cloth
+    #[arg(long, value_name = "TIMES", default_value_t = 1, value_parser = value_parser!(u32).range(1..=1000))]
+    effort: u32,
     /// Print no sheets
     #[arg(long, short)]
     quiet: bool,
@@ -61,7 +64,7 @@ impl Build {
     }
 
     fn build(&self, job: &Job, file: &Path, console: &mut Console) {
-        let Some(packet) = built(job, console) else {
+        let Some(packet) = built(job, self.effort, console) else {
             return;
         };
         if packet.windows.is_empty() {

@@ -54,8 +54,8 @@ fn check(job: &Job, console: &mut Console) {
 }
 
 /// Compiles a job and takes its reports; gives the packet of a sound one.
-fn built(job: &Job, console: &mut Console) -> Option<pelmet_packet::Packet> {
-    let built = job.build();
+fn built(job: &Job, effort: u32, console: &mut Console) -> Option<pelmet_packet::Packet> {
+    let built = job.build(effort);
     if built.main.is_none() {
         console.worsen(Outcome::NotCarriedOut);
     }

@@ -27,11 +27,10 @@ pub(crate) fn lay_all(
                 design,
                 to_lay: &to_lay,
             };
-            let quickly = purpose == Purpose::Reports && !is_expected(design, to_lay.fabric);
-            let laid = if quickly {
-                to_lay.lay_quickly()
-            } else {
-                to_lay.lay()
+            let laid = match purpose {
+                Purpose::Packet { effort } => to_lay.lay(effort),
+                Purpose::Reports if is_expected(design, to_lay.fabric) => to_lay.lay(1),
+                Purpose::Reports => to_lay.lay_quickly(),
             };
             match laid {
                 Err(trouble) => {

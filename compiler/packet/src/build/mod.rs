@@ -60,8 +60,8 @@ struct Answer {
 pub(crate) enum Purpose {
     /// Its reports alone.
     Reports,
-    /// Its packet.
-    Packet,
+    /// Its packet, with so many times the usual effort for short layouts.
+    Packet { effort: u32 },
 }
 
 /// Checks a design: reads it, resolves it, does the sums, lays every cloth out and holds the answer
@@ -91,7 +91,13 @@ fn check_for(purpose: Purpose, main: &str, project: &dyn Project) -> Checked {
 
 /// Builds the packet of a design that has been checked and found sound.
 pub fn build(main: &str, project: &dyn Project) -> Built {
-    let mut checked = check_for(Purpose::Packet, main, project);
+    build_with(1, main, project)
+}
+
+/// Builds the packet of a design as [`build`] does, and looks for layouts that buy less with so many
+/// times the usual effort.
+pub fn build_with(effort: u32, main: &str, project: &dyn Project) -> Built {
+    let mut checked = check_for(Purpose::Packet { effort }, main, project);
     let answer = checked.answer.as_ref();
     let packet = answer.and_then(|answer| answer.packet(&checked.diagnostics));
     if let (Some(answer), None) = (answer, &packet) {

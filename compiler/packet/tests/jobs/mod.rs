@@ -35,7 +35,7 @@ impl Ordered {
         let laid = cloths_to_lay(&self.job, &work, &self.style)
             .into_iter()
             .map(|to_lay| {
-                let layout = to_lay.lay().expect("the pieces of a test job can be laid");
+                let layout = to_lay.lay(1).expect("the pieces of a test job can be laid");
                 assert_eq!(to_lay.faults(&layout), []);
                 LaidCloth { to_lay, layout }
             })
