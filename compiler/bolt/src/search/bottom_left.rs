@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use pelmet_measure::Length;
 
 use super::columns::first_in_columns;
-use super::form::{Denied, Form, Laid, Lying, deny};
+use super::form::{Denied, Laid, Lying, Wanted, Ways, deny};
 use crate::Cloth;
 use crate::effort::Steps;
 use crate::print::Grid;
@@ -16,22 +16,22 @@ use crate::space::Place;
 /// passes `limit`.
 pub(super) fn bottom_left<'forms>(
     cloth: &Cloth,
-    order: &[&'forms Form],
+    order: &[Wanted<'forms>],
     limit: Length,
     steps: &mut Steps,
 ) -> Option<Vec<Laid<'forms>>> {
     let end = cloth.far_corner().along.min(limit);
     let mut bolts = vec![Bolt::new(cloth, end)];
-    for form in order {
+    for wanted in order {
         let found = bolts
             .iter_mut()
-            .find_map(|bolt| bolt.lay(form, steps))
+            .find_map(|bolt| bolt.lay(*wanted, steps))
             .is_some();
         if !found {
             // Only a bolt with an end has another after it.
             cloth.bolt_length?;
             let mut next = Bolt::new(cloth, end);
-            next.lay(form, steps)?;
+            next.lay(*wanted, steps)?;
             bolts.push(next);
         }
         if steps.are_spent() {
@@ -49,24 +49,24 @@ pub(super) fn bottom_left<'forms>(
 /// the first in this order. `None` where the steps run out first, or the cloth used passes `limit`.
 pub(super) fn best_fit<'forms>(
     cloth: &Cloth,
-    order: &[&'forms Form],
+    order: &[Wanted<'forms>],
     limit: Length,
     steps: &mut Steps,
 ) -> Option<Vec<Laid<'forms>>> {
     let mut bolt = Bolt::new(cloth, cloth.far_corner().along.min(limit));
     let mut waiting = Vec::with_capacity(order.len());
-    for form in order {
-        waiting.push(bolt.at_first_place(form, steps)?);
+    for wanted in order {
+        waiting.push((*wanted, bolt.at_first_place(*wanted, steps)?));
     }
     while let Some(first) = first_of(&waiting) {
-        let laid = waiting.remove(first);
+        let (_, laid) = waiting.remove(first);
         bolt.add(laid);
         steps.spend(waiting.len());
-        for it in &mut waiting {
+        for (wanted, it) in &mut waiting {
             let mut denied = Vec::new();
             deny(cloth.gap, &laid, it.lying(), it.place.along, &mut denied);
             if denied.iter().any(|denied| denied.holds(it.place.across)) {
-                *it = bolt.at_first_place(it.form, steps)?;
+                *it = bolt.at_first_place(*wanted, steps)?;
             }
         }
         if steps.are_spent() {
@@ -77,8 +77,8 @@ pub(super) fn best_fit<'forms>(
 }
 
 /// Which of the pieces lies first along the bolt, then across it.
-fn first_of(waiting: &[Laid<'_>]) -> Option<usize> {
-    let key = |(_, it): &(usize, &Laid<'_>)| (it.place.along, it.place.across);
+fn first_of(waiting: &[(Wanted<'_>, Laid<'_>)]) -> Option<usize> {
+    let key = |(_, (_, it)): &(usize, &(Wanted<'_>, Laid<'_>))| (it.place.along, it.place.across);
     waiting.iter().enumerate().min_by_key(key).map(|(at, _)| at)
 }
 
@@ -90,8 +90,9 @@ struct Bolt<'cloth, 'forms> {
     laid: Vec<Laid<'forms>>,
     /// Where a piece may first be pushed up against another, in order; and the start of the bolt.
     contacts: Vec<Length>,
-    /// Before this line a form, by number, has found no place and never will.
-    tried: BTreeMap<usize, Length>,
+    /// Before this line a form, by number and the ways it is wanted, has found no place and never
+    /// will.
+    tried: BTreeMap<(usize, Ways), Length>,
     /// What is denied on the line at hand; kept for its memory.
     denied: Vec<Denied>,
 }
@@ -109,18 +110,23 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
     }
 
     /// Lays a form at the first free place, if there is one.
-    fn lay(&mut self, form: &'forms Form, steps: &mut Steps) -> Option<()> {
-        let laid = self.at_first_place(form, steps)?;
+    fn lay(&mut self, wanted: Wanted<'forms>, steps: &mut Steps) -> Option<()> {
+        let laid = self.at_first_place(wanted, steps)?;
         self.add(laid);
         Some(())
     }
 
     /// A form at the first free place, if there is one.
-    fn at_first_place(&mut self, form: &'forms Form, steps: &mut Steps) -> Option<Laid<'forms>> {
-        let tried = self.tried.get(&form.number).copied();
+    fn at_first_place(
+        &mut self,
+        wanted: Wanted<'forms>,
+        steps: &mut Steps,
+    ) -> Option<Laid<'forms>> {
+        let Wanted { form, ways } = wanted;
+        let tried = self.tried.get(&(form.number, ways)).copied();
         let from = tried.unwrap_or(Length::ZERO);
         let mut best: Option<(Place, bool)> = None;
-        for turned in form.ways() {
+        for turned in ways {
             let it = Lying {
                 form,
                 turned: *turned,
@@ -136,7 +142,7 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
             }
         }
         let (place, turned) = best?;
-        self.tried.insert(form.number, place.along);
+        self.tried.insert((form.number, ways), place.along);
         Some(Laid {
             form,
             bolt: 0,

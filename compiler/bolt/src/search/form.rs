@@ -28,18 +28,37 @@ pub(super) struct Form {
 }
 
 impl Form {
-    /// The ways it may lie: turned end for end or not.
-    pub(super) fn ways(&self) -> &'static [bool] {
-        if self.shape.as_ref().is_some_and(Shape::may_turn) {
-            &[false, true]
-        } else {
-            &[false]
-        }
+    /// The form to be laid in any way it may lie.
+    pub(super) fn any_way(&self) -> Wanted<'_> {
+        let may_turn = self.shape.as_ref().is_some_and(Shape::may_turn);
+        let ways = if may_turn { EITHER_WAY } else { UPRIGHT };
+        Wanted { form: self, ways }
     }
 
     /// What it takes to compare it with another, in steps.
     pub(super) fn steps(&self) -> usize {
         self.shape.as_ref().map_or(1, Shape::count)
+    }
+}
+
+/// Ways a form may lie: turned end for end or not.
+pub(super) type Ways = &'static [bool];
+
+pub(super) const UPRIGHT: Ways = &[false];
+pub(super) const TURNED: Ways = &[true];
+pub(super) const EITHER_WAY: Ways = &[false, true];
+
+/// A form, and the ways in which it is wanted.
+#[derive(Copy, Clone, Debug)]
+pub(super) struct Wanted<'forms> {
+    pub form: &'forms Form,
+    pub ways: Ways,
+}
+
+impl Wanted<'_> {
+    /// Whether another way could be wanted.
+    pub(super) fn may_turn(&self) -> bool {
+        self.form.any_way().ways.len() > 1
     }
 }
 

@@ -5,7 +5,7 @@ use std::cmp::Reverse;
 use pelmet_measure::Length;
 
 use super::dice::Dice;
-use super::form::{Form, Laid};
+use super::form::{EITHER_WAY, Form, Laid, TURNED, UPRIGHT, Wanted};
 use super::goal::{Cost, Goal};
 use crate::Cloth;
 use crate::effort::Steps;
@@ -18,7 +18,7 @@ const SHAKES: usize = 4;
 
 /// A way to lay forms in an order on a cloth, no further than a limit along one bolt.
 pub(super) type Way =
-    for<'forms> fn(&Cloth, &[&'forms Form], Length, &mut Steps) -> Option<Vec<Laid<'forms>>>;
+    for<'forms> fn(&Cloth, &[Wanted<'forms>], Length, &mut Steps) -> Option<Vec<Laid<'forms>>>;
 
 /// Looks for the order that gives the cheapest layout. Gives that layout if it is better than
 /// `best`, which it may start from; stops early at one that is good enough.
@@ -32,7 +32,10 @@ pub(super) fn best_order<'forms>(
 ) -> Vec<Laid<'forms>> {
     let mut best_cost = goal.cost(&best);
     let mut best_order = as_laid(&best);
-    for order in first_orders(forms).into_iter().chain([as_laid(&best)]) {
+    for order in first_orders(goal.cloth, forms)
+        .into_iter()
+        .chain([as_laid(&best)])
+    {
         if let Some(laid) = way(goal.cloth, &order, goal.end_of(&best), steps)
             && goal.cost(&laid) <= best_cost
         {
@@ -61,24 +64,55 @@ pub(super) fn best_order<'forms>(
 }
 
 /// The orders that people try first.
-fn first_orders<'forms>(forms: &[&'forms Form]) -> [Vec<&'forms Form>; 3] {
+fn first_orders<'forms>(cloth: &Cloth, forms: &[&'forms Form]) -> Vec<Vec<Wanted<'forms>>> {
     let by = |key: fn(&Form) -> (Length, Length)| {
         let mut order = forms.to_vec();
         order.sort_by_key(|form| Reverse((key(form), form.number)));
-        order
+        order.into_iter().map(Form::any_way).collect()
     };
-    [
-        by(|form| (form.length, form.width)),
+    let longest_first: Vec<Wanted<'forms>> = by(|form| (form.length, form.width));
+    let head_to_tail = head_to_tail(cloth, &longest_first);
+    let mut orders = vec![
+        longest_first,
         by(|form| (form.width, form.length)),
         by(|form| (form.width + form.length, form.length)),
-    ]
+    ];
+    orders.extend(head_to_tail);
+    orders
 }
 
-/// The order in which pieces lie along the bolts.
-fn as_laid<'forms>(laid: &[Laid<'forms>]) -> Vec<&'forms Form> {
+/// Of each form that may be turned as many as lie abreast upright, then as many turned, and so on by
+/// turns; `None` where no form may be turned.
+fn head_to_tail<'forms>(cloth: &Cloth, order: &[Wanted<'forms>]) -> Option<Vec<Wanted<'forms>>> {
+    let mut rows = order.to_vec();
+    for alike in rows.chunk_by_mut(|one, next| one.form.number == next.form.number) {
+        let Some(first) = alike.first().filter(|first| first.may_turn()) else {
+            continue;
+        };
+        let width = first.form.width + cloth.gap;
+        let abreast = (cloth.usable_width + cloth.gap)
+            .nanometres()
+            .checked_div(width.nanometres());
+        let abreast = usize::try_from(abreast.unwrap_or(1)).unwrap_or(1).max(1);
+        for (wanted, ways) in alike
+            .chunks_mut(abreast)
+            .zip([UPRIGHT, TURNED].into_iter().cycle())
+        {
+            wanted.iter_mut().for_each(|wanted| wanted.ways = ways);
+        }
+    }
+    order.iter().any(Wanted::may_turn).then_some(rows)
+}
+
+/// The order in which pieces lie along the bolts, each wanted as it lies.
+fn as_laid<'forms>(laid: &[Laid<'forms>]) -> Vec<Wanted<'forms>> {
     let mut in_order = laid.to_vec();
     in_order.sort_by_key(|it| (it.bolt, it.place.along, it.place.across));
-    in_order.iter().map(|it| it.form).collect()
+    let wanted = |it: &Laid<'forms>| Wanted {
+        form: it.form,
+        ways: if it.turned { TURNED } else { UPRIGHT },
+    };
+    in_order.iter().map(wanted).collect()
 }
 
 /// One climb from order to order.
@@ -87,12 +121,12 @@ struct Climb<'run, 'forms> {
     dice: &'run mut Dice,
     /// What the layout of the order costs; after a shake, more than anything.
     cost: Cost,
-    order: Vec<&'forms Form>,
+    order: Vec<Wanted<'forms>>,
     in_vain: usize,
 }
 
 impl<'forms> Climb<'_, 'forms> {
-    fn start_from(&mut self, order: &[&'forms Form]) {
+    fn start_from(&mut self, order: &[Wanted<'forms>]) {
         self.order = order.to_vec();
         for _ in 0..SHAKES {
             self.change();
@@ -123,15 +157,25 @@ impl<'forms> Climb<'_, 'forms> {
         laid
     }
 
-    /// Moves one piece to another place in the order, or lets two change places.
+    /// Moves one piece to another place in the order, lets two change places, or wants one laid in
+    /// another way.
     fn change(&mut self) {
         let from = self.dice.throw(self.order.len());
+        if let Some(wanted) = self.order.get_mut(from)
+            && wanted.may_turn()
+            && self.dice.throw(2) == 0
+        {
+            let ways = [UPRIGHT, TURNED, EITHER_WAY];
+            let thrown = ways.get(self.dice.throw(ways.len())).copied();
+            wanted.ways = thrown.unwrap_or(EITHER_WAY);
+            return;
+        }
         let to = self.dice.throw(self.order.len());
         if self.dice.throw(2) == 0 {
             self.order.swap(from, to);
         } else if !self.order.is_empty() {
-            let form = self.order.remove(from);
-            self.order.insert(to, form);
+            let wanted = self.order.remove(from);
+            self.order.insert(to, wanted);
         }
     }
 }

@@ -124,7 +124,8 @@ impl<'forms> Jam<'_, 'forms> {
         let mut best: Option<(Weighed, Place, bool)> = None;
         let mut here = Vec::new();
         for (turned, grid) in form
-            .ways()
+            .any_way()
+            .ways
             .iter()
             .flat_map(|turned| form.grids.iter().map(move |grid| (*turned, grid)))
         {
