@@ -1,7 +1,7 @@
 //! How long laying and checking take as the pieces grow in number.
 
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
-use pelmet_bolt::{Cloth, Piece, check, lay};
+use pelmet_bolt::{Cloth, Corner, Outline, Piece, check, lay};
 use pelmet_measure::Length;
 
 const COUNTS: [u32; 4] = [10, 60, 200, 500];
@@ -45,6 +45,32 @@ fn pieces(count: u32) -> Vec<Piece> {
         .collect()
 }
 
+/// The same pieces, their lower edges at a slant, on plain cloth that has no top.
+fn shapes(count: u32) -> (Cloth, Vec<Piece>) {
+    let cloth = Cloth {
+        repeat_along: None,
+        one_way: false,
+        ..printed_cloth()
+    };
+    let slanting = |piece: Piece| {
+        let (width, length) = (piece.width, piece.length);
+        let left = length.divided(2);
+        let corners = [
+            (Length::ZERO, Length::ZERO),
+            (width, Length::ZERO),
+            (width, length),
+            (Length::ZERO, left),
+        ];
+        let corners = corners.map(|(across, along)| Corner { across, along });
+        Piece {
+            phase_along: None,
+            outline: Some(Outline::through(corners.to_vec(), Length::ZERO)),
+            ..piece
+        }
+    };
+    (cloth, pieces(count).into_iter().map(slanting).collect())
+}
+
 fn lay_and_check(criterion: &mut Criterion) {
     let cloth = printed_cloth();
     let mut group = criterion.benchmark_group("bolt");
@@ -57,6 +83,14 @@ fn lay_and_check(criterion: &mut Criterion) {
             &pieces,
             |bencher, pieces| {
                 bencher.iter(|| lay(&cloth, pieces));
+            },
+        );
+        let shapes = shapes(count);
+        group.bench_with_input(
+            BenchmarkId::new("lay shapes", count),
+            &shapes,
+            |bencher, (cloth, pieces)| {
+                bencher.iter(|| lay(cloth, pieces));
             },
         );
         if let Ok(layout) = lay(&cloth, &pieces) {

@@ -121,7 +121,9 @@ fn jabots(count: u32) -> Instance {
             phase_across: None,
             outline: Some(outline),
         }],
-        optimum: (count % 4 == 0).then(|| Length::millimetres(250) * i64::from(count)),
+        optimum: count
+            .is_multiple_of(4)
+            .then(|| Length::millimetres(250) * i64::from(count)),
     }
 }
 

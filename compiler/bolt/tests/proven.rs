@@ -1,10 +1,5 @@
 //! Small cloths against a proof by a general constraint solver.
 
-#![expect(
-    clippy::unwrap_used,
-    reason = "a test stops at the first broken promise"
-)]
-
 #[path = "common/small_cloths.rs"]
 mod small_cloths;
 

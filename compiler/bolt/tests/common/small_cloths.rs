@@ -1,12 +1,18 @@
 //! Small cloths whose shortest layout is proven: see `tests/independent/shortest_layouts.py`.
 
+#![allow(
+    dead_code,
+    clippy::allow_attributes,
+    reason = "each test file takes what it needs of these"
+)]
+
 use pelmet_bolt::{Cloth, Piece};
 use pelmet_measure::Length;
 
 const CLOTHS: &str = include_str!("../../../../tests/independent/small_cloths.txt");
 const SHORTEST: &str = include_str!("../../../../tests/independent/shortest_layouts.txt");
 
-/// A cloth, what is cut from it, and the length of its shortest layout.
+/// A cloth, what is cut from it, and the length of its shortest layout; zero where none is proven.
 #[derive(Clone, Debug)]
 pub struct SmallCloth {
     pub name: String,
@@ -17,8 +23,13 @@ pub struct SmallCloth {
 
 /// Every cloth, in the order of the files.
 pub fn small_cloths() -> Vec<SmallCloth> {
+    cloths_in(CLOTHS)
+}
+
+/// Every cloth of a text like `tests/independent/small_cloths.txt`.
+pub fn cloths_in(text: &str) -> Vec<SmallCloth> {
     let mut cloths: Vec<SmallCloth> = Vec::new();
-    for line in CLOTHS.lines() {
+    for line in text.lines() {
         match line.split(' ').collect::<Vec<_>>()[..] {
             ["cloth", name, _, width, _, gap, _, repeat] => cloths.push(SmallCloth {
                 name: name.to_owned(),
