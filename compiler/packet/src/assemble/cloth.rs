@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_bolt::{BoltUsed as BoltMade, Placed};
+use pelmet_bolt::{BoltUsed as BoltMade, Corner, Outline, Placed};
 use pelmet_measure::{Length, Money};
 use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Repeat, Way};
 
@@ -10,7 +10,8 @@ use super::printer::{Printer, cost, money};
 use super::{number, ordinal, piece};
 use crate::lay::{CutPiece, LaidCloth};
 use crate::packet::{
-    Amount, Band, BoltUsed, Cloth, Measure, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp,
+    Amount, Band, BoltUsed, Cloth, Measure, PlacedCorner, PlacedPiece, Price, PrintRepeat,
+    RepeatMatch, WayUp,
 };
 
 /// Every cloth that something is cut from, by name.
@@ -121,12 +122,36 @@ fn placed_pieces(job: &Job, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Plac
         .enumerate()
         .filter_map(|(index, placed)| {
             let cut = laid.to_lay.cuts.get(placed.piece)?;
-            Some(PlacedPiece {
-                nested: nested.contains(&index),
-                ..placed_piece(job, ordinal(index), placed, cut, printer)?
+            let piece = placed_piece(job, ordinal(index), placed, cut, printer)?;
+            Some(if nested.contains(&index) {
+                PlacedPiece {
+                    nested: true,
+                    outline: placed_outline(placed, cut, printer),
+                    ..piece
+                }
+            } else {
+                piece
             })
         })
         .collect()
+}
+
+/// Where the corners of an outline lie on the bolt.
+fn placed_outline(placed: &Placed, cut: &CutPiece, printer: &Printer<'_>) -> Vec<PlacedCorner> {
+    let piece = &cut.piece;
+    let corners = piece.outline.as_ref().map_or(&[][..], Outline::corners);
+    let on_bolt = |corner: &Corner| {
+        let (across, along) = if placed.turned {
+            (piece.width - corner.across, piece.length - corner.along)
+        } else {
+            (corner.across, corner.along)
+        };
+        PlacedCorner {
+            across: printer.mark(placed.across + across),
+            along: printer.mark(placed.along + along),
+        }
+    };
+    corners.iter().map(on_bolt).collect()
 }
 
 /// The pieces that lie partly within the width and length of another, by index.
@@ -186,6 +211,7 @@ fn placed_piece(
         turned: placed.turned,
         railroaded: cut.railroaded,
         nested: false,
+        outline: Vec::new(),
         fold_at: cut.on_fold.then(fold_at),
     })
 }

@@ -135,9 +135,21 @@ pub struct PlacedPiece {
     /// Whether another piece reaches into its width and length, so that both are cut along their
     /// outlines.
     pub nested: bool,
+    /// The corners of its outline where it lies, if it is nested and not a rectangle: straight sides
+    /// that stay within 0.1 mm of the line that is cut.
+    pub outline: Vec<PlacedCorner>,
     /// Where the cloth is folded, from the left end of the usable width, for a piece cut on the
     /// fold.
     pub fold_at: Option<Measure>,
+}
+
+/// A corner of an outline on the bolt.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct PlacedCorner {
+    /// From the left end of the usable width.
+    pub across: Measure,
+    /// From the cut end of the bolt.
+    pub along: Measure,
 }
 
 /// A part of the bolt between two cuts straight across.

@@ -4,7 +4,7 @@
 //! cut end. Several bolts stand one below the other.
 
 use super::{Align, Drawing, Line, Point, SCALE, Size, at, fits, paper, rectangle};
-use pelmet_packet::packet::{BoltUsed, Cloth, Measure, PlacedPiece, RepeatMatch};
+use pelmet_packet::packet::{BoltUsed, Cloth, Measure, PlacedCorner, PlacedPiece, RepeatMatch};
 
 /// What is left free around the cloth.
 const LEFT: f64 = 30.0;
@@ -113,7 +113,14 @@ impl Sheet<'_> {
     fn draw_piece(&self, piece: &PlacedPiece, drawing: &mut Drawing) {
         let (corner, (width, length)) = self.place(piece);
         let other = at(corner.x + width, corner.y + length);
-        drawing.shape(Line::Cut, rectangle(corner, other));
+        if piece.outline.is_empty() {
+            drawing.shape(Line::Cut, rectangle(corner, other));
+        } else {
+            let on_paper = |it: &PlacedCorner| {
+                at(self.left() + paper(&it.across), self.top + paper(&it.along))
+            };
+            drawing.shape(Line::Cut, piece.outline.iter().map(on_paper));
+        }
         if let Some(fold) = &piece.fold_at {
             let x = self.left() + paper(fold);
             drawing.line(Line::Fold, [at(x, corner.y), at(x, other.y)]);
