@@ -18,7 +18,9 @@ mod window;
 
 pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
 pub use band::{BandEdge, BandSeam, EdgeBand};
-pub use cloth::{Band, BoltUsed, Cloth, PlacedCorner, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp};
+pub use cloth::{
+    Band, BoltUsed, Cloth, PlacedCorner, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp,
+};
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
 pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
 pub use mitre::{Mitre, MitrePlace, MitrePoint};
