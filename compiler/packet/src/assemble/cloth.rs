@@ -123,14 +123,9 @@ fn placed_pieces(job: &Job, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Plac
         .filter_map(|(index, placed)| {
             let cut = laid.to_lay.cuts.get(placed.piece)?;
             let piece = placed_piece(job, ordinal(index), placed, cut, printer)?;
-            Some(if nested.contains(&index) {
-                PlacedPiece {
-                    nested: true,
-                    outline: placed_outline(placed, cut, printer),
-                    ..piece
-                }
-            } else {
-                piece
+            Some(PlacedPiece {
+                nested: nested.contains(&index),
+                ..piece
             })
         })
         .collect()
@@ -211,7 +206,7 @@ fn placed_piece(
         turned: placed.turned,
         railroaded: cut.railroaded,
         nested: false,
-        outline: Vec::new(),
+        outline: placed_outline(placed, cut, printer),
         fold_at: cut.on_fold.then(fold_at),
     })
 }

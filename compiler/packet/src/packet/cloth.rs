@@ -135,8 +135,8 @@ pub struct PlacedPiece {
     /// Whether another piece reaches into its width and length, so that both are cut along their
     /// outlines.
     pub nested: bool,
-    /// The corners of its outline where it lies, if it is nested and not a rectangle: straight sides
-    /// that stay within 0.1 mm of the line that is cut.
+    /// The corners of its outline where it lies; none for a rectangle. Its straight sides stay within
+    /// 0.1 mm of the line that is cut.
     pub outline: Vec<PlacedCorner>,
     /// Where the cloth is folded, from the left end of the usable width, for a piece cut on the
     /// fold.
