@@ -31,5 +31,6 @@ mod properties;
 mod rods;
 mod row;
 mod sample;
+mod turn_of_cloth;
 mod weight;
 mod widths;
