@@ -31,6 +31,7 @@ mod properties;
 mod rods;
 mod row;
 mod sample;
+mod steps;
 mod turn_of_cloth;
 mod weight;
 mod widths;
