@@ -260,6 +260,80 @@ fn a_band_follows_a_shaped_edge() {
     assert!(off.abs() <= 8_000_000_000, "{off}");
 }
 
+/// Where no band meets it, a band ends in the hem of the edge it comes to: 14 in between 2 x 1 in
+/// above and 2 x 2 in below.
+#[test]
+fn a_band_that_meets_no_other_ends_in_the_hem_of_the_edge_there() {
+    let mut order = banded(bands(0, 3, 0, false));
+    let edges = &mut order.making.face.edges;
+    (edges.top, edges.lower) = (
+        Allowance::DoubleHem(inches(1)),
+        Allowance::DoubleHem(inches(2)),
+    );
+    let made = sound(&order);
+    for edge in [BandEdge::Left, BandEdge::Right] {
+        assert_eq!(piece(&made, Layer::Band(edge)).cut_length, inches(20));
+    }
+}
+
+/// Either end of a band along an even curve is the mirror image of the other.
+#[test]
+fn a_band_along_an_even_curve_is_cut_alike_at_both_ends() {
+    let mut order = banded(bands(0, 0, 3, false));
+    order.outline = outline(
+        false,
+        &[from(0, 10), arc(40, 10, bulge(4, true)), UpToHeading],
+    );
+    let made = sound(&order);
+    let corners = &piece(&made, Layer::Band(BandEdge::Lower)).outline.corners;
+    let near = |one: Length, other: Length| (one - other).abs() < Length::from_nanometres(1_000);
+    assert_eq!(corners.len(), 4);
+    for Point { across, down } in corners.iter().map(|corner| corner.at) {
+        let is_image = |at: Point| near(at.across, inches(40) - across) && near(at.down, down);
+        let mirrored = corners.iter().any(|corner| is_image(corner.at));
+        assert!(mirrored, "{across:?}, {down:?}: {corners:?}");
+    }
+}
+
+/// The half circle has a radius of 5 in.
+#[test]
+fn a_curve_tighter_than_a_band_is_deep_is_reported() {
+    let mut order = banded(bands(0, 0, 6, false));
+    let half_circle = arc(25, 7, bulge(5, true));
+    order.outline = outline(
+        false,
+        &[from(0, 7), to(15, 7), half_circle, to(40, 7), UpToHeading],
+    );
+    let (made, matters) = alone(&order, &cloth());
+    assert!(made.is_none());
+    let too_tight = |matter: &Matter| {
+        matches!(matter, Matter::Making(MakingMatter::BandTooDeep { step: 2, room, needed })
+            if *needed == inches(6) && (*room - inches(5)).abs() < eighths(1))
+    };
+    assert!(matters.iter().any(too_tight), "{matters:?}");
+}
+
+/// A lower edge that comes back to the side and leaves it again is more than one run.
+#[test]
+fn a_band_follows_a_panel_without_sides_but_not_one_with_two_lower_edges() {
+    let pointed = [from(0, 0), to(20, 14), to(40, 0), UpToHeading];
+    let notched = [from(0, 4), to(5, 6), to(0, 8), to(0, 14), to(40, 14)];
+    let notched = [&notched[..], &[UpToHeading]].concat();
+    for (steps, follows) in [(&pointed[..], true), (&notched[..], false)] {
+        let mut order = banded(bands(0, 0, 1, false));
+        order.outline = outline(false, steps);
+        let (made, matters) = alone(&order, &cloth());
+        assert_eq!(made.is_some(), follows, "{matters:?}");
+        let cannot = |matter: &Matter| {
+            matches!(
+                matter,
+                Matter::Making(MakingMatter::BandCannotFollow { .. })
+            )
+        };
+        assert_eq!(matters.iter().any(cannot), !follows, "{matters:?}");
+    }
+}
+
 proptest! {
     /// Without allowances, face and bands together are the flat panel; laid on it, the bands come over.
     #[test]
