@@ -2,8 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    FoldPlace, PleatKind, PleatRule, Pleating, ROUNDING, Ranged, Start, StepKind, Toward,
-    TowardOrder, fold, lay_out, tolerance,
+    FoldPlace, PleatKind, PleatRule, Pleating, ROUNDING, Ranged, Start, StepKind, Stretch, Toward,
+    TowardOrder, fold, fold_pleating, lay_out, tolerance,
 };
 
 use crate::rules::*;
@@ -609,6 +609,38 @@ fn a_turn_of_cloth_moves_what_lies_beyond_its_crease() {
             inches(2 * creases),
             "{name}"
         );
+    }
+}
+
+/// Two knives 3 in apart in cloth that loses 1/4 in at each crease: where the layout says a fold lies
+/// is where folding brings it, and a turn stays at its crease.
+#[test]
+fn folds_behind_a_turn_lie_where_folding_brings_them() {
+    for toward in [TowardOrder::Left, TowardOrder::Right] {
+        let (one, other) = (knife(INCH, toward), knife(INCH, toward));
+        let steps = vec![plain(INCH), one, plain(INCH * 3), other, StepKind::Rest];
+        let rule = PleatRule {
+            turn_of_cloth: Some(inches(2)),
+            ..from_left(steps)
+        };
+        let laid = lay_out(&rule, None, Some(Length::inches(20))).unwrap();
+        let folding = fold_pleating(&laid);
+        for fold in laid.pleats.iter().flat_map(|pleat| &pleat.folds) {
+            let ends_there = |stretch: &&Stretch| stretch.flat_to == fold.crease;
+            let stretch = folding.stretches.iter().find(ends_there).unwrap();
+            assert_eq!(stretch.finished_to, fold.finished, "{toward:?}");
+        }
+        for stretch in &folding.stretches {
+            let (from, to) = (stretch.flat_from, stretch.flat_to);
+            for (at, finished) in [
+                (from, stretch.finished_from),
+                (from + stretch.turn_from, stretch.finished_from),
+                (to - stretch.turn_to, stretch.finished_to),
+                (to, stretch.finished_to),
+            ] {
+                assert_eq!(stretch.finished_at(at), finished, "{at:?} of {stretch:?}");
+            }
+        }
     }
 }
 

@@ -2,8 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    FoldPlace, MAXIMUM_PLEATS, PleatKind, PleatMatter, PleatRule, Ranged, Start, StepKind,
-    TowardOrder, lay_out,
+    FoldPlace, MAXIMUM_PLEATS, PleatKind, PleatMatter, PleatRule, ROUNDING, Ranged, Start,
+    StepKind, TowardOrder, lay_out,
 };
 
 use crate::rules::*;
@@ -31,6 +31,39 @@ fn a_width_is_missing_where_one_would_settle_something() {
             refusal(&from_left(steps), None, None),
             PleatMatter::WidthMissing
         );
+    }
+}
+
+/// A placed fold lies in the middle of its turn, and half of that lies beyond it.
+#[test]
+fn half_a_turn_beyond_a_placed_fold_needs_cloth_too() {
+    let rule = PleatRule {
+        turn_of_cloth: Some(inches(2)),
+        ..from_left(vec![placed(left(), FoldPlace::At(Length::inches(4)))])
+    };
+    let needed = Length::inches(4) + inches(1);
+    for (flat, fits) in [(needed, true), (needed - ROUNDING * 4, false)] {
+        assert_eq!(lay_out(&rule, None, Some(flat)).is_ok(), fits, "{flat:?}");
+    }
+}
+
+/// 1 in plain, a knife of 2 x 1 in, 1 to 2 in plain, and two turns of 1/4 in.
+#[test]
+fn the_nearest_widths_count_what_is_lost_in_turns() {
+    let rule = PleatRule {
+        turn_of_cloth: Some(inches(2)),
+        ..from_left(vec![plain(INCH), left(), open(INCH, INCH * 2, INCH)])
+    };
+    let least = inches(8 + 2 * 8 + 8 + 2 * 2);
+    let most = inches(8 + 2 * 8 + 16 + 2 * 2);
+    for (wanted, below, above) in [(3, None, Some((least, 1))), (9, Some((most, 1)), None)] {
+        let expected = PleatMatter::NoFit {
+            wanted: Length::inches(wanted),
+            finished: false,
+            below,
+            above,
+        };
+        assert_eq!(refusal(&rule, None, Some(wanted)), expected);
     }
 }
 
