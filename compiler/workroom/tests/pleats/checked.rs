@@ -2,7 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_workroom::{
-    FoldPlace, PleatMatter, PleatRule, Ranged, Start, StepKind, TowardOrder, check, fold, lay_out,
+    FoldPlace, PleatMatter, PleatRule, Ranged, Start, StepKind, TowardOrder, check, fold,
+    fold_pleating, lay_out,
 };
 
 use crate::rules::*;
@@ -179,6 +180,50 @@ fn an_underfold_longer_than_its_margin_overruns_the_edge() {
             amount: INCH
         }]
     );
+}
+
+/// Cloth that loses 1/4 in at each crease.
+fn found_in_thick(rule: &PleatRule, flat: i64) -> Vec<PleatMatter> {
+    let rule = PleatRule {
+        turn_of_cloth: Some(inches(2)),
+        ..rule.clone()
+    };
+    let laid = lay_out(&rule, None, Some(Length::inches(flat))).unwrap();
+    check(&rule, &laid, &fold_pleating(&laid))
+}
+
+/// An underfold may stand out by its own bend, half of its turn, and by no more.
+#[test]
+fn an_underfold_of_thick_cloth_overruns_the_edge_beyond_its_bend() {
+    let two = Length::inches(2);
+    for (margin, amount) in [(16, None), (15, None), (14, Some(2)), (8, Some(8))] {
+        let margin = || plain(inches(margin));
+        for (steps, step) in [
+            (
+                vec![margin(), knife(two, TowardOrder::Right), StepKind::Rest],
+                1,
+            ),
+            (
+                vec![StepKind::Rest, knife(two, TowardOrder::Left), margin()],
+                1,
+            ),
+        ] {
+            let expected = amount.map(|eighths| PleatMatter::FoldOverrunsEdge {
+                step,
+                amount: inches(eighths),
+            });
+            let found = found_in_thick(&from_left(steps), 30);
+            assert_eq!(found, Vec::from_iter(expected));
+        }
+    }
+}
+
+/// Folds that meet on the centre line meet there in thick cloth too.
+#[test]
+fn turns_on_the_way_bring_a_fold_no_further_than_the_centre() {
+    let knife = knife(Length::inches(3), TowardOrder::Centre);
+    let meeting = from_centre(vec![knife, StepKind::Rest]);
+    assert_eq!(found_in_thick(&meeting, 40), []);
 }
 
 #[test]
