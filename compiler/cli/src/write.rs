@@ -5,6 +5,7 @@ use std::io::{self, ErrorKind, Write};
 use std::path::{Path, PathBuf};
 
 use pelmet_diagnostics::{Diagnostic, codes};
+use pelmet_sheets::PacketFile;
 use tempfile::{Builder, NamedTempFile, TempDir};
 
 /// What the folders and files begin with that stand beside a target while it is written.
@@ -19,7 +20,7 @@ pub fn replace_file(path: &Path, text: &str) -> Result<(), Diagnostic> {
     try_replace_file(path, text).map_err(|error| not_writable(path, &error))
 }
 
-/// Makes a folder hold just these files, by name and text. A folder is replaced only if it holds
+/// Makes a folder hold just these files, and no others. A folder is replaced only if it holds
 /// nothing but files that `may_replace` knows by their names.
 ///
 /// # Errors
@@ -27,7 +28,7 @@ pub fn replace_file(path: &Path, text: &str) -> Result<(), Diagnostic> {
 /// Reports what stands in the way, or why it cannot be written; the folder is then as it was.
 pub fn replace_folder(
     folder: &Path,
-    files: &[(String, String)],
+    files: &[PacketFile],
     may_replace: fn(&str) -> bool,
 ) -> Result<(), Diagnostic> {
     if let Some(found) = in_the_way(folder, may_replace) {
@@ -73,15 +74,15 @@ fn in_the_way(folder: &Path, may_replace: fn(&str) -> bool) -> Option<String> {
 
 /// The new folder is made beside the target and then takes its place. The old one, where there is
 /// one, goes with what is left of the work.
-fn try_replace_folder(folder: &Path, files: &[(String, String)]) -> io::Result<()> {
+fn try_replace_folder(folder: &Path, files: &[PacketFile]) -> io::Result<()> {
     let folder = folder.canonicalize().unwrap_or_else(|_| folder.to_owned());
     fs::create_dir_all(folder_of(&folder))?;
     let beside = Builder::new()
         .prefix(PREFIX)
         .tempdir_in(folder_of(&folder))?;
     let new = beside.path().join("new");
-    for (name, text) in files {
-        write_new(&new.join(name), text)?;
+    for PacketFile { name, contents } in files {
+        write_new(&new.join(name), contents)?;
     }
     if !folder.exists() {
         return fs::rename(&new, &folder);
@@ -115,10 +116,10 @@ fn one_after_the_other(new: &Path, folder: &Path, beside: TempDir) -> io::Result
     })
 }
 
-fn write_new(path: &Path, text: &str) -> io::Result<()> {
+fn write_new(path: &Path, contents: &[u8]) -> io::Result<()> {
     fs::create_dir_all(folder_of(path))?;
     let mut file = fs::File::create_new(path)?;
-    file.write_all(text.as_bytes())?;
+    file.write_all(contents)?;
     file.sync_all()
 }
 
@@ -138,7 +139,7 @@ mod tests {
         let here = tempfile::tempdir().unwrap();
         let (new, old) = (here.path().join("new"), here.path().join("old"));
         for folder in [&new, &old] {
-            write_new(&folder.join("name"), folder.to_str().unwrap()).unwrap();
+            write_new(&folder.join("name"), folder.as_os_str().as_encoded_bytes()).unwrap();
         }
         (here, new, old)
     }

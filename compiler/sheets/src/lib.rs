@@ -7,6 +7,7 @@ mod cautions;
 mod checks;
 mod cut_sheet;
 mod drawing;
+mod files;
 mod folding_chart;
 mod html;
 mod making_order;
@@ -23,6 +24,7 @@ mod words;
 mod wrap;
 mod yardage;
 
+pub use files::{Choice, Form, PacketFile, files, is_of_a_packet};
 pub use options::{MINIMUM_WIDTH, TextOptions};
 pub use pelmet_packet::packet::SheetKind;
 

@@ -5,27 +5,12 @@ use std::path::{Path, PathBuf};
 use clap::{Args, value_parser};
 use pelmet_diagnostics::{Diagnostic, codes};
 use pelmet_packet::Packet;
-use pelmet_sheets::TextOptions;
+use pelmet_sheets::{Choice, files, is_of_a_packet};
 
 use super::built;
-use crate::arguments::STANDARD_WIDTH;
 use crate::console::Console;
 use crate::job::Job;
 use crate::write::replace_folder;
-
-/// The whole packet, for programs.
-const PACKET: &str = "packet.json";
-
-/// Every sheet of it, for people.
-const SHEETS: &str = "sheets.txt";
-
-/// Every sheet and drawing on one page, for a tablet or a printer.
-const WEB_PAGE: &str = "packet.html";
-
-/// What drawings are called, before their numbers: of windows, and of how cloths are laid out.
-const ELEVATION: &str = "elevation-";
-const LAYOUT: &str = "layout-";
-const DRAWING: &str = ".svg";
 
 /// Make the packet of a design: buy list, cut sheet, mark list and what to check
 ///
@@ -80,42 +65,7 @@ impl Build {
     }
 }
 
-/// The file of a drawing: `layout-1-kelp-stripe.svg`. The number keeps two names apart that a file
-/// system takes for one.
-fn drawing_file(of: &str, number: usize, name: &str) -> String {
-    format!("{of}{number}-{name}{DRAWING}")
-}
-
-/// Whether a file is one that a build writes, and so may be replaced.
-fn is_ours(file: &str) -> bool {
-    let drawing = [ELEVATION, LAYOUT]
-        .iter()
-        .find_map(|of| file.strip_prefix(of));
-    [PACKET, SHEETS, WEB_PAGE].contains(&file)
-        || drawing.is_some_and(|rest| rest.ends_with(DRAWING))
-}
-
-/// The sheets are as wide as ever, whatever the terminal, so that the packet is the same anywhere.
 fn write(packet: &Packet, folder: &Path) -> Result<(), Diagnostic> {
-    let sheets = pelmet_sheets::text(
-        packet,
-        TextOptions {
-            width: usize::from(STANDARD_WIDTH),
-        },
-    );
-    let mut files = vec![
-        (PACKET.to_owned(), packet.to_json()),
-        (SHEETS.to_owned(), sheets),
-        (WEB_PAGE.to_owned(), pelmet_sheets::html(packet)),
-    ];
-    let elevations = pelmet_sheets::elevations(packet).into_iter().zip(1..);
-    files.extend(
-        elevations
-            .map(|((window, drawing), number)| (drawing_file(ELEVATION, number, window), drawing)),
-    );
-    let layouts = pelmet_sheets::layouts(packet).into_iter().zip(1..);
-    files.extend(
-        layouts.map(|((cloth, drawing), number)| (drawing_file(LAYOUT, number, cloth), drawing)),
-    );
-    replace_folder(folder, &files, is_ours)
+    let files = files(packet, &Choice::default());
+    replace_folder(folder, &files, is_of_a_packet)
 }

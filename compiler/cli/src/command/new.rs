@@ -3,6 +3,7 @@
 use std::path::PathBuf;
 
 use clap::Args;
+use pelmet_sheets::PacketFile;
 
 use crate::console::Console;
 use crate::write::replace_folder;
@@ -29,7 +30,10 @@ pub struct New {
 
 impl New {
     pub fn run(&self, console: &mut Console) {
-        let files = FILES.map(|(path, text)| (path.to_owned(), text.to_owned()));
+        let files = FILES.map(|(path, text)| PacketFile {
+            name: path.to_owned(),
+            contents: text.into(),
+        });
         if let Err(report) = replace_folder(&self.folder, &files, |_| false) {
             console.refuse(report);
             return;
