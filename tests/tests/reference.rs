@@ -144,7 +144,7 @@ fn every_example_is_sound_and_its_packet_is_up_to_date() {
         assert_sound(&main, &built);
         let packet = built.packet.unwrap();
         let folder = main.replace(".pelmet", ".packet");
-        let sheets = pelmet_sheets::text(&packet, TextOptions::default());
+        let sheets = pelmet_sheets::text(&packet, &pelmet_sheets::ALL, TextOptions::default());
         let up_to_date = read(&format!("{folder}/sheets.txt")) == sheets
             && read(&format!("{folder}/packet.json")) == packet.to_json();
         assert!(up_to_date, "run `cargo run -- build --quiet {main}`");

@@ -9,6 +9,7 @@ use pelmet_sheets::TextOptions;
 
 use crate::arguments::{Arguments, Display, Form, When};
 use crate::outcome::Outcome;
+use crate::progress::Progress;
 use crate::reports::Reports;
 
 /// What a command says.
@@ -20,6 +21,7 @@ pub struct Console {
     reports: Reports,
     outcome: Outcome,
     reports_are_the_product: bool,
+    progress: Progress,
 }
 
 impl Console {
@@ -30,6 +32,7 @@ impl Console {
             reports: Reports::default(),
             outcome: Outcome::Sound,
             reports_are_the_product: false,
+            progress: Progress::new(usize::from(display.width)),
         }
     }
 
@@ -43,6 +46,11 @@ impl Console {
         TextOptions {
             width: usize::from(self.display.width),
         }
+    }
+
+    /// Says how far long work has come.
+    pub fn progress(&mut self) -> &mut Progress {
+        &mut self.progress
     }
 
     /// Says something, exactly as it stands.
@@ -140,6 +148,7 @@ impl Console {
 
     /// Writes to a stream. A reader who has seen enough and closes the pipe has done nothing wrong.
     fn write(&mut self, stream: &mut dyn Write, text: &str) {
+        self.progress.clear();
         match stream
             .write_all(text.as_bytes())
             .and_then(|()| stream.flush())

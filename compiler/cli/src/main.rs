@@ -13,11 +13,13 @@
 )]
 
 mod arguments;
+mod choosing;
 mod command;
 mod console;
 mod folder;
 mod job;
 mod outcome;
+mod progress;
 mod reports;
 mod write;
 

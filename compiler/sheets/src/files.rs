@@ -1,10 +1,8 @@
 //! The files of a packet's folder: which there are, how they are called and what is in them.
 
-use std::collections::BTreeSet;
-
 use pelmet_packet::Packet;
 
-use crate::{TextOptions, elevations, html, layouts, text};
+use crate::{Choice, TextOptions, elevations, html, layouts, text};
 
 /// A file of a packet's folder.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -15,83 +13,155 @@ pub struct PacketFile {
     pub contents: Vec<u8>,
 }
 
-/// A form in which a packet is written.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
-pub enum Form {
-    /// The whole of it, for programs.
-    Json,
-    /// Every sheet and drawing on one page, for a tablet or a printer.
-    Page,
-    /// Every sheet as plain text.
-    Text,
-    /// Drawings as SVG files.
-    Drawings,
+/// A form in which a packet is written: a row of [`FORMS`].
+#[derive(Debug)]
+pub struct Form {
+    /// The word it is chosen by.
+    pub word: &'static str,
+    /// What it is, for those who choose.
+    pub about: &'static str,
+    /// Whether it is written unless something else is chosen.
+    pub usual: bool,
+    /// What its files are called.
+    names: &'static [Name],
+    /// Makes its files. They depend on nothing but the packet and the choice.
+    make: fn(&Packet, &Choice) -> Vec<PacketFile>,
 }
 
-/// What is written of a packet.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub struct Choice {
-    /// In which forms.
-    pub forms: BTreeSet<Form>,
-}
-
-impl Default for Choice {
-    fn default() -> Self {
-        Self {
-            forms: BTreeSet::from([Form::Json, Form::Page, Form::Text, Form::Drawings]),
-        }
-    }
-}
-
-const JSON: &str = "packet.json";
-const PAGE: &str = "packet.html";
-const TEXT: &str = "sheets.txt";
-
-/// What drawings are called, before their numbers: of windows, and of how cloths are laid out.
-const ELEVATION: &str = "elevation-";
-const LAYOUT: &str = "layout-";
-const DRAWING: &str = ".svg";
-
-/// The files of a packet, in the forms chosen. They depend on nothing but the packet and the choice.
-pub fn files(packet: &Packet, choice: &Choice) -> Vec<PacketFile> {
-    let forms = choice.forms.iter();
-    forms.flat_map(|form| in_form(packet, *form)).collect()
-}
-
-/// Whether a file has a name that a packet's files have, and so may be replaced by one.
-pub fn is_of_a_packet(name: &str) -> bool {
-    let drawing = [ELEVATION, LAYOUT]
-        .iter()
-        .find_map(|of| name.strip_prefix(of));
-    [JSON, PAGE, TEXT].contains(&name) || drawing.is_some_and(|rest| rest.ends_with(DRAWING))
-}
-
-fn in_form(packet: &Packet, form: Form) -> Vec<PacketFile> {
-    match form {
-        Form::Json => vec![file(JSON, packet.to_json())],
-        Form::Page => vec![file(PAGE, html(packet))],
+/// Every form there is, in the order they are written.
+pub static FORMS: [Form; 4] = [
+    Form {
+        word: "html",
+        about: "the sheets, with their drawings, as one page for a tablet or a printer",
+        usual: true,
+        names: &[PAGE],
+        make: |packet, choice| one(PAGE, html(packet, &choice.sheets, choice.paper)),
+    },
+    Form {
+        word: "json",
+        about: "the whole packet, for programs",
+        usual: true,
+        names: &[JSON],
+        make: |packet, _| one(JSON, packet.to_json()),
+    },
+    Form {
+        word: "text",
+        about: "the sheets as plain text",
+        usual: true,
+        names: &[TEXT],
         // As wide as ever, whatever the terminal, so that the packet is the same anywhere.
-        Form::Text => vec![file(TEXT, text(packet, TextOptions::default()))],
-        Form::Drawings => {
+        make: |packet, choice| one(TEXT, text(packet, &choice.sheets, TextOptions::default())),
+    },
+    Form {
+        word: "drawings",
+        about: "every window and the layout of every cloth as SVG files",
+        usual: true,
+        names: &[ELEVATION, LAYOUT],
+        make: |packet, _| {
             let mut drawings = numbered(ELEVATION, elevations(packet));
             drawings.extend(numbered(LAYOUT, layouts(packet)));
             drawings
+        },
+    },
+];
+
+const PAGE: Name = Name("packet", ".html");
+const JSON: Name = Name("packet", ".json");
+const TEXT: Name = Name("sheets", ".txt");
+const ELEVATION: Name = Name("elevation-", ".svg");
+const LAYOUT: Name = Name("layout-", ".svg");
+
+/// The files of a packet, in the forms chosen.
+pub fn files(packet: &Packet, choice: &Choice) -> Vec<PacketFile> {
+    let forms = choice.forms.iter();
+    forms.flat_map(|form| form.files(packet, choice)).collect()
+}
+
+/// Whether a file has a name that a packet's files have, whatever was chosen, and so may be replaced
+/// by one.
+pub fn is_of_a_packet(name: &str) -> bool {
+    let mut names = FORMS.iter().flat_map(|form| form.names);
+    names.any(|known| known.fits(name))
+}
+
+impl Form {
+    /// The form chosen by a word.
+    pub fn named(word: &str) -> Option<&'static Form> {
+        FORMS.iter().find(|form| form.word == word)
+    }
+
+    /// Its files of one packet.
+    pub fn files(&self, packet: &Packet, choice: &Choice) -> Vec<PacketFile> {
+        (self.make)(packet, choice)
+    }
+}
+
+impl PartialEq for Form {
+    /// Each form has a word of its own.
+    fn eq(&self, other: &Form) -> bool {
+        self.word == other.word
+    }
+}
+
+impl Eq for Form {}
+
+/// What a file is called: a beginning and an ending. Where the beginning ends in a hyphen there are
+/// several, each with its number and its own name between the two.
+#[derive(Copy, Clone, Debug)]
+struct Name(&'static str, &'static str);
+
+impl Name {
+    /// Whether a file has such a name.
+    fn fits(self, name: &str) -> bool {
+        let Name(begins, ends) = self;
+        let between = name
+            .strip_prefix(begins)
+            .and_then(|rest| rest.strip_suffix(ends));
+        between.is_some_and(|between| between.is_empty() != begins.ends_with('-'))
+    }
+}
+
+/// The only file of its kind.
+fn one(Name(begins, ends): Name, contents: impl Into<Vec<u8>>) -> Vec<PacketFile> {
+    vec![PacketFile {
+        name: format!("{begins}{ends}"),
+        contents: contents.into(),
+    }]
+}
+
+/// Files of one kind: `layout-1-kelp-stripe.svg`. The number keeps two names apart that a file
+/// system takes for one.
+fn numbered(Name(begins, ends): Name, named: Vec<(&str, impl Into<Vec<u8>>)>) -> Vec<PacketFile> {
+    let numbered = (1_u32..).zip(named);
+    numbered
+        .map(|(number, (name, contents))| PacketFile {
+            name: format!("{begins}{number}-{name}{ends}"),
+            contents: contents.into(),
+        })
+        .collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::is_of_a_packet;
+
+    #[test]
+    fn a_name_is_a_packets_or_not() {
+        for (name, is) in [
+            ("packet.html", true),
+            ("packet.json", true),
+            ("sheets.txt", true),
+            ("elevation-1-bay.svg", true),
+            ("layout-12-kelp-stripe.svg", true),
+            ("packet-old.html", false),
+            ("packet.html.txt", false),
+            ("my packet.html", false),
+            ("elevation-.svg", false),
+            ("elevation.svg", false),
+            ("sheets", false),
+            ("", false),
+        ] {
+            assert_eq!(is_of_a_packet(name), is, "{name}");
         }
     }
-}
-
-fn file(name: &str, contents: impl Into<Vec<u8>>) -> PacketFile {
-    PacketFile {
-        name: name.to_owned(),
-        contents: contents.into(),
-    }
-}
-
-/// Drawings of one kind: `layout-1-kelp-stripe.svg`. The number keeps two names apart that a file
-/// system takes for one.
-fn numbered(of: &str, drawings: Vec<(&str, String)>) -> Vec<PacketFile> {
-    let numbered = (1_u32..).zip(drawings);
-    numbered
-        .map(|(number, (name, drawing))| file(&format!("{of}{number}-{name}{DRAWING}"), drawing))
-        .collect()
 }

@@ -5,6 +5,7 @@
 
 mod cautions;
 mod checks;
+mod choice;
 mod cut_sheet;
 mod drawing;
 mod files;
@@ -15,6 +16,7 @@ mod mark_list;
 mod notions;
 mod options;
 mod page;
+mod paper;
 mod parts;
 mod plain;
 mod quote;
@@ -24,8 +26,10 @@ mod words;
 mod wrap;
 mod yardage;
 
-pub use files::{Choice, Form, PacketFile, files, is_of_a_packet};
+pub use choice::Choice;
+pub use files::{FORMS, Form, PacketFile, files, is_of_a_packet};
 pub use options::{MINIMUM_WIDTH, TextOptions};
+pub use paper::Paper;
 pub use pelmet_packet::packet::SheetKind;
 
 use page::Page;
@@ -44,9 +48,10 @@ pub const ALL: [SheetKind; 9] = [
     SheetKind::Checks,
 ];
 
-/// Every sheet as text, one after the other.
-pub fn text(packet: &Packet, options: TextOptions) -> String {
-    ALL.map(|kind| sheet(packet, kind, options)).join("\n\n")
+/// Sheets as text, one after the other.
+pub fn text(packet: &Packet, sheets: &[SheetKind], options: TextOptions) -> String {
+    let sheets = sheets.iter().map(|kind| sheet(packet, *kind, options));
+    sheets.collect::<Vec<String>>().join("\n\n")
 }
 
 /// One sheet as text.
@@ -54,9 +59,10 @@ pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
     plain::plain(blocks(packet, kind), options)
 }
 
-/// Every sheet, with its drawings, as one HTML page that asks for nothing outside itself.
-pub fn html(packet: &Packet) -> String {
-    html::page(packet)
+/// Sheets, with their drawings, as one HTML page that asks for nothing outside itself. It is printed
+/// on the paper named; where none is, on whatever lies in the printer.
+pub fn html(packet: &Packet, sheets: &[SheetKind], paper: Option<Paper>) -> String {
+    html::page(packet, sheets, paper)
 }
 
 /// What stands on a sheet.
@@ -90,6 +96,21 @@ pub fn title(kind: SheetKind) -> &'static str {
         SheetKind::MakingOrder => "Making order",
         SheetKind::RodCheck => "Rod check",
         SheetKind::Checks => "What to check",
+    }
+}
+
+/// The word a sheet is chosen by, and the end of its address on a page: its title, made one word.
+pub fn word(kind: SheetKind) -> &'static str {
+    match kind {
+        SheetKind::Yardage => "yardage",
+        SheetKind::Quote => "quote",
+        SheetKind::Notions => "tape-and-fasteners",
+        SheetKind::CutSheet => "cut-sheet",
+        SheetKind::MarkList => "mark-list",
+        SheetKind::FoldingChart => "folding-chart",
+        SheetKind::MakingOrder => "making-order",
+        SheetKind::RodCheck => "rod-check",
+        SheetKind::Checks => "what-to-check",
     }
 }
 

@@ -3,10 +3,13 @@
 #[path = "../../packet/tests/jobs/mod.rs"]
 mod jobs;
 
+use std::collections::BTreeSet;
+
 use pelmet_packet::Packet;
-use pelmet_packet::packet::{Expectation, Note, Warning};
+use pelmet_packet::packet::{Expectation, Note, SystemOfUnits, Warning};
 use pelmet_sheets::{
-    ALL, MINIMUM_WIDTH, SheetKind, TextOptions, elevations, html, layouts, sheet, text,
+    ALL, Choice, FORMS, Form, MINIMUM_WIDTH, Paper, SheetKind, TextOptions, elevations, files,
+    html, is_of_a_packet, layouts, sheet, text,
 };
 use unicode_width::UnicodeWidthStr;
 
@@ -61,7 +64,10 @@ fn the_sheets_of_the_reading_room() {
 fn the_winter_garden_at_three_widths() {
     let packet = winter_garden();
     for width in [60, 88, 120] {
-        insta::assert_snapshot!(format!("winter-garden-{width}"), text(&packet, at(width)));
+        insta::assert_snapshot!(
+            format!("winter-garden-{width}"),
+            text(&packet, &ALL, at(width))
+        );
     }
 }
 
@@ -69,7 +75,7 @@ fn the_winter_garden_at_three_widths() {
 fn no_line_is_wider_than_asked_nor_ends_in_a_blank() {
     for packet in [reading_room(), winter_garden()] {
         for width in MINIMUM_WIDTH..132 {
-            for line in text(&packet, at(width)).lines() {
+            for line in text(&packet, &ALL, at(width)).lines() {
                 assert!(line.width() <= width, "{width}: {line}");
                 assert_eq!(line.trim_end(), line, "{width}");
             }
@@ -81,7 +87,7 @@ fn no_line_is_wider_than_asked_nor_ends_in_a_blank() {
 fn no_number_is_parted_from_its_unit() {
     for packet in [reading_room(), winter_garden()] {
         for width in MINIMUM_WIDTH..132 {
-            let text = text(&packet, at(width));
+            let text = text(&packet, &ALL, at(width));
             let lines: Vec<&str> = text.lines().collect();
             for pair in lines.windows(2) {
                 let parted = ends_in_a_digit(pair[0]) && begins_with_a_unit(pair[1]);
@@ -103,7 +109,10 @@ fn begins_with_a_unit(line: &str) -> bool {
 #[test]
 fn a_width_too_narrow_to_print_is_taken_for_the_narrowest() {
     let packet = winter_garden();
-    assert_eq!(text(&packet, at(0)), text(&packet, at(MINIMUM_WIDTH)));
+    assert_eq!(
+        text(&packet, &ALL, at(0)),
+        text(&packet, &ALL, at(MINIMUM_WIDTH))
+    );
 }
 
 #[test]
@@ -115,7 +124,7 @@ fn every_sheet_begins_with_its_title_and_the_job_and_all_of_them_make_the_text()
         assert!(printed.starts_with(&format!("{}: Reading room\n==", pelmet_sheets::title(kind))));
         sheets.push(printed);
     }
-    let all = text(&packet, TextOptions::default());
+    let all = text(&packet, &ALL, TextOptions::default());
     assert!(sheets.iter().all(|sheet| all.contains(sheet.trim_end())));
 }
 
@@ -147,8 +156,11 @@ fn every_caution_stands_on_its_sheet_and_every_piece_on_the_cut_sheet() {
 #[test]
 fn printing_is_plain_text_and_the_same_every_time() {
     let packet = winter_garden();
-    let printed = text(&packet, TextOptions::default());
-    assert_eq!(printed, text(&winter_garden(), TextOptions::default()));
+    let printed = text(&packet, &ALL, TextOptions::default());
+    assert_eq!(
+        printed,
+        text(&winter_garden(), &ALL, TextOptions::default())
+    );
     assert!(
         printed
             .chars()
@@ -171,14 +183,14 @@ fn the_reading_room_as_drawings() {
 fn whatever_a_job_is_called_the_page_stays_whole() {
     let mut packet = reading_room();
     packet.title = String::from("<script>alert(1)</script> & \"Fenêtres\" 🪡");
-    let page = html(&packet);
+    let page = html(&packet, &ALL, None);
     assert!(
         page.contains("<title>&lt;script&gt;alert(1)&lt;/script&gt; &amp; "),
         "{page}"
     );
     assert!(!page.contains("<script"));
     for sheet in ALL {
-        let anchor = pelmet_sheets::title(sheet).to_lowercase().replace(' ', "-");
+        let anchor = pelmet_sheets::word(sheet);
         assert!(page.contains(&format!("href=\"#{anchor}\"")), "{anchor}");
         assert!(
             page.contains(&format!("<section id=\"{anchor}\"")),
@@ -189,7 +201,7 @@ fn whatever_a_job_is_called_the_page_stays_whole() {
 
 #[test]
 fn the_page_asks_for_nothing_outside_itself() {
-    let page = html(&reading_room());
+    let page = html(&reading_room(), &ALL, None);
     for asks in [" src=", "url(", "@import", "<link", "<iframe"] {
         assert!(!page.contains(asks), "{asks}");
     }
@@ -198,4 +210,76 @@ fn the_page_asks_for_nothing_outside_itself() {
         addresses,
         page.matches("http://www.w3.org/2000/svg").count()
     );
+}
+
+#[test]
+fn a_sheet_is_chosen_by_its_title_made_one_word() {
+    for kind in ALL {
+        let title = pelmet_sheets::title(kind).to_lowercase();
+        assert_eq!(pelmet_sheets::word(kind), title.replace(' ', "-"));
+    }
+}
+
+#[test]
+fn only_the_sheets_chosen_are_written_in_their_usual_order() {
+    let packet = reading_room();
+    let chosen = [SheetKind::CutSheet, SheetKind::Checks];
+    let titled = |text: &str, kind| text.contains(&format!("{}: Read", pelmet_sheets::title(kind)));
+    let (page, text) = (
+        html(&packet, &chosen, Some(Paper::A4)),
+        text(&packet, &chosen, at(88)),
+    );
+    for kind in ALL {
+        let is_chosen = chosen.contains(&kind);
+        let section = format!("<section id=\"{}\"", pelmet_sheets::word(kind));
+        assert_eq!(page.contains(&section), is_chosen, "{kind:?}");
+        assert_eq!(titled(&text, kind), is_chosen, "{kind:?}");
+    }
+    assert!(page.contains("@page { size: A4 }"));
+    assert!(!html(&packet, &ALL, None).contains("@page"));
+}
+
+/// Each form alone writes the files it writes together with all the others.
+#[test]
+fn every_form_can_be_chosen_by_itself() {
+    let packet = reading_room();
+    let all = Choice {
+        forms: FORMS.iter().collect(),
+        ..Choice::default()
+    };
+    let mut together = Vec::new();
+    for form in &FORMS {
+        assert_eq!(Form::named(form.word), Some(form));
+        let choice = Choice {
+            forms: vec![form],
+            ..Choice::default()
+        };
+        let files = files(&packet, &choice);
+        assert!(!files.is_empty(), "{}", form.word);
+        for file in &files {
+            assert!(is_of_a_packet(&file.name), "{}", file.name);
+            assert!(!file.contents.is_empty(), "{}", file.name);
+        }
+        together.extend(files);
+    }
+    let names: BTreeSet<&str> = together.iter().map(|file| file.name.as_str()).collect();
+    assert_eq!(names.len(), together.len(), "no two files have one name");
+    assert!(together == files(&packet, &all));
+}
+
+#[test]
+fn the_usual_paper_is_that_of_the_house() {
+    let mut packet = reading_room();
+    for (system, paper) in [
+        (SystemOfUnits::Inches, Paper::Letter),
+        (SystemOfUnits::Metric, Paper::A4),
+    ] {
+        packet.units.system = system;
+        assert_eq!(Choice::default().paper_for(&packet), paper);
+    }
+    let chosen = Choice {
+        paper: Some(Paper::Letter),
+        ..Choice::default()
+    };
+    assert_eq!(chosen.paper_for(&packet), Paper::Letter);
 }

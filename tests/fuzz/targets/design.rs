@@ -25,6 +25,6 @@ fuzz_target!(|bytes: &[u8]| {
     let _ = render::human(reports, &built.sources, render::HumanOptions::default());
     let _ = render::json(reports, &built.sources);
     if let Some(packet) = &built.packet {
-        let _ = pelmet_sheets::text(packet, TextOptions::default());
+        let _ = pelmet_sheets::text(packet, &pelmet_sheets::ALL, TextOptions::default());
     }
 });

@@ -3,20 +3,21 @@
 use std::path::{Path, PathBuf};
 
 use clap::{Args, value_parser};
-use pelmet_diagnostics::{Diagnostic, codes};
+use pelmet_diagnostics::codes;
 use pelmet_packet::Packet;
-use pelmet_sheets::{Choice, files, is_of_a_packet};
+use pelmet_sheets::{Choice, PacketFile, is_of_a_packet, text};
 
 use super::built;
+use crate::choosing::Choosing;
 use crate::console::Console;
 use crate::job::Job;
 use crate::write::replace_folder;
 
 /// Make the packet of a design: buy list, cut sheet, mark list and what to check
 ///
-/// The packet is a folder beside the design, `reading-room.packet` for `reading-room.pelmet`: every
-/// sheet as text and as one page for a tablet, every window and the layout of every cloth as drawings, and the whole of it for programs. It is
-/// written whole or not at all: after a mistake, the last good packet stands as it was.
+/// The packet is a folder beside the design, `reading-room.packet` for `reading-room.pelmet`, with the
+/// sheets and drawings in the forms chosen. It is written whole or not at all: after a mistake, the
+/// last good packet stands as it was.
 #[derive(Args, Debug)]
 #[command(verbatim_doc_comment)]
 pub struct Build {
@@ -26,6 +27,9 @@ pub struct Build {
     /// The folder of the packet, for one design
     #[arg(long, value_name = "FOLDER")]
     out: Option<PathBuf>,
+    /// What is written.
+    #[command(flatten)]
+    choosing: Choosing,
     /// Search so many times as long for layouts that buy less cloth
     #[arg(long, value_name = "TIMES", default_value_t = 1, value_parser = value_parser!(u32).range(1..=1000))]
     effort: u32,
@@ -49,6 +53,9 @@ impl Build {
     }
 
     fn build(&self, job: &Job, file: &Path, console: &mut Console) {
+        console
+            .progress()
+            .tell(&format!("{}: doing the sums", file.display()));
         let Some(packet) = built(job, self.effort, console) else {
             return;
         };
@@ -56,16 +63,28 @@ impl Build {
             console.fail(codes::nothing_to_make(&file.to_string_lossy()));
             return;
         }
+        let choice = self.choosing.choice();
+        let files = made(&packet, &choice, console);
         let beside = file.with_extension("packet");
-        match write(&packet, self.out.as_deref().unwrap_or(&beside)) {
-            Ok(()) if self.quiet => {}
-            Ok(()) => console.say(&pelmet_sheets::text(&packet, console.text_options())),
-            Err(report) => console.refuse(report),
+        let folder = self.out.as_deref().unwrap_or(&beside);
+        if let Err(report) = replace_folder(folder, &files, is_of_a_packet) {
+            console.refuse(report);
+        } else if !self.quiet {
+            let sheets = text(&packet, &choice.sheets, console.text_options());
+            console.say(&sheets);
         }
     }
 }
 
-fn write(packet: &Packet, folder: &Path) -> Result<(), Diagnostic> {
-    let files = files(packet, &Choice::default());
-    replace_folder(folder, &files, is_of_a_packet)
+/// The files of a packet, made form by form.
+fn made(packet: &Packet, choice: &Choice, console: &mut Console) -> Vec<PacketFile> {
+    let mut files = Vec::new();
+    for form in &choice.forms {
+        console
+            .progress()
+            .tell(&format!("{}: writing {}", packet.title, form.word));
+        files.extend(form.files(packet, choice));
+    }
+    console.progress().clear();
+    files
 }

@@ -180,3 +180,61 @@ fn a_folder_that_cannot_be_written_is_reported() {
     assert!(done.errors.contains("[file-not-writable]"), "{done}");
     assert_eq!(scratch.list(""), ["kitchen.pelmet"]);
 }
+
+#[test]
+fn only_what_is_chosen_is_written() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    let written = |options: &str| {
+        let done = scratch.run(&format!("build -q kitchen.pelmet {options}"));
+        assert_eq!((done.status, done.errors.as_str()), (0, ""), "{done}");
+        scratch.list("kitchen.packet")
+    };
+    assert_eq!(written("--write json"), ["packet.json"]);
+    assert_eq!(
+        written("--write text,html"),
+        ["packet.html", "sheets.txt"],
+        "whatever was there before"
+    );
+    assert_eq!(written("--write usual"), PACKET);
+    assert_eq!(written("--write usual,json"), PACKET);
+    let all = written("--write all");
+    assert!(
+        PACKET
+            .iter()
+            .all(|usual| all.iter().any(|one| one == usual))
+    );
+}
+
+#[test]
+fn only_the_sheets_chosen_are_written_and_printed() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    let done = scratch.run("build kitchen.pelmet --sheets cut-sheet,yardage");
+    assert_eq!(done.status, 0, "{done}");
+    let titles: Vec<&str> = done
+        .output
+        .lines()
+        .filter(|line| line.ends_with(": kitchen"))
+        .collect();
+    assert_eq!(titles, ["Yardage: kitchen", "Cut sheet: kitchen"]);
+    assert_eq!(scratch.read("kitchen.packet/sheets.txt"), done.output);
+    let page = || scratch.read("kitchen.packet/packet.html");
+    assert_eq!(page().matches("<section").count(), 2);
+    scratch.run("build -q kitchen.pelmet --paper A4");
+    assert!(page().contains("@page { size: A4 }"));
+}
+
+#[test]
+fn a_choice_that_is_none_is_answered_with_the_nearest() {
+    let scratch = Scratch::with(&[("kitchen.pelmet", SOUND)]);
+    for (options, nearest) in [
+        ("--write jsn", "json"),
+        ("--write html,drawing", "drawings"),
+        ("--sheets cutsheet", "cut-sheet"),
+        ("--paper leter", "letter"),
+    ] {
+        let done = scratch.run(&format!("build kitchen.pelmet {options}"));
+        assert_eq!((done.status, done.output.as_str()), (2, ""), "{done}");
+        assert!(done.errors.contains(&format!("'{nearest}'")), "{done}");
+        assert_eq!(scratch.list(""), ["kitchen.pelmet"]);
+    }
+}

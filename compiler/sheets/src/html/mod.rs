@@ -12,15 +12,14 @@ use pelmet_packet::Packet;
 use crate::drawing::{LOOKS, inline};
 use crate::page::Block;
 use crate::table::Table;
-use crate::{ALL, blocks, title};
+use crate::{Paper, SheetKind, blocks, title, word};
 use words::words;
 
 /// How the page looks.
 const STYLE: &str = include_str!("style.css");
 
 /// The whole page.
-pub(crate) fn page(packet: &Packet) -> String {
-    let sheets = ALL.map(|kind| (title(kind), blocks(packet, kind).into_blocks()));
+pub(crate) fn page(packet: &Packet, sheets: &[SheetKind], paper: Option<Paper>) -> String {
     let markup = html! {
         (DOCTYPE)
         html lang="en" {
@@ -28,33 +27,37 @@ pub(crate) fn page(packet: &Packet) -> String {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 title { (packet.title) }
-                style { (PreEscaped(STYLE)) (PreEscaped(LOOKS)) }
+                style { (PreEscaped(STYLE)) (PreEscaped(LOOKS)) (paper.map_or("", printed_on)) }
             }
             body {
                 header {
                     h1 { (packet.title) }
                     nav aria-label="Sheets" {
                         ul {
-                            @for (title, _) in &sheets { li { a href={ "#" (anchor(title)) } { (title) } } }
+                            @for kind in sheets { li { a href={ "#" (word(*kind)) } { (title(*kind)) } } }
                         }
                     }
                 }
-                main { @for (title, blocks) in sheets { (sheet(title, blocks)) } }
+                main { @for kind in sheets { (sheet(*kind, blocks(packet, *kind).into_blocks())) } }
             }
         }
     };
     format!("{}\n", markup.into_string())
 }
 
-/// `What to check` as the end of an address.
-fn anchor(title: &str) -> String {
-    title.to_lowercase().replace(' ', "-")
+/// What asks a browser to print on that paper.
+fn printed_on(paper: Paper) -> &'static str {
+    match paper {
+        Paper::Letter => "@page { size: letter }",
+        Paper::A4 => "@page { size: A4 }",
+    }
 }
 
-fn sheet(title: &str, blocks: Vec<Block>) -> Markup {
+fn sheet(kind: SheetKind, blocks: Vec<Block>) -> Markup {
+    let title = title(kind);
     let mut blocks = blocks.into_iter().peekable();
     html! {
-        section id=(anchor(title)) aria-label=(title) {
+        section id=(word(kind)) aria-label=(title) {
             @while let Some(block) = blocks.next() {
                 (block_markup(title, block, &mut blocks)) "\n"
             }

@@ -1,0 +1,37 @@
+//! What is written of a packet, and on what paper.
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::SheetKind;
+
+use crate::ALL;
+use crate::files::{FORMS, Form};
+use crate::paper::Paper;
+
+/// What is written of a packet. None of it changes what a packet says.
+#[derive(Clone, PartialEq, Eq, Debug)]
+pub struct Choice {
+    /// In which forms.
+    pub forms: Vec<&'static Form>,
+    /// Which sheets, in every form that is made of sheets. `packet.json` is always whole.
+    pub sheets: Vec<SheetKind>,
+    /// On what paper; nothing for the usual one.
+    pub paper: Option<Paper>,
+}
+
+impl Choice {
+    /// The paper it is to be printed on.
+    pub fn paper_for(&self, packet: &Packet) -> Paper {
+        self.paper.unwrap_or_else(|| Paper::usual(&packet.units))
+    }
+}
+
+impl Default for Choice {
+    /// Every sheet in the usual forms, on the usual paper.
+    fn default() -> Self {
+        Self {
+            forms: FORMS.iter().filter(|form| form.usual).collect(),
+            sheets: ALL.to_vec(),
+            paper: None,
+        }
+    }
+}
