@@ -18,6 +18,11 @@ mod options;
 mod page;
 mod paper;
 mod parts;
+#[cfg_attr(
+    not(test),
+    expect(dead_code, reason = "the pages it is to write come next")
+)]
+mod pdf;
 mod plain;
 mod quote;
 mod rod_check;

@@ -6,21 +6,20 @@
 mod clip;
 mod elevation;
 mod layout;
+mod looks;
 mod number;
 mod svg;
 
 pub(crate) use elevation::elevation;
 pub(crate) use layout::layout;
-pub(crate) use svg::{LOOKS, inline, svg};
+pub(crate) use looks::{CLEAR_OF_WORDS, Look, Stroke, look};
+pub(crate) use svg::{inline, style, svg};
 
+use pelmet_lettering::Weight;
 use pelmet_packet::packet::Measure;
-use unicode_width::UnicodeWidthStr;
 
 /// How many millimetres of cloth one millimetre of a drawing shows.
 pub(crate) const SCALE: f64 = 10.0;
-
-/// A sign takes about so much of its height in width (of the type named in the file, from memory).
-const SIGN_WIDTH: f64 = 0.62;
 
 /// A drawing on a paper of its own.
 #[derive(Clone, PartialEq, Debug)]
@@ -86,6 +85,23 @@ pub(crate) enum Line {
     Measure,
     /// An arrow that points to the top of a piece.
     Top,
+}
+
+impl Line {
+    /// Every kind of line.
+    pub(crate) const ALL: [Self; 11] = [
+        Self::Waste,
+        Self::Selvage,
+        Self::Cut,
+        Self::Fold,
+        Self::Face,
+        Self::Lining,
+        Self::Opening,
+        Self::Support,
+        Self::Repeat,
+        Self::Measure,
+        Self::Top,
+    ];
 }
 
 /// Where words stand from their place.
@@ -182,12 +198,11 @@ pub(crate) fn paper(length: &Measure) -> f64 {
 
 /// Whether words of this size have room in a width.
 pub(crate) fn fits(text: &str, size: Size, width: f64) -> bool {
-    let signs = u32::try_from(text.width()).unwrap_or(u32::MAX);
-    f64::from(signs) * size.millimetres() * SIGN_WIDTH <= width
+    Weight::Plain.width(text) * size.millimetres() <= width
 }
 
 #[cfg(test)]
-mod tests {
+pub(crate) mod tests {
     use pelmet_packet::Packet;
 
     use super::{Drawing, Element, Line, Point, elevation, layout};
@@ -202,7 +217,8 @@ mod tests {
         .map(|text| serde_json::from_str(text).unwrap())
     }
 
-    fn drawings() -> Vec<Drawing> {
+    /// Every drawing of them.
+    pub(crate) fn drawings() -> Vec<Drawing> {
         let drawn = |packet: Packet| {
             let windows: Vec<Drawing> = packet.windows.iter().map(elevation).collect();
             let cloths: Vec<Drawing> = packet.cloths.iter().map(layout).collect();

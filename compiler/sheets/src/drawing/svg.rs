@@ -2,12 +2,13 @@
 
 use maud::{Markup, html};
 
+use super::looks::{CLEAR_OF_WORDS, Look, Stroke, look};
 use super::number::number;
 use super::{Align, Drawing, Element, Line, Point};
 
 /// The whole file. Looks are in its own style sheet and it asks for nothing outside itself.
 pub(crate) fn svg(drawing: &Drawing) -> String {
-    format!("{}\n", markup(drawing, Some(LOOKS)).into_string())
+    format!("{}\n", markup(drawing, Some(&style())).into_string())
 }
 
 /// The drawing as a part of a page, which has the looks in its own style sheet.
@@ -30,22 +31,41 @@ fn markup(drawing: &Drawing, looks: Option<&str>) -> Markup {
     }
 }
 
-/// How each kind of line looks: told apart without colour, on paper and on a screen.
-pub(crate) const LOOKS: &str = "\
-.paper { fill: #fff } \
-path { fill: none; stroke: #000; stroke-width: .25; stroke-linejoin: round; stroke-linecap: round } \
-.waste { fill: #ececec; stroke: none } \
-.selvage { fill: #c9c9c9; stroke: none } \
-.cut { fill: #fff; stroke-width: .45 } \
-.face { fill: #fff } \
-.lining { fill: #bdbdbd } \
-.opening { fill: #f2f2f2; stroke-width: .35; stroke-dasharray: 1.6 1 } \
-.support { stroke-width: 1.1 } \
-.fold { stroke-dasharray: 3 1 .6 1 } \
-.repeat { stroke: #555; stroke-width: .2; stroke-dasharray: .1 1.1 } \
-.top { stroke-width: .35 } \
-text { font-family: 'DejaVu Sans', Verdana, sans-serif; fill: #000; \
-stroke: #fff; stroke-width: .8; stroke-linejoin: round; paint-order: stroke }";
+/// The style sheet of drawings: the look of each kind of line, and of words.
+pub(crate) fn style() -> String {
+    let lines: Vec<String> = Line::ALL.iter().map(|line| line_style(*line)).collect();
+    format!(
+        ".paper {{ fill: #fff }} path {{ stroke-linejoin: round; stroke-linecap: round }} {} \
+        text {{ font-family: 'DejaVu Sans', Verdana, sans-serif; fill: #000; stroke: #fff; \
+        stroke-width: {}; stroke-linejoin: round; paint-order: stroke }}",
+        lines.join(" "),
+        number(CLEAR_OF_WORDS * 2.0),
+    )
+}
+
+fn line_style(line: Line) -> String {
+    let Look { fill, stroke } = look(line);
+    let fill = fill.map_or_else(|| String::from("none"), grey);
+    let stroke = stroke.map_or_else(|| String::from("stroke: none"), stroke_style);
+    format!(".{} {{ fill: {fill}; {stroke} }}", class(line))
+}
+
+fn stroke_style(stroke: Stroke) -> String {
+    let dashes: Vec<String> = stroke.dashes.iter().map(|dash| number(*dash)).collect();
+    let dashes = match dashes.as_slice() {
+        [] => String::new(),
+        dashes => format!("; stroke-dasharray: {}", dashes.join(" ")),
+    };
+    format!(
+        "stroke: {}; stroke-width: {}{dashes}",
+        grey(stroke.grey),
+        number(stroke.width),
+    )
+}
+
+fn grey(grey: u8) -> String {
+    format!("#{grey:02x}{grey:02x}{grey:02x}")
+}
 
 fn element_markup(element: &Element) -> Markup {
     match element {

@@ -9,7 +9,7 @@ use std::vec::IntoIter;
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 use pelmet_packet::Packet;
 
-use crate::drawing::{LOOKS, inline};
+use crate::drawing::{self, inline};
 use crate::page::Block;
 use crate::table::Table;
 use crate::{Paper, SheetKind, blocks, title, word};
@@ -27,7 +27,9 @@ pub(crate) fn page(packet: &Packet, sheets: &[SheetKind], paper: Option<Paper>) 
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
                 title { (packet.title) }
-                style { (PreEscaped(STYLE)) (PreEscaped(LOOKS)) (paper.map_or("", printed_on)) }
+                style {
+                    (PreEscaped(STYLE)) (PreEscaped(drawing::style())) (paper.map_or("", printed_on))
+                }
             }
             body {
                 header {

@@ -1,0 +1,44 @@
+use crate::drawing::Drawing;
+use crate::drawing::tests::drawings;
+use crate::pdf::{Bookmark, Document, pdf};
+
+fn file(title: &str) -> Vec<u8> {
+    let bookmarks = vec![Bookmark {
+        title: String::from("Fenêtre"),
+        page: 1,
+    }];
+    pdf(&Document { title, bookmarks }, &drawings())
+}
+
+fn holds(file: &[u8], part: &str) -> bool {
+    file.windows(part.len())
+        .any(|bytes| bytes == part.as_bytes())
+}
+
+#[test]
+fn the_same_drawings_give_the_same_bytes_and_no_date() {
+    let file = file("Drawings");
+    assert_eq!(file, self::file("Drawings"));
+    assert!(!holds(&file, "Date"));
+}
+
+#[test]
+fn a_page_is_exactly_as_large_as_its_drawing() {
+    let letter = Drawing {
+        title: String::new(),
+        description: String::new(),
+        width: 215.9,
+        height: 279.4,
+        elements: Vec::new(),
+    };
+    let file = pdf(
+        &Document {
+            title: "Letter",
+            bookmarks: Vec::new(),
+        },
+        &[letter],
+    );
+    assert!(holds(&file, "/MediaBox[0 0 612 792]"));
+    assert!(holds(&file, "/PrintScaling/None"));
+    assert!(holds(&file, "/Lang(en)"));
+}
