@@ -410,6 +410,8 @@ pub struct Piece {
     /// The cut outline, in flat coordinates of the panel (so the top left corner is negative by
     /// the allowances). Shrinkage is in the sizes, not in this outline.
     pub outline: Shape,
+    /// The sewn line inside it: of a hemmed edge, the finished edge. In the same coordinates.
+    pub sewn: Shape,
     /// Area inside the cut outline.
     pub area: Area,
     /// Allowance at the top, the sides and the lower edge, extra length and width included.

@@ -77,6 +77,7 @@ impl Cutting<'_> {
             print_point: self.print_point(least),
             print_held_across: self.motif.is_some() && self.cloth.repeats_across(),
             outline,
+            sewn: self.shape.clone(),
         })
     }
 

@@ -1,5 +1,6 @@
 //! From the sums of a job to its packet: nothing is worked out twice, only named and printed.
 
+mod arc;
 mod band;
 mod cautions;
 mod cloth;

@@ -3,10 +3,11 @@
 use pelmet_measure::{Length, Ratio};
 use pelmet_workroom::{EdgeKind as EdgeKindMade, Piece as PieceMade, Point, Shape};
 
+use super::arc::arcs;
 use super::mark::relief;
-use super::ordinal;
 use super::printer::Printer;
-use crate::packet::{CurvedEdge, EdgeKind, OutlinePoint, SewnCorner};
+use super::{number, ordinal};
+use crate::packet::{CurvedEdge, EdgeKind, OutlinePoint, Place, SewnCorner};
 
 /// The sewn outline.
 pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {
@@ -38,38 +39,70 @@ pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {
 /// A curve is drawn by hand from points about so far apart, an inch. Common practice, no source.
 const PLOTTED_EVERY: Length = Length::INCH;
 
-/// A point of the cutting line.
+/// A point of a line on a piece.
 #[derive(Copy, Clone)]
-struct CutPoint {
+struct LinePoint {
     at: Point,
     /// Whether it lies on a curve, between two corners.
     on_curve: bool,
+    /// The number of the corner of the panel that lies there.
+    corner: Option<u32>,
 }
 
 /// The cutting line of a piece from its left edge and its top, or from its fold and its top;
 /// shrinkage included.
 pub(crate) fn cutting_line(piece: &PieceMade, printer: &Printer<'_>) -> Vec<OutlinePoint> {
-    let points = from_top_left(piece);
-    let points = if piece.on_fold {
-        from_fold(&points, piece.cut_width)
-    } else {
-        points
-    };
+    let points = line(piece, &piece.outline, |_| None);
     let mut numbers = 1_u32..;
-    points
+    let plotted = plotted(&points).into_iter();
+    let numbers = plotted.map(|plotted| plotted.then(|| numbers.next()).flatten());
+    told(&points, numbers, printer)
+}
+
+/// The sewn line of a piece, measured as its cutting line is, with the numbers of the panel's corners.
+pub(crate) fn sewn_line(
+    piece: &PieceMade,
+    panel: &Shape,
+    printer: &Printer<'_>,
+) -> Vec<OutlinePoint> {
+    let turned_over = piece.mirrored.then(|| panel.mirrored());
+    let corners = number(panel.corners.len());
+    let points = line(piece, &piece.sewn, |at| match &turned_over {
+        None => corner_at(panel, at),
+        // Walked the other way round, so its numbers run backward.
+        Some(mirrored) => {
+            corner_at(mirrored, at).map(|number| corners.saturating_add(1).saturating_sub(number))
+        }
+    });
+    told(&points, points.iter().map(|point| point.corner), printer)
+}
+
+/// The points of a line on a piece, with their numbers and the arcs they lie on.
+fn told(
+    points: &[LinePoint],
+    numbers: impl Iterator<Item = Option<u32>>,
+    printer: &Printer<'_>,
+) -> Vec<OutlinePoint> {
+    let place = |point: &LinePoint| printer.place(point.at.across, point.at.down);
+    let places: Vec<(Place, bool)> = points
         .iter()
-        .zip(plotted(&points))
-        .map(|(point, plotted)| OutlinePoint {
-            number: if plotted { numbers.next() } else { None },
-            at: printer.place(point.at.across, point.at.down),
-            on_curve: point.on_curve,
+        .map(|point| (place(point), point.on_curve))
+        .collect();
+    let arcs = arcs(&places, printer);
+    let points = places.into_iter().zip(numbers).zip(arcs);
+    points
+        .map(|(((at, on_curve), number), arc)| OutlinePoint {
+            number,
+            at,
+            on_curve,
+            arc,
         })
         .collect()
 }
 
 /// Which of the points are needed to draw the line by hand: every corner, and of each curve points
 /// at about equal distances.
-fn plotted(points: &[CutPoint]) -> Vec<bool> {
+fn plotted(points: &[LinePoint]) -> Vec<bool> {
     let mut plotted = Vec::with_capacity(points.len());
     // How far along its curve each point lies, up to the corner that ends it.
     let mut along: Vec<Length> = vec![];
@@ -133,9 +166,23 @@ pub(crate) fn edge_kind(kind: EdgeKindMade) -> EdgeKind {
     }
 }
 
+/// The points of a line that is drawn on a piece, from the edges the piece is measured from.
+fn line(piece: &PieceMade, line: &Shape, corner: impl Fn(Point) -> Option<u32>) -> Vec<LinePoint> {
+    let points = from_top_left(piece, line, corner);
+    if piece.on_fold {
+        from_fold(&points, piece.cut_width)
+    } else {
+        points
+    }
+}
+
 /// The points measured from the top left of the cut piece, stretched to its cut size: the outline
 /// itself knows nothing of shrinkage.
-fn from_top_left(piece: &PieceMade) -> Vec<CutPoint> {
+fn from_top_left(
+    piece: &PieceMade,
+    line: &Shape,
+    corner: impl Fn(Point) -> Option<u32>,
+) -> Vec<LinePoint> {
     let (least, most) = piece.outline.bounds();
     let wider = piece.cut_width.ratio_to(most.across - least.across);
     let longer = piece.cut_length.ratio_to(most.down - least.down);
@@ -143,16 +190,16 @@ fn from_top_left(piece: &PieceMade) -> Vec<CutPoint> {
         across: stretched(at.across - least.across, wider),
         down: stretched(at.down - least.down, longer),
     };
-    let outline = &piece.outline;
-    let parts = outline.corners.iter().zip(&outline.edges);
+    let parts = line.corners.iter().zip(&line.edges);
     let points = parts.flat_map(|(corner, edge)| {
         let between = edge.between().iter().map(|at| (*at, true));
         std::iter::once((corner.at, false)).chain(between)
     });
     points
-        .map(|(at, on_curve)| CutPoint {
+        .map(|(at, on_curve)| LinePoint {
             at: stretch(at),
             on_curve,
+            corner: if on_curve { None } else { corner(at) },
         })
         .collect()
 }
@@ -163,13 +210,13 @@ fn stretched(length: Length, by: Option<Ratio>) -> Length {
 
 /// The right half of a closed line, from the fold outward: it begins where the lower edge meets the
 /// fold and ends where the top edge does.
-fn from_fold(points: &[CutPoint], width: Length) -> Vec<CutPoint> {
+fn from_fold(points: &[LinePoint], width: Length) -> Vec<LinePoint> {
     let fold = width.divided(2);
     let mut half = Vec::new();
     let next = points.iter().cycle().skip(1);
     for (&from, &to) in points.iter().zip(next) {
         if from.at.across >= fold {
-            half.push(CutPoint {
+            half.push(LinePoint {
                 // Where a curve begins or ends at the fold, the half to draw has a corner.
                 on_curve: from.on_curve && from.at.across != fold,
                 ..from
@@ -177,9 +224,10 @@ fn from_fold(points: &[CutPoint], width: Length) -> Vec<CutPoint> {
         }
         let (from, to) = (from.at, to.at);
         if (from.across < fold) != (to.across < fold) && from.across != fold && to.across != fold {
-            half.push(CutPoint {
+            half.push(LinePoint {
                 at: crossing(from, to, fold),
                 on_curve: false,
+                corner: None,
             });
         }
     }

@@ -74,8 +74,9 @@ pub(crate) fn panel(bench: Bench<'_>) -> Panel {
 fn pieces(bench: Bench<'_>) -> Vec<Piece> {
     let HungPanel { order, made, .. } = bench.hung;
     let pieces = made.pieces.iter();
+    let (fabrics, printer) = (bench.fabrics, bench.printer);
     pieces
-        .map(|made| piece::piece(&order.name, made, bench.fabrics, bench.printer))
+        .map(|piece| piece::piece(&order.name, piece, &made.shape, fabrics, printer))
         .collect()
 }
 

@@ -4,17 +4,19 @@ use num_traits::{CheckedMul, Signed};
 use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_workroom::{
     Allowance, EdgeKind as EdgeKindMade, Fabric, JoinedWidths as JoinedMade, Layer,
-    Piece as PieceMade,
+    Piece as PieceMade, Shape,
 };
 
 use super::band;
-use super::outline::{cutting_line, edge_kind};
+use super::outline::{cutting_line, edge_kind, sewn_line};
 use super::printer::Printer;
 use crate::packet::{CutAllowance, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, Piece};
 
+/// A piece of a panel of that name and of that sewn shape.
 pub(crate) fn piece(
     panel: &str,
     made: &PieceMade,
+    shape: &Shape,
     fabrics: &[Fabric],
     printer: &Printer<'_>,
 ) -> Piece {
@@ -50,6 +52,7 @@ pub(crate) fn piece(
             MeasuredFrom::LeftEdge
         },
         outline: cutting_line(made, printer),
+        sewn: sewn_line(made, shape, printer),
         area: printer.surface(made.area),
         joined: made
             .joined

@@ -30,7 +30,8 @@ pub use panel::{
     CurvedEdge, Fastener, HangRange, Panel, PrintFollowed, SewnCorner, TapeRun, Tolerance,
 };
 pub use piece::{
-    CutAllowance, EdgeKind, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, OutlinePoint, Piece,
+    Arc, CutAllowance, EdgeKind, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, OutlinePoint,
+    Piece,
 };
 pub use pleat::{
     Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch, TurnOfCloth,

@@ -39,6 +39,9 @@ pub struct Piece {
     pub outline_from: MeasuredFrom,
     /// The line the shears follow, point by point; of a piece cut on the fold, the half to draw.
     pub outline: Vec<OutlinePoint>,
+    /// The sewn line inside it, measured from the same edges; of a hemmed edge, the finished edge. A
+    /// corner of the panel's sewn outline has its number there.
+    pub sewn: Vec<OutlinePoint>,
     /// Area inside the whole cutting line, before shrinkage is added.
     pub area: Surface,
     /// The strips and seams, for a piece joined from several widths of cloth.
@@ -94,7 +97,7 @@ pub enum MeasuredFrom {
     Fold,
 }
 
-/// A point of the cutting line: a corner, or one of the points between which a curve may be drawn as
+/// A point of a line on a piece: a corner, or one of the points between which a curve may be drawn as
 /// straight lines.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct OutlinePoint {
@@ -105,6 +108,22 @@ pub struct OutlinePoint {
     pub at: Place,
     /// Whether it lies on a curve, between two corners.
     pub on_curve: bool,
+    /// The arc of a circle that begins there, where one does.
+    pub arc: Option<Arc>,
+}
+
+/// An arc of a circle along a line, as a compass, a string or a plotter draws it.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Arc {
+    /// How many of the points that follow lie on it; the last of them is its end.
+    pub points: u32,
+    /// The centre of its circle, measured from the same edges as its points.
+    pub centre: Place,
+    /// The radius of its circle.
+    pub radius: Measure,
+    /// The tangent of a quarter of the angle it turns through, positive where it bends away from the
+    /// cloth.
+    pub bulge: f64,
 }
 
 /// How a piece is joined from several widths of cloth.
