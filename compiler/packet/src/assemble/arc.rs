@@ -187,7 +187,7 @@ mod tests {
 
     /// A piece whose lower edge runs over these spots, from its left side to its right one.
     fn piece(curve: &[Spot]) -> Vec<(Place, bool)> {
-        let (first, last) = (curve[0], curve[curve.len() - 1]);
+        let (first, last) = (*curve.first().unwrap(), *curve.last().unwrap());
         let mut points = vec![(place((first.0, -500.0)), false)];
         let is_between = |spot: &Spot| *spot != first && *spot != last;
         points.extend(curve.iter().map(|spot| (place(*spot), is_between(spot))));
