@@ -53,12 +53,14 @@ window bay: valance {{ rod: pole }}
 }
 
 fn front(packet: &Packet) -> &Panel {
-    &packet.windows[0].panels[0]
+    let panels = packet.windows.iter().flat_map(|window| &window.panels);
+    panels.last().unwrap_or_else(|| panic!("no panel"))
 }
 
 fn piece(panel: &Panel, layer: LayerKind) -> &Piece {
     let mut pieces = panel.pieces.iter();
-    pieces.find(|piece| piece.layer == layer).unwrap()
+    let found = pieces.find(|piece| piece.layer == layer);
+    found.unwrap_or_else(|| panic!("no {layer:?}"))
 }
 
 fn in_inches(point: &OutlinePoint) -> (f64, f64) {
