@@ -5,14 +5,15 @@ use pelmet_packet::packet::{
     FoldedEdge, FoldedPanel, LayerKind, Layers, LiningSeen, Panel, Place, Run, Seen, Window,
 };
 
+use crate::drawing;
 use crate::page::Page;
 use crate::table::{Column, Table};
 use crate::words::{counted, counted_of, finished};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
-    let panels = packet.windows.iter().flat_map(|window| &window.panels);
-    if panels.filter_map(pleated).next().is_none() {
-        page.paragraph("No panel of this job is folded.");
+    let mut panels = packet.windows.iter().flat_map(|window| &window.panels);
+    if !panels.any(is_pleated) {
+        page.paragraph("No panel of this job is pleated.");
         return;
     }
     page.paragraph(
@@ -27,7 +28,7 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
 /// How many layers lie over one another at most; nothing for a panel that hangs flat, or that
 /// folding alone does not bring to its width.
 pub(crate) fn thickest(panel: &Panel) -> Option<String> {
-    pleated(panel)?;
+    folded(panel)?;
     let thick = panel
         .thickest_stack
         .as_ref()
@@ -51,19 +52,16 @@ pub(crate) fn turn_of_cloth(panel: &Panel) -> Option<String> {
 }
 
 fn print_window(window: &Window, page: &mut Page) {
-    let pleated = window
-        .panels
-        .iter()
-        .filter_map(|panel| Some((panel, pleated(panel)?)));
-    for (number, (panel, folded)) in pleated.enumerate() {
+    let pleated = window.panels.iter().filter(|panel| is_pleated(panel));
+    for (number, panel) in pleated.enumerate() {
         if number == 0 {
             page.heading(&format!("Window {}", window.name));
         }
-        print_panel(panel, folded, page);
+        print_panel(panel, page);
     }
 }
 
-fn print_panel(panel: &Panel, folded: &FoldedPanel, page: &mut Page) {
+fn print_panel(panel: &Panel, page: &mut Page) {
     page.paragraph(&format!(
         "Panel {}: {} flat, {}, {}.",
         panel.name,
@@ -71,8 +69,19 @@ fn print_panel(panel: &Panel, folded: &FoldedPanel, page: &mut Page) {
         finished(panel),
         counted(panel.stretches.len(), "stretch", "stretches"),
     ));
+    for drawing in drawing::folding(panel) {
+        page.drawing(drawing);
+    }
     page.table(&stretches(panel));
     page.blank();
+    match folded(panel) {
+        Some(folded) => print_folded(panel, folded, page),
+        None => page.item("Cloth that is drawn up stands out from the panel; its stretch keeps less than its width."),
+    }
+}
+
+/// What is known of a panel that folding alone brings to its width.
+fn print_folded(panel: &Panel, folded: &FoldedPanel, page: &mut Page) {
     let seen = folded.seen.as_ref();
     let items = turn_of_cloth(panel)
         .into_iter()
@@ -108,7 +117,11 @@ fn stretches(panel: &Panel) -> Table {
     table
 }
 
-fn pleated(panel: &Panel) -> Option<&FoldedPanel> {
+fn is_pleated(panel: &Panel) -> bool {
+    !panel.pleats.is_empty()
+}
+
+fn folded(panel: &Panel) -> Option<&FoldedPanel> {
     let folded = panel.folded.as_ref()?;
     (!panel.creases.is_empty()).then_some(folded)
 }

@@ -5,7 +5,9 @@
 
 use pelmet_packet::packet::{FoldedPanel, Panel, Place, Row, RowPanel, SewnCorner, Window};
 
-use super::{Align, Drawing, Line, Point, SCALE, Size, at, clip, fits, paper, rectangle};
+use super::{
+    Align, Drawing, Line, Point, SCALE, Size, at, clip, dimension, fits, paper, rectangle,
+};
 
 /// What is left free around the row.
 const LEFT: f64 = 26.0;
@@ -184,7 +186,7 @@ impl Front<'_> {
         for (hangs, left) in places(row) {
             let width = paper(&hangs.finished_width);
             let span = (self.left + left, self.left + left + width);
-            tell_span(
+            dimension::above(
                 span,
                 self.heading - 5.0,
                 &hangs.finished_width.text,
@@ -196,7 +198,7 @@ impl Front<'_> {
             }
         }
         let whole = (self.left, self.left + paper(&row.covered));
-        tell_span(whole, self.heading - 15.0, &row.covered.text, drawing);
+        dimension::above(whole, self.heading - 15.0, &row.covered.text, drawing);
     }
 
     /// The drop of the panel at the left end.
@@ -204,14 +206,9 @@ impl Front<'_> {
         let Some(Hung { panel, left }) = self.hung().into_iter().next() else {
             return;
         };
-        let (x, top) = (left - 4.0, self.heading);
-        let foot = top + paper(&panel.drop);
-        drawing.line(
-            Line::Measure,
-            [at(x + 1.5, top), at(x, top), at(x, foot), at(x + 1.5, foot)],
-        );
-        let middle = at(x - 1.5, (top + foot) / 2.0 + 1.0);
-        drawing.words(middle, Align::Right, Size::Plain, &*panel.drop.text);
+        let top = self.heading;
+        let drop = (top, top + paper(&panel.drop));
+        dimension::left_of(drop, left - 4.0, &panel.drop.text, drawing);
     }
 
     /// Every panel in words and what the lines mean; gives where the words end.
@@ -268,14 +265,4 @@ fn places(row: &Row) -> impl Iterator<Item = (&RowPanel, f64)> {
 fn corner_and_curve(corner: &SewnCorner) -> impl Iterator<Item = &Place> {
     let curve = corner.curve.iter().flat_map(|curve| &curve.between);
     std::iter::once(&corner.at).chain(curve)
-}
-
-/// A measure between two places across, its words above the line.
-fn tell_span((from, to): (f64, f64), y: f64, text: &str, drawing: &mut Drawing) {
-    let ends = [at(from, y + 1.5), at(from, y), at(to, y), at(to, y + 1.5)];
-    drawing.line(Line::Measure, ends);
-    if fits(text, Size::Plain, to - from) {
-        let middle = at((from + to) / 2.0, y - 1.2);
-        drawing.words(middle, Align::Middle, Size::Plain, text);
-    }
 }

@@ -39,6 +39,13 @@ pub(crate) fn look(line: Line) -> Look {
         Line::Opening => filled(0xf2, dashed(0.35, &[1.6, 1.0])),
         Line::Support => drawn(solid(1.1)),
         Line::Fold => drawn(dashed(THIN, &[3.0, 1.0, 0.6, 1.0])),
+        Line::Sewn => drawn(dashed(THIN, &[2.0, 1.0])),
+        Line::Centre => drawn(dashed(0.2, &[7.0, 1.2])),
+        Line::FoldAway => drawn(dashed(THIN, &[1.0, 0.8])),
+        Line::Hidden => area(0xde),
+        Line::Turned => area(0xbd),
+        Line::Edge => drawn(solid(0.5)),
+        Line::Move => drawn(solid(0.3)),
         Line::Repeat => drawn(Stroke {
             grey: 0x55,
             ..dashed(0.2, &[0.1, 1.1])

@@ -4,15 +4,20 @@
 //! a line means is said by its [`Line`]; how it looks is for the writer.
 
 mod clip;
+mod dimension;
 mod elevation;
+mod folding;
 mod layout;
 mod looks;
 mod number;
+mod scale;
 mod svg;
 
 pub(crate) use elevation::elevation;
+pub(crate) use folding::folding;
 pub(crate) use layout::layout;
 pub(crate) use looks::{CLEAR_OF_WORDS, Look, Stroke, look};
+pub(crate) use scale::{PAGE_HEIGHT, PAGE_WIDTH, Scale};
 pub(crate) use svg::{inline, style, svg};
 
 use pelmet_lettering::Weight;
@@ -53,6 +58,13 @@ pub(crate) enum Element {
     },
 }
 
+impl Element {
+    /// Whether it is drawn with a line that means this.
+    pub(crate) fn is_of(&self, meaning: Line) -> bool {
+        matches!(self, Self::Path { line, .. } if *line == meaning)
+    }
+}
+
 /// A place on the paper.
 #[derive(Copy, Clone, PartialEq, Debug)]
 pub(crate) struct Point {
@@ -69,8 +81,22 @@ pub(crate) enum Line {
     Selvage,
     /// Where the shears go.
     Cut,
-    /// Where cloth is folded.
+    /// Where cloth is sewn; of a hem, its finished edge.
+    Sewn,
+    /// The middle of a panel or a piece.
+    Centre,
+    /// Where cloth is folded; where it matters which way, with its ridge toward whoever looks.
     Fold,
+    /// Where cloth is folded with its ridge away from whoever looks.
+    FoldAway,
+    /// An area of cloth that something lies over.
+    Hidden,
+    /// An area of cloth that is turned over.
+    Turned,
+    /// Cloth seen on its edge.
+    Edge,
+    /// An arrow along which cloth is brought.
+    Move,
     /// Cloth as it hangs, its face to the room.
     Face,
     /// Cloth turned over.
@@ -89,11 +115,18 @@ pub(crate) enum Line {
 
 impl Line {
     /// Every kind of line.
-    pub(crate) const ALL: [Self; 11] = [
+    pub(crate) const ALL: [Self; 18] = [
         Self::Waste,
         Self::Selvage,
         Self::Cut,
+        Self::Sewn,
+        Self::Centre,
         Self::Fold,
+        Self::FoldAway,
+        Self::Hidden,
+        Self::Turned,
+        Self::Edge,
+        Self::Move,
         Self::Face,
         Self::Lining,
         Self::Opening,
@@ -159,11 +192,21 @@ impl Drawing {
         let mut y = first.y;
         for (line, meaning) in meanings {
             let (from, to) = (at(first.x, y - 2.0), at(first.x + 10.0, y));
-            match line {
-                Line::Fold | Line::Repeat => {
-                    self.line(line, [at(from.x, y - 1.0), at(to.x, y - 1.0)]);
+            if look(line).fill.is_some() {
+                self.shape(line, rectangle(from, to));
+            } else {
+                let y = y - 1.0;
+                self.line(line, [at(from.x, y), at(to.x, y)]);
+                if line == Line::Move {
+                    self.line(
+                        line,
+                        [
+                            at(to.x - 1.4, y - 0.8),
+                            at(to.x, y),
+                            at(to.x - 1.4, y + 0.8),
+                        ],
+                    );
                 }
-                _ => self.shape(line, rectangle(from, to)),
             }
             self.words(at(first.x + 13.0, y), Align::Left, Size::Small, meaning);
             y += Size::Small.millimetres() * 1.6;
@@ -198,14 +241,19 @@ pub(crate) fn paper(length: &Measure) -> f64 {
 
 /// Whether words of this size have room in a width.
 pub(crate) fn fits(text: &str, size: Size, width: f64) -> bool {
-    Weight::Plain.width(text) * size.millimetres() <= width
+    width_of(text, size) <= width
+}
+
+/// How wide words of this size are, in millimetres.
+pub(crate) fn width_of(text: &str, size: Size) -> f64 {
+    Weight::Plain.width(text) * size.millimetres()
 }
 
 #[cfg(test)]
 pub(crate) mod tests {
     use pelmet_packet::Packet;
 
-    use super::{Drawing, Element, Line, Point, elevation, layout};
+    use super::{Drawing, Element, Line, Point, elevation, folding, layout};
 
     /// The packets of the examples.
     pub(crate) fn packets() -> [Packet; 3] {
@@ -222,12 +270,14 @@ pub(crate) mod tests {
         let drawn = |packet: Packet| {
             let windows: Vec<Drawing> = packet.windows.iter().map(elevation).collect();
             let cloths: Vec<Drawing> = packet.cloths.iter().map(layout).collect();
-            [windows, cloths].concat()
+            let panels = packet.windows.iter().flat_map(|window| &window.panels);
+            let foldings: Vec<Drawing> = panels.flat_map(folding).collect();
+            [windows, cloths, foldings].concat()
         };
         packets().into_iter().flat_map(drawn).collect()
     }
 
-    fn points(drawing: &Drawing) -> Vec<Point> {
+    pub(crate) fn points(drawing: &Drawing) -> Vec<Point> {
         let points = drawing.elements.iter().flat_map(|element| match element {
             Element::Path { points, .. } => points.clone(),
             Element::Words { at, .. } => vec![*at],
