@@ -1,6 +1,9 @@
 //! How much work a search for a better layout may do.
 
+use pelmet_measure::Length;
+
 use crate::Piece;
+use crate::watch::Watched;
 
 /// A budget for the search, in steps: a step is one look at how two pieces lie to each other.
 ///
@@ -60,20 +63,30 @@ impl Effort {
 }
 
 /// What is left of an effort.
-pub(crate) struct Steps {
+pub(crate) struct Steps<'search> {
     left: u64,
+    watched: &'search Watched<'search>,
 }
 
-impl Steps {
-    /// The steps of an effort.
-    pub(crate) fn of(effort: Effort) -> Steps {
-        Steps { left: effort.0 }
+impl<'search> Steps<'search> {
+    /// The steps of an effort, for a search that is watched.
+    pub(crate) fn of(effort: Effort, watched: &'search Watched<'search>) -> Steps<'search> {
+        Steps {
+            left: effort.0,
+            watched,
+        }
     }
 
     /// Uses so many steps.
     pub(crate) fn spend(&mut self, steps: usize) {
         let steps = u64::try_from(steps).unwrap_or(u64::MAX);
         self.left = self.left.saturating_sub(steps);
+        self.watched.spend(steps);
+    }
+
+    /// Tells whoever watches of a layout that buys so much.
+    pub(crate) fn found(&self, bought: Length) {
+        self.watched.found(bought);
     }
 
     /// How many are left.
@@ -81,13 +94,13 @@ impl Steps {
         self.left
     }
 
-    /// Whether none are left.
+    /// Whether none are left, or the search is broken off.
     pub(crate) fn are_spent(&self) -> bool {
-        self.left == 0
+        self.left == 0 || self.watched.is_stopped()
     }
 
     /// Takes a part of what is left away, to be spent on its own.
-    pub(crate) fn part(&mut self, numerator: u64, denominator: u64) -> Steps {
+    pub(crate) fn part(&mut self, numerator: u64, denominator: u64) -> Steps<'search> {
         let part = self
             .left
             .saturating_mul(numerator)
@@ -95,7 +108,10 @@ impl Steps {
             .unwrap_or(self.left)
             .min(self.left);
         self.left = self.left.saturating_sub(part);
-        Steps { left: part }
+        Steps {
+            left: part,
+            watched: self.watched,
+        }
     }
 
     /// Gives back what a part did not spend.

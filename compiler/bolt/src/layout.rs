@@ -23,6 +23,8 @@ pub struct Layout {
     pub rule_of_thumb: Length,
     /// A length no layout can beat: never more than `exact`.
     pub at_least: Length,
+    /// Whether the search for a shorter layout was broken off by whoever watched it.
+    pub stopped_early: bool,
 }
 
 impl Layout {
@@ -117,6 +119,7 @@ impl Arrangement {
             bought,
             rule_of_thumb,
             at_least,
+            stopped_early: false,
         }
     }
 }

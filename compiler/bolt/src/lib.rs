@@ -24,12 +24,14 @@ mod slabs;
 mod slots;
 mod space;
 mod trouble;
+mod watch;
 
 pub use check::check;
 pub use cloth::{Cloth, Piece};
 pub use effort::Effort;
 pub use fault::{Direction, Fault};
-pub use lay::{lay, lay_with};
+pub use lay::{lay, lay_watched, lay_with};
 pub use layout::{BoltUsed, Layout, Placed};
 pub use outline::{Corner, MAXIMUM_OUTLINE_CORNERS, Outline};
 pub use trouble::{LayoutTrouble, MAXIMUM_PIECES};
+pub use watch::{Progress, Watch};

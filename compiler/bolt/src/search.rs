@@ -28,7 +28,7 @@ use self::goal::Goal;
 use self::orders::{Way, best_order};
 use self::overlaps::without_overlaps;
 use crate::cut::Cut;
-use crate::effort::{Effort, Steps};
+use crate::effort::Steps;
 use crate::{Cloth, Piece, Placed};
 
 /// With more pieces than these the search would not come far, and shelves waste little.
@@ -59,9 +59,9 @@ pub(crate) fn improved(
     cuts: &[Cut],
     placed: &[Placed],
     at_least: Length,
-    effort: Effort,
+    mut steps: Steps,
 ) -> Vec<Placed> {
-    if cuts.len() > MOST_SEARCHED || effort == Effort::NONE {
+    if cuts.len() > MOST_SEARCHED || steps.are_spent() {
         return placed.to_vec();
     }
     let forms = Forms::of(cloth, pieces, cuts);
@@ -76,7 +76,6 @@ pub(crate) fn improved(
         dice: Dice::new(),
         best: start,
     };
-    let mut steps = Steps::of(effort);
     let counted = forms.counted();
     let (numerator, denominator) = if forms.are_shaped() { (1, 8) } else { (3, 4) };
     let mut part = steps.part(numerator, denominator);
@@ -131,7 +130,7 @@ impl<'forms> Search<'_, 'forms> {
         {
             steps.spend(1);
             match laid_within(self.goal.cloth, forms, end, width, steps) {
-                Some(laid) => self.best = laid,
+                Some(laid) => self.keep(laid, steps),
                 None => too_short = end,
             }
         }
@@ -169,13 +168,18 @@ impl<'forms> Search<'_, 'forms> {
             let found = without_overlaps(cloth, &self.best, end, dice, &mut attempt);
             steps.give_back(&attempt);
             if let Some(laid) = found {
-                self.best = laid;
+                self.keep(laid, steps);
                 saving = saving.saturating_mul(2);
             } else {
                 failures = failures.saturating_add(u32::from(saving == 1));
                 saving = 1;
             }
         }
+    }
+
+    fn keep(&mut self, laid: Vec<Laid<'forms>>, steps: &Steps) {
+        steps.found(self.goal.cost(&laid).bought);
+        self.best = laid;
     }
 
     fn is_over(&self, steps: &Steps) -> bool {

@@ -78,6 +78,7 @@ fn sound() -> Layout {
         bought: mm(2900),
         rule_of_thumb: mm(4000),
         at_least: mm(1500),
+        stopped_early: false,
     }
 }
 
@@ -430,7 +431,7 @@ proptest! {
             .into_iter()
             .map(|(exact, bought)| BoltUsed { exact, bought })
             .collect();
-        let layout = Layout { placed, bolts, exact, bought, rule_of_thumb, at_least };
+        let layout = Layout { placed, bolts, exact, bought, rule_of_thumb, at_least, stopped_early: false };
         let _ = check(&cloth, &pieces, &layout);
     }
 }

@@ -1,5 +1,6 @@
 //! What a command says, and where it says it.
 
+use std::collections::BTreeSet;
 use std::io::{self, IsTerminal, Write};
 
 use clap::CommandFactory;
@@ -22,6 +23,7 @@ pub struct Console {
     outcome: Outcome,
     reports_are_the_product: bool,
     progress: Progress,
+    remarked: BTreeSet<&'static str>,
 }
 
 impl Console {
@@ -33,6 +35,7 @@ impl Console {
             outcome: Outcome::Sound,
             reports_are_the_product: false,
             progress: Progress::new(usize::from(display.width)),
+            remarked: BTreeSet::new(),
         }
     }
 
@@ -61,6 +64,13 @@ impl Console {
     /// Says something beside the product, on standard error.
     pub fn remark(&mut self, text: &str) {
         self.write(&mut io::stderr().lock(), text);
+    }
+
+    /// Says something beside the product, but not a second time.
+    pub fn remark_once(&mut self, text: &'static str) {
+        if self.remarked.insert(text) {
+            self.remark(text);
+        }
     }
 
     /// Takes the reports of one run; see [`Reports::absorb`].

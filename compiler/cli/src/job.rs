@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use pelmet_design::{Project, load};
 use pelmet_diagnostics::{Diagnostic, codes, listed};
-use pelmet_packet::{Built, Checked, build_with, check};
+use pelmet_packet::{Built, Checked, Watch, build_with, check};
 
 use crate::folder::Folder;
 use crate::write::folder_of;
@@ -55,8 +55,9 @@ impl Job {
     }
 
     /// Compiles the design, with so many times the usual effort for layouts that buy less.
-    pub fn build(&self, effort: u32) -> Built {
-        build_with(effort, &self.main, &self.folder)
+    /// `watch` is told how far each search has come, and may break it off.
+    pub fn build(&self, effort: u32, watch: &mut Watch<'_>) -> Built {
+        build_with(effort, &self.main, &self.folder, watch)
     }
 
     /// The text of the main file.

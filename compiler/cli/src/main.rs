@@ -17,6 +17,7 @@ mod choosing;
 mod command;
 mod console;
 mod folder;
+mod interrupt;
 mod job;
 mod outcome;
 mod progress;

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_bolt::{Cloth, Effort, Fault, Layout, LayoutTrouble};
+use pelmet_bolt::{Cloth, Effort, Fault, Layout, LayoutTrouble, Watch};
 use pelmet_measure::{Length, Style};
 use pelmet_workroom::{
     Fabric, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Strip, Way, WindowOrder, Work,
@@ -80,15 +80,16 @@ pub fn cloths_to_lay(job: &Job, work: &Work, style: &Style) -> Vec<ClothToLay> {
 }
 
 impl ClothToLay {
-    /// Lays every piece, with so many times the usual effort. A layout that the independent checker does not pass is not used.
+    /// Lays every piece, with so many times the usual effort, unless `watch` breaks the search off. A
+    /// layout that the independent checker does not pass is not used.
     ///
     /// # Errors
     ///
     /// Why the pieces cannot be laid; the piece it names is an index into [`ClothToLay::cuts`].
-    pub fn lay(&self, effort: u32) -> Result<Layout, LayoutTrouble> {
+    pub fn lay(&self, effort: u32, watch: &mut Watch<'_>) -> Result<Layout, LayoutTrouble> {
         let pieces = self.pieces();
         let effort = Effort::usual_for(&pieces).times(effort.into());
-        let layout = pelmet_bolt::lay_with(&self.cloth, &pieces, effort)?;
+        let layout = pelmet_bolt::lay_watched(&self.cloth, &pieces, effort, watch)?;
         if self.faults(&layout).is_empty() {
             Ok(layout)
         } else {

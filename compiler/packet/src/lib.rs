@@ -9,9 +9,11 @@ mod cut_line;
 mod lay;
 pub mod packet;
 mod schema;
+mod watch;
 
 pub use assemble::{Parts, assemble};
 pub use build::{Built, Checked, MAXIMUM_MISTAKES_TOLD, build, build_with, check};
 pub use lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 pub use packet::{FORMAT, Packet};
 pub use schema::schema;
+pub use watch::{Search, Watch};

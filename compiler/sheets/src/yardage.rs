@@ -22,6 +22,9 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
         page.heading(&cloth.name);
         page.paragraph(&about(cloth));
         page.paragraph(&to_buy(cloth));
+        if cloth.search_stopped {
+            page.paragraph(STOPPED);
+        }
         if let Some(print_line) = &cloth.print_line {
             page.paragraph(&where_to_begin(&print_line.text));
         }
@@ -36,6 +39,9 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
         page.drawing(drawing::layout(cloth));
     }
 }
+
+const STOPPED: &str = "The search for a shorter layout was stopped before its end: this is the \
+    shortest it had found. Build again and let it end before you buy.";
 
 const NESTED: &str = "Some pieces lie within one another's width and length. Trace their outlines \
     before any of them is cut, and cut along these.";

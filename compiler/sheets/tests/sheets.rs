@@ -72,6 +72,20 @@ fn the_winter_garden_at_three_widths() {
 }
 
 #[test]
+fn a_layout_whose_search_was_stopped_says_so() {
+    let mut packet = winter_garden();
+    let told = |packet: &Packet| {
+        let yardage = sheet(packet, SheetKind::Yardage, TextOptions::default());
+        yardage.matches("was stopped before its end").count()
+    };
+    assert_eq!(told(&packet), 0);
+    if let Some(cloth) = packet.cloths.first_mut() {
+        cloth.search_stopped = true;
+    }
+    assert_eq!(told(&packet), 1);
+}
+
+#[test]
 fn no_line_is_wider_than_asked_nor_ends_in_a_blank() {
     for packet in [reading_room(), winter_garden()] {
         for width in MINIMUM_WIDTH..132 {

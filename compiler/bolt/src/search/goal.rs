@@ -22,7 +22,8 @@ pub(super) struct Goal<'cloth> {
 /// pieces lie from the start of the bolts.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
 pub(super) struct Cost {
-    bought: Length,
+    /// What it buys, of all bolts together.
+    pub bought: Length,
     exact: Length,
     spread: Length,
     /// The longest length used of one bolt.

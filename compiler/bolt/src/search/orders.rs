@@ -40,6 +40,7 @@ pub(super) fn best_order<'forms>(
             && goal.cost(&laid) <= best_cost
         {
             (best_cost, best_order, best) = (goal.cost(&laid), order, laid);
+            steps.found(best_cost.bought);
         }
     }
     let mut climb = Climb {
@@ -58,6 +59,7 @@ pub(super) fn best_order<'forms>(
         };
         if climb.cost < best_cost {
             (best_cost, best_order, best) = (climb.cost, climb.order.clone(), laid);
+            steps.found(best_cost.bought);
         }
     }
     best

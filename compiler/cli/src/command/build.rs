@@ -10,6 +10,7 @@ use pelmet_sheets::{Choice, PacketFile, is_of_a_packet, text};
 use super::built;
 use crate::choosing::Choosing;
 use crate::console::Console;
+use crate::interrupt;
 use crate::job::Job;
 use crate::write::replace_folder;
 
@@ -31,6 +32,8 @@ pub struct Build {
     #[command(flatten)]
     choosing: Choosing,
     /// Search so many times as long for layouts that buy less cloth
+    ///
+    /// Ctrl-C stops the search and keeps the shortest layouts found until then; the sheets say so.
     #[arg(long, value_name = "TIMES", default_value_t = 1, value_parser = value_parser!(u32).range(1..=1000))]
     effort: u32,
     /// Print no sheets
@@ -44,6 +47,7 @@ impl Build {
             console.misused("--out names the packet of one design, and there are several");
             return;
         }
+        interrupt::listen();
         for file in &self.files {
             match Job::open(file) {
                 Ok(job) => self.build(&job, file, console),

@@ -8,9 +8,13 @@ mod fix;
 mod format;
 mod new;
 
+use std::ops::ControlFlow;
+
 use clap::Subcommand;
+use pelmet_packet::Search;
 
 use crate::console::Console;
+use crate::interrupt;
 use crate::job::Job;
 use crate::outcome::Outcome;
 
@@ -53,9 +57,31 @@ fn check(job: &Job, console: &mut Console) {
     });
 }
 
+/// Tells how far a search for a shorter layout has come, and lets it go on until Ctrl-C is pressed.
+fn lay_on(search: &Search<'_>, console: &mut Console) -> ControlFlow<()> {
+    if interrupt::is_asked_to_stop() {
+        console.remark_once(STOPPING);
+        return ControlFlow::Break(());
+    }
+    let Search {
+        cloth,
+        progress,
+        bought,
+    } = search;
+    let part = progress.spent.saturating_mul(100);
+    let part = part.checked_div(progress.allowed).unwrap_or(100).min(100);
+    console.progress().tell(&format!(
+        "laying out {cloth}: {part} % of the search, {bought} to buy so far (Ctrl-C stops it)"
+    ));
+    ControlFlow::Continue(())
+}
+
+const STOPPING: &str = "The search for shorter layouts is stopped; the shortest found so far are \
+    kept. Ctrl-C once more ends the program.\n";
+
 /// Compiles a job and takes its reports; gives the packet of a sound one.
 fn built(job: &Job, effort: u32, console: &mut Console) -> Option<pelmet_packet::Packet> {
-    let built = job.build(effort);
+    let built = job.build(effort, &mut |search| lay_on(search, console));
     if built.main.is_none() {
         console.worsen(Outcome::NotCarriedOut);
     }

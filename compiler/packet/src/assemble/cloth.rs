@@ -63,6 +63,7 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
         rule_of_thumb: printer.bought(layout.rule_of_thumb),
         at_least: printer.at_least(layout.at_least),
         cannot_be_beaten: layout.cannot_be_beaten(&laid.to_lay.cloth),
+        search_stopped: layout.stopped_early,
         bolts: bolts(&layout.bolts, printer),
         price: fabric.price.as_ref().map(|stated| price(stated, printer)),
         cost: cost.map(|money| printer.amount(money)),

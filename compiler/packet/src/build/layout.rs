@@ -1,6 +1,6 @@
 //! Laying every cloth out, and what there is to say against it.
 
-use pelmet_bolt::{Fault, LayoutTrouble};
+use pelmet_bolt::{Fault, LayoutTrouble, Progress};
 use pelmet_design::{Design, ExpectedSubject};
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
@@ -9,6 +9,7 @@ use pelmet_workroom::Work;
 use super::Purpose;
 use super::broken::Broken;
 use crate::lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
+use crate::watch::{Search, Watch};
 
 /// Lays every cloth that something is cut from. Every layout is checked by the independent checker
 /// before anything is made of it.
@@ -18,6 +19,7 @@ pub(crate) fn lay_all(
     design: &Design,
     work: &Work,
     purpose: Purpose,
+    watch: &mut Watch<'_>,
     found: &mut Vec<Diagnostic>,
 ) -> Vec<LaidCloth> {
     cloths_to_lay(&design.job, work, &design.style)
@@ -27,9 +29,16 @@ pub(crate) fn lay_all(
                 design,
                 to_lay: &to_lay,
             };
+            let mut watch = |progress: &Progress| {
+                watch(&Search {
+                    cloth: cloth.name(),
+                    bought: &design.style.bolt(progress.bought),
+                    progress: *progress,
+                })
+            };
             let laid = match purpose {
-                Purpose::Packet { effort } => to_lay.lay(effort),
-                Purpose::Reports if is_expected(design, to_lay.fabric) => to_lay.lay(1),
+                Purpose::Packet { effort } => to_lay.lay(effort, &mut watch),
+                Purpose::Reports if is_expected(design, to_lay.fabric) => to_lay.lay(1, &mut watch),
                 Purpose::Reports => to_lay.lay_quickly(),
             };
             match laid {

@@ -13,6 +13,7 @@ use pelmet_workroom::{Work, work};
 
 use crate::lay::LaidCloth;
 use crate::packet::Expectation;
+use crate::watch::{Watch, unwatched};
 use crate::{Packet, Parts, assemble};
 use broken::Broken;
 use judge::Judge;
@@ -70,15 +71,20 @@ pub(crate) enum Purpose {
 /// No step stops at a mistake, so that one run finds all of them; and a mistake is told once, where
 /// it was made, so whatever depends on it stays silent.
 pub fn check(main: &str, project: &dyn Project) -> Checked {
-    check_for(Purpose::Reports, main, project)
+    check_for(Purpose::Reports, main, project, &mut unwatched)
 }
 
-fn check_for(purpose: Purpose, main: &str, project: &dyn Project) -> Checked {
+fn check_for(
+    purpose: Purpose,
+    main: &str,
+    project: &dyn Project,
+    watch: &mut Watch<'_>,
+) -> Checked {
     let loaded = load(main, project);
     let resolved = resolve(&loaded);
     let mut found = loaded.diagnostics;
     found.extend(resolved.diagnostics);
-    let answer = answer(resolved.design, purpose, &mut found);
+    let answer = answer(resolved.design, purpose, watch, &mut found);
     let mut diagnostics = Diagnostics::new();
     diagnostics.extend(found);
     Checked {
@@ -91,13 +97,14 @@ fn check_for(purpose: Purpose, main: &str, project: &dyn Project) -> Checked {
 
 /// Builds the packet of a design that has been checked and found sound.
 pub fn build(main: &str, project: &dyn Project) -> Built {
-    build_with(1, main, project)
+    build_with(1, main, project, &mut unwatched)
 }
 
 /// Builds the packet of a design as [`build`] does, and looks for layouts that buy less with so many
-/// times the usual effort.
-pub fn build_with(effort: u32, main: &str, project: &dyn Project) -> Built {
-    let mut checked = check_for(Purpose::Packet { effort }, main, project);
+/// times the usual effort. `watch` is told how far each search has come, and may break it off; the
+/// best layout found until then is used.
+pub fn build_with(effort: u32, main: &str, project: &dyn Project, watch: &mut Watch<'_>) -> Built {
+    let mut checked = check_for(Purpose::Packet { effort }, main, project, watch);
     let answer = checked.answer.as_ref();
     let packet = answer.and_then(|answer| answer.packet(&checked.diagnostics));
     if let (Some(answer), None) = (answer, &packet) {
@@ -126,10 +133,15 @@ fn up_to_limit(mut diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
 }
 
 /// Does all that follows from a resolved design; nothing where anything found is an error.
-fn answer(design: Design, purpose: Purpose, found: &mut Vec<Diagnostic>) -> Option<Answer> {
+fn answer(
+    design: Design,
+    purpose: Purpose,
+    watch: &mut Watch<'_>,
+    found: &mut Vec<Diagnostic>,
+) -> Option<Answer> {
     let (work, findings) = work(&design.job);
     found.extend(told_once(&design, &findings));
-    let laid = layout::lay_all(&design, &work, purpose, found);
+    let laid = layout::lay_all(&design, &work, purpose, watch, found);
     let broken = Broken::of(&design, &findings, found);
     let expectations = Judge {
         design: &design,

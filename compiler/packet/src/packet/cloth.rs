@@ -34,6 +34,8 @@ pub struct Cloth {
     pub at_least: Measure,
     /// Whether the layout is so good that no other can buy less.
     pub cannot_be_beaten: bool,
+    /// Whether the search for a shorter layout was broken off; a whole one may find less to buy.
+    pub search_stopped: bool,
     /// What is used of each bolt; one, unless the bolt has an end.
     pub bolts: Vec<BoltUsed>,
     /// What it costs by length.

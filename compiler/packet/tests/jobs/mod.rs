@@ -5,6 +5,8 @@
     reason = "a test stops at the first broken promise"
 )]
 
+use std::ops::ControlFlow;
+
 use pelmet_measure::{Length, Ratio, Style};
 use pelmet_packet::{LaidCloth, Packet, Parts, assemble, cloths_to_lay};
 use pelmet_workroom::{
@@ -35,7 +37,9 @@ impl Ordered {
         let laid = cloths_to_lay(&self.job, &work, &self.style)
             .into_iter()
             .map(|to_lay| {
-                let layout = to_lay.lay(1).expect("the pieces of a test job can be laid");
+                let layout = to_lay
+                    .lay(1, &mut |_| ControlFlow::Continue(()))
+                    .expect("the pieces of a test job can be laid");
                 assert_eq!(to_lay.faults(&layout), []);
                 LaidCloth { to_lay, layout }
             })
