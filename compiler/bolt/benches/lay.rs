@@ -20,6 +20,7 @@ fn printed_cloth() -> Cloth {
         one_way: true,
         bolt_length: None,
         buying_step: millimetres(100),
+        flaws: Vec::new(),
     }
 }
 

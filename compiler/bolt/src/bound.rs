@@ -3,6 +3,7 @@
 //! Every bound drops some of the rules a layout must keep, so each holds for every layout, and so
 //! does the greatest of them.
 
+mod flaws;
 mod rows;
 mod shapes;
 
@@ -28,17 +29,24 @@ struct Block {
 pub(crate) fn at_least(cloth: &Cloth, pieces: &[Piece], cuts: &[Cut]) -> Length {
     let latest_end = latest_end(cloth, cuts);
     let area = shapes::over_area(cloth, pieces);
-    let cuts: &[Cut] = &shapes::whole_parts(pieces, cuts);
-    let bound = latest_end.max(area).max(plain(cloth, cuts));
+    let parts: &[Cut] = &shapes::whole_parts(pieces, cuts);
+    let unprinted = area.max(plain(cloth, parts));
+    let bound = unprinted.max(latest_end);
     // Every bolt with an end may end with a row that wastes nothing, and how many there are is not
-    // known here.
+    // known here; nor which of them are used, flaws and all.
     if cloth.bolt_length.is_some() {
-        bound
-    } else {
-        let held: Vec<&Cut> = cuts.iter().filter(|cut| is_held(cut)).collect();
-        let bound = bound.max(matched(cloth, &held));
-        rows::at_least(cloth, &held, bound)
+        return bound;
     }
+    let held: Vec<&Cut> = parts.iter().filter(|cut| is_held(cut)).collect();
+    let with_print = rows::at_least(cloth, &held, bound.max(matched(cloth, &held)));
+    let bars = flaws::Bars::of(cloth, cuts);
+    [
+        bars.latest_end(cuts),
+        bars.past_each(unprinted, Length::ZERO),
+        bars.past_each(with_print, cloth.repeat_along.unwrap_or_default()),
+    ]
+    .into_iter()
+    .fold(with_print, Length::max)
 }
 
 /// Some piece lies on some bolt, no nearer to its start than the print allows.

@@ -23,6 +23,7 @@ pub fn check(cloth: &Cloth, pieces: &[Piece], layout: &Layout) -> Vec<Fault> {
     check_quantities(pieces, &laid, &mut faults);
     for it in &laid {
         check_bounds(cloth, it, &mut faults);
+        check_flaws(cloth, it, &mut faults);
         print::check(cloth, it, &mut faults);
         if it.placed.turned && cloth.one_way {
             faults.push(Fault::TurnedOneWay { placed: it.index });
@@ -88,6 +89,18 @@ fn check_quantities(pieces: &[Piece], laid: &[Laid], faults: &mut Vec<Fault>) {
                 wanted,
                 found,
             });
+        }
+    }
+}
+
+/// Reports a piece of which the width and length lie partly on a flaw.
+fn check_flaws(cloth: &Cloth, it: &Laid, faults: &mut Vec<Fault>) {
+    for (flaw, the) in cloth.flaws.iter().enumerate() {
+        let along = it.placed.along < the.to && the.from < it.end();
+        let across = it.placed.across < the.right && the.left < it.right();
+        if the.bolt == it.placed.bolt && along && across {
+            let placed = it.index;
+            faults.push(Fault::OnFlaw { placed, flaw });
         }
     }
 }

@@ -2,6 +2,7 @@
 
 use pelmet_measure::Length;
 
+use crate::flaw::Flaw;
 use crate::outline::Outline;
 use crate::space::Place;
 
@@ -10,7 +11,7 @@ use crate::space::Place;
 /// Places on it are measured across from the left end of the usable width, and along from the
 /// start of the bolt. The start of every bolt and the left end of the usable width are lines of
 /// the print.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Cloth {
     /// The width pieces may use: the whole width less the selvages.
     pub usable_width: Length,
@@ -29,6 +30,8 @@ pub struct Cloth {
     pub bolt_length: Option<Length>,
     /// Lengths are bought in multiples of this.
     pub buying_step: Length,
+    /// What no piece may lie on.
+    pub flaws: Vec<Flaw>,
 }
 
 impl Cloth {

@@ -55,6 +55,14 @@ pub enum Fault {
         /// Where it lies.
         placed: usize,
     },
+    /// A piece lies on a flaw, named by its index in the cloth.
+    #[error("place {placed} is on flaw {flaw}")]
+    OnFlaw {
+        /// Where it lies.
+        placed: usize,
+        /// What it lies on.
+        flaw: usize,
+    },
     /// A piece lies on a bolt that the layout does not count.
     #[error("place {placed} is on a bolt that is not counted")]
     UnknownBolt {

@@ -12,7 +12,8 @@ use crate::{Cloth, Piece};
 pub struct Layout {
     /// The pieces in cutting order: bolt by bolt, along each bolt, then across it.
     pub placed: Vec<Placed>,
-    /// What is used of each bolt; one entry where the bolt has no end, none where nothing is cut.
+    /// What is used of each bolt; one entry where the bolt has no end, none where nothing is cut. A
+    /// bolt whose flaws leave no room for any piece is passed over and nothing of it used.
     pub bolts: Vec<BoltUsed>,
     /// The length used of all bolts together, each to the end of its last piece.
     pub exact: Length,
@@ -72,13 +73,14 @@ impl Arrangement {
     /// The arrangement of these pieces on this cloth.
     pub(crate) fn of(cloth: &Cloth, pieces: &[Piece], mut placed: Vec<Placed>) -> Arrangement {
         placed.sort_by_key(|it| (it.bolt, it.along, it.across, it.piece, it.copy));
-        let bolts = ends_of_bolts(pieces, &placed)
-            .into_values()
-            .map(|exact| BoltUsed {
-                exact,
-                bought: bought(cloth, exact),
-            })
-            .collect();
+        let ends = ends_of_bolts(pieces, &placed);
+        let bolts = ends.last_key_value().map(|(last, _)| 0..=*last);
+        let used = |bolt| {
+            let exact = ends.get(&bolt).copied().unwrap_or_default();
+            let bought = bought(cloth, exact);
+            BoltUsed { exact, bought }
+        };
+        let bolts = bolts.into_iter().flatten().map(used).collect();
         let out_of_rows = out_of_rows(pieces, &placed);
         Arrangement {
             placed,

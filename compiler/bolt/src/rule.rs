@@ -3,7 +3,7 @@
 //! Each kind of piece is laid on its own, as many side by side as the width holds; each row of
 //! pieces that the print holds takes the cut length rounded up to the repeat, on half-drop cloth
 //! half a repeat more (C. Merrick and R. Day, "The Encyclopaedia of Curtains", pp. 116-119). Each
-//! kind starts at its first place after the rows before it.
+//! kind starts at its first place after the rows before it, and a row lies between flaws.
 
 use pelmet_measure::Length;
 
@@ -70,7 +70,7 @@ impl Rows<'_> {
     fn start_row(&mut self, cut: &Cut) -> (Space, Place) {
         let mut row = self.next_row_for(cut);
         let mut place = cut.place_in(&row);
-        if place.is_none() {
+        while place.is_none() && self.cloth.has_better_bolt(self.bolt, self.next_row) {
             self.start_bolt();
             row = self.next_row_for(cut);
             place = cut.place_in(&row);
@@ -82,7 +82,7 @@ impl Rows<'_> {
     }
 
     fn next_row_for(&self, cut: &Cut) -> Space {
-        let along = cut.grids.row_at_or_after(self.next_row);
+        let along = self.sound_row(cut);
         let near = Place {
             across: Length::ZERO,
             along,
@@ -91,6 +91,25 @@ impl Rows<'_> {
             near,
             far: self.cloth.far_corner(),
         }
+    }
+
+    /// Where the next row may start; no part of it lies beside a flaw.
+    fn sound_row(&self, cut: &Cut) -> Length {
+        let mut along = cut.grids.row_at_or_after(self.next_row);
+        let row = |along| Space {
+            near: Place {
+                across: Length::ZERO,
+                along,
+            },
+            far: Place {
+                across: self.cloth.usable_width,
+                along: along + cut.length + cut.grids.drop_in_row(),
+            },
+        };
+        while let Some(end) = self.cloth.end_of_flaw_under(self.bolt, &row(along)) {
+            along = cut.grids.row_at_or_after(end);
+        }
+        along
     }
 
     fn start_bolt(&mut self) {

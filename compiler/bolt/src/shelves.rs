@@ -53,11 +53,10 @@ impl Shelves<'_> {
             .unwrap_or_else(|| self.open_shelf(cut));
         let [left, right, above, beneath] = slot.space.around(&cut.space_at(place), self.cloth.gap);
         let (beside, over) = ([left, right], [above, beneath]);
-        let over = over
-            .into_iter()
-            .filter(|_| self.shelf_length != ShelfLength::Row);
+        let is_row = self.shelf_length == ShelfLength::Row;
+        let over = over.into_iter().filter(|_| !is_row);
         for space in beside.into_iter().chain(over) {
-            self.slots.add(Slot { space, ..slot });
+            self.add(Slot { space, ..slot });
         }
         cut.placed(slot.bolt, place, false)
     }
@@ -65,17 +64,31 @@ impl Shelves<'_> {
     /// Opens a shelf at the first place for the cut, on the next bolt where this one ends too soon.
     fn open_shelf(&mut self, cut: &Cut) -> (Slot, Place) {
         let bolt_end = self.cloth.far_corner().along;
-        let mut place = cut.first_place(self.next_shelf, self.cloth.usable_width);
-        if place.along + cut.length > bolt_end {
+        let mut place = self.first_place(cut);
+        while place.along + cut.length > bolt_end
+            && self.cloth.has_better_bolt(self.bolt, self.next_shelf)
+        {
             self.leave_free(bolt_end);
             self.bolt = self.bolt.saturating_add(1);
             self.next_shelf = Length::ZERO;
-            place = cut.first_place(self.next_shelf, self.cloth.usable_width);
+            place = self.first_place(cut);
         }
         self.leave_free(place.along - self.cloth.gap);
         let end = bolt_end.min(place.along + self.length_for(cut));
         self.next_shelf = end + self.cloth.gap;
         (self.across_cloth(place.along, end), place)
+    }
+
+    fn first_place(&self, cut: &Cut) -> Place {
+        self.cloth
+            .first_sound_place(self.bolt, cut, self.next_shelf)
+    }
+
+    /// Keeps what is sound of a free rectangle.
+    fn add(&mut self, slot: Slot) {
+        for space in self.cloth.sound_parts(slot.bolt, slot.space) {
+            self.slots.add(Slot { space, ..slot });
+        }
     }
 
     fn length_for(&self, cut: &Cut) -> Length {
@@ -88,7 +101,7 @@ impl Shelves<'_> {
     /// Keeps the cloth between the last shelf and `end` for shorter cuts.
     fn leave_free(&mut self, end: Length) {
         if self.shelf_length != ShelfLength::Row {
-            self.slots.add(self.across_cloth(self.next_shelf, end));
+            self.add(self.across_cloth(self.next_shelf, end));
         }
     }
 

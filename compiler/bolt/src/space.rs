@@ -35,6 +35,27 @@ impl Space {
             && self.far.along <= outer.far.along
     }
 
+    /// Whether it has cloth in common with `other`.
+    pub(crate) fn meets(&self, other: &Space) -> bool {
+        self.near.across < other.far.across
+            && other.near.across < self.far.across
+            && self.near.along < other.far.along
+            && other.near.along < self.far.along
+    }
+
+    /// The part of it that `outer` holds, where they meet.
+    pub(crate) fn within(&self, outer: &Space) -> Space {
+        let near = Place {
+            across: self.near.across.max(outer.near.across),
+            along: self.near.along.max(outer.near.along),
+        };
+        let far = Place {
+            across: self.far.across.min(outer.far.across),
+            along: self.far.along.min(outer.far.along),
+        };
+        Space { near, far }
+    }
+
     /// What is left once `used` is cut out of it with `gap` all round: the whole length to the
     /// left and to the right, and the used width above and beneath.
     pub(crate) fn around(&self, used: &Space, gap: Length) -> [Space; 4] {

@@ -5,7 +5,7 @@ use thiserror::Error;
 
 use crate::cut::cuts_of;
 use crate::space::Place;
-use crate::{Cloth, Corner, MAXIMUM_OUTLINE_CORNERS, Outline, Piece};
+use crate::{Cloth, Corner, Flaw, MAXIMUM_FLAWS, MAXIMUM_OUTLINE_CORNERS, Outline, Piece};
 
 /// The most pieces one cloth may carry, every copy counted.
 pub const MAXIMUM_PIECES: u32 = 100_000;
@@ -33,6 +33,13 @@ pub enum LayoutTrouble {
     OutlineOutOfRange {
         /// The piece.
         piece: usize,
+    },
+    /// A flaw is out of range: it has no length or no width, or begins before its bolt or outside
+    /// the usable width; or there are more than [`MAXIMUM_FLAWS`].
+    #[error("flaw {flaw} is out of range")]
+    FlawOutOfRange {
+        /// The flaw.
+        flaw: usize,
     },
     /// The piece is wider than the cloth.
     #[error("piece {piece} is wider than the cloth")]
@@ -122,9 +129,26 @@ fn look_at_cloth(cloth: &Cloth) -> Result<(), LayoutTrouble> {
         && (cloth.gap.is_zero() || is_in_range(cloth.gap))
         && is_in_range(cloth.buying_step);
     if sound {
-        Ok(())
+        look_at_flaws(cloth)
     } else {
         Err(LayoutTrouble::ClothOutOfRange)
+    }
+}
+
+fn look_at_flaws(cloth: &Cloth) -> Result<(), LayoutTrouble> {
+    let is_sound = |flaw: &Flaw| {
+        let starts = [flaw.from, flaw.left];
+        let is_there = flaw.from < flaw.to && flaw.left < flaw.right;
+        is_there
+            && !starts.into_iter().any(Length::is_negative)
+            && flaw.to <= Length::LARGEST
+            && flaw.right <= cloth.usable_width
+    };
+    let unsound = cloth.flaws.iter().position(|flaw| !is_sound(flaw));
+    let too_many = (cloth.flaws.len() > MAXIMUM_FLAWS).then_some(MAXIMUM_FLAWS);
+    match unsound.or(too_many) {
+        Some(flaw) => Err(LayoutTrouble::FlawOutOfRange { flaw }),
+        None => Ok(()),
     }
 }
 

@@ -9,7 +9,9 @@
 mod common;
 
 use common::{LITTLE, any_job, any_length, mm, plain_cloth, plain_piece};
-use pelmet_bolt::{BoltUsed, Cloth, Direction, Fault, Layout, Piece, Placed, check, lay_with};
+use pelmet_bolt::{
+    BoltUsed, Cloth, Direction, Fault, Flaw, Layout, Piece, Placed, check, lay_with,
+};
 use pelmet_measure::Length;
 use proptest::prelude::*;
 
@@ -21,6 +23,13 @@ fn scene() -> (Cloth, Vec<Piece>) {
         repeat_across: Some(mm(230)),
         one_way: true,
         bolt_length: Some(mm(2100)),
+        flaws: vec![Flaw {
+            bolt: 1,
+            from: mm(100),
+            to: mm(400),
+            left: mm(1000),
+            right: mm(1200),
+        }],
         ..plain_cloth(mm(1370))
     };
     let pieces = vec![
@@ -125,6 +134,11 @@ const BREAKAGES: &[Breakage] = &[
         "past the right edge",
         |layout| layout.placed[6].across = mm(1070) + Length::from_nanometres(1),
         Fault::OutsideWidth { placed: 6 },
+    ),
+    (
+        "on a flaw",
+        |layout| layout.placed[9].across = mm(800) + Length::from_nanometres(1),
+        Fault::OnFlaw { placed: 9, flaw: 0 },
     ),
     (
         "before the start of the bolt",
@@ -296,7 +310,7 @@ fn a_half_drop_is_checked_by_column_and_by_copy() {
     };
     let by_column = Cloth {
         repeat_across: Some(mm(250)),
-        ..by_copy
+        ..by_copy.clone()
     };
     let copies = [Piece {
         phase_along: Some(mm(0)),

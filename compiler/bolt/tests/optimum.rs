@@ -9,7 +9,7 @@
 mod common;
 
 use common::{LITTLE, mm, plain_cloth};
-use pelmet_bolt::{Cloth, Piece, check, lay_with};
+use pelmet_bolt::{Cloth, Flaw, Piece, check, lay_with};
 use proptest::option;
 use proptest::prelude::*;
 
@@ -22,6 +22,7 @@ struct TinyJob {
     across: Option<i64>,
     half_drop: bool,
     bolt: Option<i64>,
+    flaws: Vec<TinyFlaw>,
     pieces: Vec<TinyPiece>,
 }
 
@@ -32,6 +33,15 @@ struct TinyPiece {
     quantity: u32,
     phase_along: Option<i64>,
     phase_across: Option<i64>,
+}
+
+#[derive(Copy, Clone, Debug)]
+struct TinyFlaw {
+    bolt: usize,
+    from: i64,
+    length: i64,
+    /// From the left end, and how wide; `None` for the whole cloth.
+    across: Option<(i64, i64)>,
 }
 
 #[derive(Copy, Clone)]
@@ -66,10 +76,16 @@ fn tiny_job() -> impl Strategy<Value = TinyJob> {
         option::of(2..=3_i64),
         any::<bool>(),
         option::of(4..=8_i64),
+        prop::collection::vec(tiny_flaw(), 0..=2),
         prop::collection::vec(piece, 1..=3),
     )
         .prop_map(
-            |((usable, gap), along, across, half_drop, bolt, mut pieces)| {
+            |((usable, gap), along, across, half_drop, bolt, mut flaws, mut pieces)| {
+                for flaw in &mut flaws {
+                    flaw.across = flaw
+                        .across
+                        .map(|(left, width)| (left.min(usable - 1), width));
+                }
                 for piece in &mut pieces {
                     piece.width = piece.width.min(usable);
                     piece.phase_along = piece.phase_along.filter(|_| along.is_some());
@@ -82,10 +98,21 @@ fn tiny_job() -> impl Strategy<Value = TinyJob> {
                     across,
                     half_drop,
                     bolt,
+                    flaws,
                     pieces,
                 }
             },
         )
+}
+
+fn tiny_flaw() -> impl Strategy<Value = TinyFlaw> {
+    let across = option::of((0..=5_i64, 1..=2_i64));
+    (0..=1_usize, 0..=9_i64, 1..=3_i64, across).prop_map(|(bolt, from, length, across)| TinyFlaw {
+        bolt,
+        from,
+        length,
+        across,
+    })
 }
 
 impl TinyJob {
@@ -97,8 +124,37 @@ impl TinyJob {
             half_drop: self.half_drop,
             bolt_length: self.bolt.map(mm),
             buying_step: mm(1),
+            flaws: self.flaws.iter().map(|flaw| self.flaw(flaw)).collect(),
             ..plain_cloth(mm(self.usable))
         }
+    }
+
+    /// Left and right edge of a flaw.
+    fn sides(&self, flaw: &TinyFlaw) -> (i64, i64) {
+        let (left, width) = flaw.across.unwrap_or((0, self.usable));
+        (left, (left + width).min(self.usable))
+    }
+
+    fn flaw(&self, flaw: &TinyFlaw) -> Flaw {
+        let (left, right) = self.sides(flaw);
+        Flaw {
+            bolt: u32::try_from(flaw.bolt).unwrap(),
+            from: mm(flaw.from),
+            to: mm(flaw.from + flaw.length),
+            left: mm(left),
+            right: mm(right),
+        }
+    }
+
+    fn is_sound(&self, place: &TinyPlace) -> bool {
+        !self.flaws.iter().any(|flaw| {
+            let (left, right) = self.sides(flaw);
+            flaw.bolt == place.bolt
+                && place.across < right
+                && left < place.across + place.width
+                && place.along < flaw.from + flaw.length
+                && flaw.from < place.along + place.length
+        })
     }
 
     fn pieces(&self) -> Vec<Piece> {
@@ -146,7 +202,8 @@ impl TinyJob {
         };
         let mut best = best;
         let bolts = if self.bolt.is_some() {
-            placed.len() + 1
+            // Both of the first bolts may be passed over for their flaws.
+            placed.len() + 3
         } else {
             1
         };
@@ -162,6 +219,7 @@ impl TinyJob {
                         length,
                     };
                     if !self.print_allows(piece, *copy, across, along)
+                        || !self.is_sound(&place)
                         || placed.iter().any(|other| clash(&place, other, self.gap))
                     {
                         continue;
@@ -187,7 +245,7 @@ fn clash(one: &TinyPlace, other: &TinyPlace, gap: i64) -> bool {
 }
 
 fn used(placed: &[TinyPlace]) -> i64 {
-    let mut ends = vec![0; placed.len() + 1];
+    let mut ends = vec![0; placed.len() + 3];
     for place in placed {
         ends[place.bolt] = ends[place.bolt].max(place.along + place.length);
     }

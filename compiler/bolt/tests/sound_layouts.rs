@@ -3,7 +3,7 @@
 mod common;
 
 use common::{LITTLE, any_job, any_length, any_shaped_job};
-use pelmet_bolt::{Cloth, Effort, Piece, check, lay_with};
+use pelmet_bolt::{Cloth, Effort, Flaw, Piece, check, lay_with};
 use pelmet_measure::Length;
 use proptest::option;
 use proptest::prelude::*;
@@ -17,9 +17,10 @@ fn any_cloth_at_all() -> impl Strategy<Value = Cloth> {
             option::of(any_length()),
         ),
         any::<(bool, bool)>(),
+        prop::collection::vec(any_flaw_at_all(), 0..3),
     )
         .prop_map(
-            |((usable_width, gap, buying_step), repeats, (half_drop, one_way))| {
+            |((usable_width, gap, buying_step), repeats, (half_drop, one_way), flaws)| {
                 let (repeat_along, repeat_across, bolt_length) = repeats;
                 Cloth {
                     usable_width,
@@ -30,9 +31,21 @@ fn any_cloth_at_all() -> impl Strategy<Value = Cloth> {
                     one_way,
                     bolt_length,
                     buying_step,
+                    flaws,
                 }
             },
         )
+}
+
+fn any_flaw_at_all() -> impl Strategy<Value = Flaw> {
+    let ends = (any_length(), any_length(), any_length(), any_length());
+    (0..4_u32, ends).prop_map(|(bolt, (from, to, left, right))| Flaw {
+        bolt,
+        from,
+        to,
+        left,
+        right,
+    })
 }
 
 fn any_piece_at_all() -> impl Strategy<Value = Piece> {

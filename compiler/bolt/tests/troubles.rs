@@ -3,7 +3,7 @@
 mod common;
 
 use common::{mm, plain_cloth, plain_piece};
-use pelmet_bolt::{Cloth, LayoutTrouble, MAXIMUM_PIECES, Piece, lay};
+use pelmet_bolt::{Cloth, Flaw, LayoutTrouble, MAXIMUM_FLAWS, MAXIMUM_PIECES, Piece, lay};
 use pelmet_measure::Length;
 
 /// (what is wrong, cloth, the second piece, what is reported).
@@ -28,7 +28,7 @@ fn pieces_too_large() -> Vec<Case> {
     vec![
         (
             "wider than the cloth",
-            plain,
+            plain.clone(),
             piece(1001, 10),
             LayoutTrouble::TooWide {
                 piece: 1,
@@ -38,7 +38,7 @@ fn pieces_too_large() -> Vec<Case> {
         ),
         (
             "longer than the bolt",
-            printed,
+            printed.clone(),
             piece(10, 2001),
             LayoutTrouble::TooLong {
                 piece: 1,
@@ -48,7 +48,7 @@ fn pieces_too_large() -> Vec<Case> {
         ),
         (
             "a motif off the side",
-            printed,
+            printed.clone(),
             Piece {
                 phase_across: Some(mm(450)),
                 ..piece(900, 10)
@@ -62,7 +62,7 @@ fn pieces_too_large() -> Vec<Case> {
         ),
         (
             "a motif off the end",
-            printed,
+            printed.clone(),
             Piece {
                 phase_along: Some(mm(100)),
                 ..piece(900, 1800)
@@ -101,28 +101,43 @@ fn pieces_not_to_be_laid() -> Vec<Case> {
     vec![
         (
             "held across by no repeat",
-            plain,
+            plain.clone(),
             held_across,
             needs_repeat.clone(),
         ),
-        ("held along by no repeat", plain, held_along, needs_repeat),
-        ("no width", plain, piece(0, 10), out_of_range.clone()),
+        (
+            "held along by no repeat",
+            plain.clone(),
+            held_along,
+            needs_repeat,
+        ),
+        (
+            "no width",
+            plain.clone(),
+            piece(0, 10),
+            out_of_range.clone(),
+        ),
         (
             "a length below zero",
-            plain,
+            plain.clone(),
             piece(10, -1),
             out_of_range.clone(),
         ),
-        ("longer than any length", plain, long, out_of_range.clone()),
+        (
+            "longer than any length",
+            plain.clone(),
+            long,
+            out_of_range.clone(),
+        ),
         (
             "a point further than any length",
-            printed,
+            printed.clone(),
             held_afar,
             out_of_range,
         ),
         (
             "too many pieces",
-            plain,
+            plain.clone(),
             plain_piece(mm(10), mm(10), MAXIMUM_PIECES),
             LayoutTrouble::TooMany {
                 count: 100_001,
@@ -142,42 +157,42 @@ fn cloths_not_to_be_cut() -> Vec<Case> {
             "a gap below zero",
             Cloth {
                 gap: mm(-1),
-                ..plain
+                ..plain.clone()
             },
         ),
         (
             "a gap longer than any length",
             Cloth {
                 gap: beyond,
-                ..plain
+                ..plain.clone()
             },
         ),
         (
             "a repeat without length",
             Cloth {
                 repeat_along: Some(zero),
-                ..plain
+                ..plain.clone()
             },
         ),
         (
             "a repeat below zero",
             Cloth {
                 repeat_across: Some(mm(-1)),
-                ..plain
+                ..plain.clone()
             },
         ),
         (
             "a bolt without length",
             Cloth {
                 bolt_length: Some(zero),
-                ..plain
+                ..plain.clone()
             },
         ),
         (
             "a step without length",
             Cloth {
                 buying_step: zero,
-                ..plain
+                ..plain.clone()
             },
         ),
     ];
@@ -192,11 +207,84 @@ fn cloths_not_to_be_cut() -> Vec<Case> {
     out_of_range.into_iter().chain([no_width]).collect()
 }
 
+fn flaws_out_of_range() -> Vec<Case> {
+    let sound = Flaw {
+        bolt: 3,
+        from: mm(100),
+        to: mm(110),
+        left: Length::ZERO,
+        right: mm(1000),
+    };
+    let beyond = Length::LARGEST + Length::from_nanometres(1);
+    let cases = [
+        (
+            "without length",
+            Flaw {
+                to: mm(100),
+                ..sound
+            },
+        ),
+        (
+            "without width",
+            Flaw {
+                left: mm(1000),
+                ..sound
+            },
+        ),
+        (
+            "before its bolt",
+            Flaw {
+                from: mm(-1),
+                ..sound
+            },
+        ),
+        (
+            "beyond any length",
+            Flaw {
+                to: beyond,
+                ..sound
+            },
+        ),
+        (
+            "left of the cloth",
+            Flaw {
+                left: mm(-1),
+                ..sound
+            },
+        ),
+        (
+            "right of the cloth",
+            Flaw {
+                right: mm(1001),
+                ..sound
+            },
+        ),
+    ];
+    let on = |flaws| Cloth {
+        flaws,
+        ..plain_cloth(mm(1000))
+    };
+    let one = cases.map(|(name, flaw)| {
+        let trouble = LayoutTrouble::FlawOutOfRange { flaw: 1 };
+        (name, on(vec![sound, flaw]), piece(10, 10), trouble)
+    });
+    let too_many = (
+        "too many flaws",
+        on(vec![sound; MAXIMUM_FLAWS + 1]),
+        piece(10, 10),
+        LayoutTrouble::FlawOutOfRange {
+            flaw: MAXIMUM_FLAWS,
+        },
+    );
+    one.into_iter().chain([too_many]).collect()
+}
+
 fn all_cases() -> impl Iterator<Item = Case> {
     [
         pieces_too_large(),
         pieces_not_to_be_laid(),
         cloths_not_to_be_cut(),
+        flaws_out_of_range(),
     ]
     .into_iter()
     .flatten()

@@ -338,6 +338,7 @@ fn cloth(fabric: &Fabric, style: &Style) -> Cloth {
         one_way: fabric.way == Way::OneWay,
         bolt_length: fabric.bolt_length,
         buying_step: style.buying_step(),
+        flaws: Vec::new(),
     }
 }
 

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use pelmet_measure::Length;
 
 use super::Laid;
-use crate::{BoltUsed, Cloth, Fault, Layout};
+use crate::{BoltUsed, Cloth, Fault, Flaw, Layout};
 
 /// Reports bolts and totals that do not agree with the pieces.
 pub(super) fn check(cloth: &Cloth, layout: &Layout, laid: &[Laid], faults: &mut Vec<Fault>) {
@@ -34,10 +34,21 @@ fn check_bolts(cloth: &Cloth, layout: &Layout, laid: &[Laid], faults: &mut Vec<F
         *end = it.end().max(*end);
     }
     for (bolt, used) in layout.bolts.iter().enumerate() {
-        if ends.get(&bolt) != Some(&used.exact) || !is_bought_rightly(cloth, used) {
+        let is_right = match ends.get(&bolt) {
+            Some(end) => *end == used.exact && is_bought_rightly(cloth, used),
+            None => *used == BoltUsed::default() && may_be_passed_over(cloth, bolt),
+        };
+        let is_last = bolt.checked_add(1) == Some(layout.bolts.len());
+        if !is_right || is_last && !ends.contains_key(&bolt) {
             faults.push(Fault::WrongBolt { bolt });
         }
     }
+}
+
+/// Whether a bolt may be left unused before one that is used.
+fn may_be_passed_over(cloth: &Cloth, bolt: usize) -> bool {
+    let is_on_it = |flaw: &Flaw| usize::try_from(flaw.bolt) == Ok(bolt);
+    cloth.flaws.iter().any(is_on_it)
 }
 
 /// Whether just enough is bought: whole steps, less than one step over; or the whole bolt.

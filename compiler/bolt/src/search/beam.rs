@@ -14,7 +14,7 @@ use super::front::Valley;
 use crate::Cloth;
 use crate::effort::Steps;
 use crate::print::Grid;
-use crate::space::Place;
+use crate::space::{Place, Space};
 
 /// So many valleys, one after another, are offered to the next piece; to reach the later ones the
 /// earlier ones are wasted.
@@ -183,7 +183,7 @@ impl<'run, 'forms> Beam<'run, 'forms> {
         } = offer;
         let (width, length) = self.with_gap(form);
         let across = place_across(grid, valley, width)?;
-        let along = grid.along.at_or_after(valley.used);
+        let along = self.past_flaws(form, grid, (across, valley.used));
         let wasted = beginning
             .wasted
             .saturating_add(square(width, along - valley.used))
@@ -205,6 +205,22 @@ impl<'run, 'forms> Beam<'run, 'forms> {
             across,
             along,
         })
+    }
+
+    /// Where a form may lie in a column, from a place along the bolt on.
+    fn past_flaws(&self, form: &Form, grid: Grid, (across, from): (Length, Length)) -> Length {
+        let space = |along| Space {
+            near: Place { across, along },
+            far: Place {
+                across: across + form.width,
+                along: along + form.length,
+            },
+        };
+        let mut along = grid.along.at_or_after(from);
+        while let Some(end) = self.cloth.end_of_flaw_under(0, &space(along)) {
+            along = grid.along.at_or_after(end);
+        }
+        along
     }
 
     /// How bad a beginning is: the part of its cloth that it wastes. A little is added to what is

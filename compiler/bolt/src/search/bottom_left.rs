@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
-use super::columns::first_in_columns;
-use super::form::{Denied, Laid, Lying, Wanted, Ways, deny};
+use super::columns::{OnBolt, first_in_columns};
+use super::form::{Denied, Laid, Lying, Wanted, Ways, deny, deny_flaws};
 use crate::Cloth;
 use crate::effort::Steps;
 use crate::print::Grid;
@@ -21,7 +21,7 @@ pub(super) fn bottom_left<'forms>(
     steps: &mut Steps,
 ) -> Option<Vec<Laid<'forms>>> {
     let end = cloth.far_corner().along.min(limit);
-    let mut bolts = vec![Bolt::new(cloth, end)];
+    let mut bolts = vec![Bolt::new(cloth, 0, end)];
     for wanted in order {
         let found = bolts
             .iter_mut()
@@ -30,9 +30,7 @@ pub(super) fn bottom_left<'forms>(
         if !found {
             // Only a bolt with an end has another after it.
             cloth.bolt_length?;
-            let mut next = Bolt::new(cloth, end);
-            next.lay(*wanted, steps)?;
-            bolts.push(next);
+            lay_on_next(&mut bolts, *wanted, end, steps)?;
         }
         if steps.are_spent() {
             return None;
@@ -45,6 +43,28 @@ pub(super) fn bottom_left<'forms>(
     Some(laid.collect())
 }
 
+/// Lays a form on the next bolt that has room for it: flaws may leave none on a bolt.
+fn lay_on_next<'cloth, 'forms>(
+    bolts: &mut Vec<Bolt<'cloth, 'forms>>,
+    wanted: Wanted<'forms>,
+    end: Length,
+    steps: &mut Steps,
+) -> Option<()> {
+    let cloth = bolts.first()?.cloth;
+    loop {
+        let number = u32::try_from(bolts.len()).ok()?;
+        let mut next = Bolt::new(cloth, number, end);
+        let found = next.lay(wanted, steps).is_some();
+        bolts.push(next);
+        if found {
+            return Some(());
+        }
+        if !cloth.has_better_bolt(number, Length::ZERO) {
+            return None;
+        }
+    }
+}
+
 /// Lays the forms on one bolt from its start on: of those that may lie at the first free place,
 /// the first in this order. `None` where the steps run out first, or the cloth used passes `limit`.
 pub(super) fn best_fit<'forms>(
@@ -53,7 +73,7 @@ pub(super) fn best_fit<'forms>(
     limit: Length,
     steps: &mut Steps,
 ) -> Option<Vec<Laid<'forms>>> {
-    let mut bolt = Bolt::new(cloth, cloth.far_corner().along.min(limit));
+    let mut bolt = Bolt::new(cloth, 0, cloth.far_corner().along.min(limit));
     let mut waiting = Vec::with_capacity(order.len());
     for wanted in order {
         waiting.push((*wanted, bolt.at_first_place(*wanted, steps)?));
@@ -85,10 +105,12 @@ fn first_of(waiting: &[(Wanted<'_>, Laid<'_>)]) -> Option<usize> {
 /// One bolt, partly laid.
 struct Bolt<'cloth, 'forms> {
     cloth: &'cloth Cloth,
+    number: u32,
     /// Nothing may lie beyond this.
     end: Length,
     laid: Vec<Laid<'forms>>,
-    /// Where a piece may first be pushed up against another, in order; and the start of the bolt.
+    /// Where a piece may first be pushed up against another or against a flaw, in order; and the
+    /// start of the bolt.
     contacts: Vec<Length>,
     /// Before this line a form, by number and the ways it is wanted, has found no place and never
     /// will.
@@ -98,12 +120,17 @@ struct Bolt<'cloth, 'forms> {
 }
 
 impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
-    fn new(cloth: &'cloth Cloth, end: Length) -> Bolt<'cloth, 'forms> {
+    fn new(cloth: &'cloth Cloth, number: u32, end: Length) -> Bolt<'cloth, 'forms> {
+        let mut contacts = vec![Length::ZERO];
+        contacts.extend(cloth.flaws_of(number).map(|flaw| flaw.to));
+        contacts.sort_unstable();
+        contacts.dedup();
         Bolt {
             cloth,
+            number,
             end,
             laid: Vec::new(),
-            contacts: vec![Length::ZERO],
+            contacts,
             tried: BTreeMap::new(),
             denied: Vec::new(),
         }
@@ -163,7 +190,12 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
             return found;
         }
         let end = found.map_or(self.end - it.form.length, |place| place.along);
-        let in_columns = first_in_columns(self.cloth, &self.laid, it, grid.across, end, steps);
+        let on = OnBolt {
+            cloth: self.cloth,
+            number: self.number,
+            laid: &self.laid,
+        };
+        let in_columns = first_in_columns(on, it, grid.across, end, steps);
         in_columns.or(found)
     }
 
@@ -212,6 +244,7 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
         for laid in &self.laid {
             deny(gap, laid, it, along, &mut self.denied);
         }
+        deny_flaws(self.cloth, self.number, it.form, along, &mut self.denied);
         self.denied.sort_unstable();
         let mut across = grid.across.at_or_after(Length::ZERO);
         for denied in &self.denied {

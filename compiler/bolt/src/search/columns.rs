@@ -14,23 +14,35 @@ use crate::space::Place;
 /// So many columns are tried beside those where a piece lies against another, evenly spread.
 const COLUMNS_BETWEEN: u32 = 16;
 
+/// A bolt, partly laid.
+#[derive(Copy, Clone)]
+pub(super) struct OnBolt<'run, 'forms> {
+    pub cloth: &'run Cloth,
+    pub number: u32,
+    pub laid: &'run [Laid<'forms>],
+}
+
 /// The first free place under `end` along the bolt, of those where the piece lies against others
 /// across and of some between.
 pub(super) fn first_in_columns(
-    cloth: &Cloth,
-    laid: &[Laid<'_>],
+    on: OnBolt<'_, '_>,
     it: Lying<'_>,
     across: Lines,
     end: Length,
     steps: &mut Steps,
 ) -> Option<Place> {
     let mut best: Option<Place> = None;
-    for column in columns(cloth, laid, it, across) {
-        steps.spend(laid.len().saturating_add(1).saturating_mul(it.form.steps()));
+    for column in columns(on, it, across) {
+        steps.spend(
+            on.laid
+                .len()
+                .saturating_add(1)
+                .saturating_mul(it.form.steps()),
+        );
         if steps.are_spent() {
             return best;
         }
-        let along = first_along(cloth, laid, it, column);
+        let along = first_along(on, it, column);
         if along < best.map_or(end, |best| best.along) {
             best = Some(Place {
                 across: column,
@@ -42,9 +54,13 @@ pub(super) fn first_in_columns(
 }
 
 /// The places across that are tried.
-fn columns(cloth: &Cloth, laid: &[Laid<'_>], it: Lying<'_>, lines: Lines) -> Vec<Length> {
+fn columns(on: OnBolt<'_, '_>, it: Lying<'_>, lines: Lines) -> Vec<Length> {
+    let cloth = on.cloth;
     let last = cloth.usable_width - it.form.width;
-    let against = laid.iter().flat_map(|laid| {
+    let beside_flaws = cloth
+        .flaws_of(on.number)
+        .flat_map(|flaw| [flaw.left - it.form.width, flaw.right]);
+    let against = on.laid.iter().flat_map(|laid| {
         let (left, right) = (laid.place.across, laid.place.across + laid.form.width);
         [
             left - it.form.width - cloth.gap,
@@ -55,6 +71,7 @@ fn columns(cloth: &Cloth, laid: &[Laid<'_>], it: Lying<'_>, lines: Lines) -> Vec
     });
     let between = (0..=COLUMNS_BETWEEN).map(|part| last.divided(COLUMNS_BETWEEN) * i64::from(part));
     let mut columns: Vec<Length> = against
+        .chain(beside_flaws)
         .chain(between)
         .chain([last])
         .filter(|column| !column.is_negative())
@@ -67,10 +84,15 @@ fn columns(cloth: &Cloth, laid: &[Laid<'_>], it: Lying<'_>, lines: Lines) -> Vec
 }
 
 /// The first free place along the bolt in one column.
-fn first_along(cloth: &Cloth, laid: &[Laid<'_>], it: Lying<'_>, across: Length) -> Length {
-    let mut denied: Vec<(Length, Length)> = Vec::new();
-    for laid in laid {
-        deny_along(cloth.gap, laid, it, across, &mut denied);
+fn first_along(on: OnBolt<'_, '_>, it: Lying<'_>, across: Length) -> Length {
+    let mut denied: Vec<(Length, Length)> = on
+        .cloth
+        .flaws_of(on.number)
+        .filter(|flaw| across < flaw.right && flaw.left < across + it.form.width)
+        .map(|flaw| (flaw.from - it.form.length, flaw.to))
+        .collect();
+    for laid in on.laid {
+        deny_along(on.cloth.gap, laid, it, across, &mut denied);
     }
     denied.sort_unstable();
     let mut along = Length::ZERO;

@@ -241,6 +241,27 @@ pub(super) fn deny(
     }
 }
 
+/// Adds what the flaws of a bolt deny to a form at this place along it. The whole width and length of
+/// a shape keeps clear of them.
+pub(super) fn deny_flaws(
+    cloth: &Cloth,
+    bolt: u32,
+    form: &Form,
+    along: Length,
+    denied: &mut Vec<Denied>,
+) {
+    let end = along + form.length;
+    for flaw in cloth.flaws_of(bolt) {
+        if along < flaw.to && flaw.from < end {
+            denied.push(Denied {
+                from: flaw.left - form.width,
+                to: flaw.right,
+                shared: (flaw.to - along).min(end - flaw.from),
+            });
+        }
+    }
+}
+
 /// The shapes of two forms that are not both rectangles.
 pub(super) fn shapes<'forms>(
     laid: &Laid<'forms>,

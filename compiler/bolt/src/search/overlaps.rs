@@ -9,7 +9,7 @@
 use pelmet_measure::Length;
 
 use super::dice::Dice;
-use super::form::{Denied, Laid, Lying, deny};
+use super::form::{Denied, Laid, Lying, deny, deny_flaws};
 use super::weights::{FIRST_WEIGHT, Weights};
 use crate::Cloth;
 use crate::effort::Steps;
@@ -135,7 +135,12 @@ impl<'forms> Jam<'_, 'forms> {
                 steps.spend(self.laid.len().saturating_mul(form.steps()));
                 steps.spend(here.len().saturating_mul(here.len()));
                 let limit = best.map_or(u64::MAX, |(least, ..)| least);
-                if let Some((least, across)) = self.best_across(it, grid.across, &here, limit) {
+                let on = Line {
+                    along,
+                    across: grid.across,
+                    denied: &here,
+                };
+                if let Some((least, across)) = self.best_across(it, on, limit) {
                     best = Some((least, Place { across, along }, turned));
                     if least == 0 {
                         return best;
@@ -172,6 +177,12 @@ impl<'forms> Jam<'_, 'forms> {
                         grid.along.at_or_before(it.place.along - gap - form.length),
                     ]
                 })
+                .chain(self.cloth.flaws_of(0).flat_map(|flaw| {
+                    [
+                        Some(grid.along.at_or_after(flaw.to)),
+                        grid.along.at_or_before(flaw.from - form.length),
+                    ]
+                }))
                 .chain([
                     Some(grid.along.at_or_after(Length::ZERO)),
                     grid.along.at_or_before(last),
@@ -200,16 +211,20 @@ impl<'forms> Jam<'_, 'forms> {
         }
     }
 
-    /// The place on a line where a piece overlaps least, if that is less than `limit`.
+    /// The place on a line where a piece overlaps least and lies on no flaw, if that is less than
+    /// `limit`.
     fn best_across(
         &self,
         it: Lying<'_>,
-        lines: Lines,
-        denied: &[(Denied, u64)],
+        on: Line<'_>,
         limit: Weighed,
     ) -> Option<(Weighed, Length)> {
+        let lines = on.across;
         let last = self.cloth.usable_width - it.form.width;
-        let sides = denied.iter().flat_map(|(denied, _)| {
+        let mut flaws = Vec::new();
+        deny_flaws(self.cloth, 0, it.form, on.along, &mut flaws);
+        let denied = on.denied.iter().map(|(denied, _)| denied);
+        let sides = denied.chain(&flaws).flat_map(|denied| {
             [
                 Some(lines.at_or_after(denied.to)),
                 lines.at_or_before(denied.from),
@@ -222,11 +237,12 @@ impl<'forms> Jam<'_, 'forms> {
         let mut best = None;
         let mut limit = limit;
         for across in places.into_iter().chain(sides).flatten() {
-            if across.is_negative() || across > last {
+            let is_on_flaw = flaws.iter().any(|flaw| flaw.holds(across));
+            if across.is_negative() || across > last || is_on_flaw {
                 continue;
             }
             let mut total: Weighed = 0;
-            for (denied, weight) in denied {
+            for (denied, weight) in on.denied {
                 total = total.saturating_add(weighed(depth(denied, across), *weight));
                 if total >= limit {
                     break;
@@ -256,6 +272,16 @@ impl<'forms> Jam<'_, 'forms> {
             self.weights.add(one, other, share.unwrap_or(0).max(1));
         }
     }
+}
+
+/// A line along the bolt that a piece might move to.
+#[derive(Copy, Clone)]
+struct Line<'run> {
+    along: Length,
+    /// Where it may lie across.
+    across: Lines,
+    /// What the others deny to it there, with what an overlap counts.
+    denied: &'run [(Denied, u64)],
 }
 
 /// How deep a piece lies in what is denied to it: how far it would have to move, at most.

@@ -6,7 +6,7 @@
     reason = "each test file takes what it needs of these"
 )]
 
-use pelmet_bolt::{Cloth, Corner, Effort, Outline, Piece};
+use pelmet_bolt::{Cloth, Corner, Effort, Flaw, Outline, Piece};
 use pelmet_measure::Length;
 use proptest::option;
 use proptest::prelude::*;
@@ -30,6 +30,7 @@ pub fn plain_cloth(usable_width: Length) -> Cloth {
         one_way: false,
         bolt_length: None,
         buying_step: mm(100),
+        flaws: Vec::new(),
     }
 }
 
@@ -54,15 +55,17 @@ pub fn any_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
         option::of(mm(50).nanometres()..mm(700).nanometres()),
         any::<bool>(),
         option::of(mm(3000).nanometres()..mm(9000).nanometres()),
+        prop::collection::vec(any_flaw(), 0..3),
     )
         .prop_map(
-            |(gap, repeat_along, repeat_across, half_drop, bolt_length)| Cloth {
+            |(gap, repeat_along, repeat_across, half_drop, bolt_length, flaws)| Cloth {
                 gap: Length::from_nanometres(gap),
                 repeat_along: repeat_along.map(Length::from_nanometres),
                 repeat_across: repeat_across.map(Length::from_nanometres),
                 half_drop,
                 one_way: true,
                 bolt_length: bolt_length.map(Length::from_nanometres),
+                flaws,
                 ..plain_cloth(mm(1372))
             },
         );
@@ -92,6 +95,23 @@ pub fn any_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
             )
             .collect();
         (cloth, pieces)
+    })
+}
+
+/// A flaw across the whole of that cloth or a part of it.
+fn any_flaw() -> impl Strategy<Value = Flaw> {
+    let along = (0..mm(6000).nanometres(), 1..mm(400).nanometres());
+    let across = option::of((0..mm(1000).nanometres(), 1..mm(372).nanometres()));
+    (0..3_u32, along, across).prop_map(|(bolt, (from, length), across)| {
+        let (left, width) = across.unwrap_or((0, mm(1372).nanometres()));
+        let (from, left) = (Length::from_nanometres(from), Length::from_nanometres(left));
+        Flaw {
+            bolt,
+            from,
+            to: from + Length::from_nanometres(length),
+            left,
+            right: left + Length::from_nanometres(width),
+        }
     })
 }
 

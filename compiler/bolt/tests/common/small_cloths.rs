@@ -59,6 +59,7 @@ fn cloth(usable_width: Length, gap: Length, repeat: Length) -> Cloth {
         one_way: true,
         bolt_length: None,
         buying_step: Length::MILLIMETRE,
+        flaws: Vec::new(),
     }
 }
 

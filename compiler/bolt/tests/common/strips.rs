@@ -41,6 +41,7 @@ impl Strip {
             one_way: true,
             bolt_length: None,
             buying_step: Length::MILLIMETRE,
+            flaws: Vec::new(),
         };
         let piece = |part: &Part| Piece {
             width: Length::millimetres(part.width - self.gap),
