@@ -22,8 +22,11 @@ fn flaw(bolt: u32, from: i64, to: i64) -> Flaw {
     }
 }
 
-fn laid(cloth: Cloth, flaws: Vec<Flaw>, piece: Piece) -> Layout {
-    let cloth = Cloth { flaws, ..cloth };
+fn laid(cloth: &Cloth, flaws: Vec<Flaw>, piece: Piece) -> Layout {
+    let cloth = Cloth {
+        flaws,
+        ..cloth.clone()
+    };
     let pieces = [piece];
     let layout = lay(&cloth, &pieces).unwrap();
     assert_eq!(check(&cloth, &pieces, &layout), []);
@@ -47,7 +50,7 @@ fn pieces_lie_before_and_after_a_flaw() {
     ];
     for (flaws, length, taken) in cases {
         let piece = plain_piece(mm(1000), mm(length), 3);
-        let layout = laid(plain_cloth(mm(1000)), flaws.clone(), piece);
+        let layout = laid(&plain_cloth(mm(1000)), flaws.clone(), piece);
         assert_eq!(layout.exact, mm(taken), "{flaws:?}");
     }
 }
@@ -55,7 +58,7 @@ fn pieces_lie_before_and_after_a_flaw() {
 #[test]
 fn no_layout_needs_less_where_a_flaw_lies_between_pieces() {
     let piece = plain_piece(mm(1000), mm(400), 3);
-    let layout = laid(plain_cloth(mm(1000)), vec![flaw(0, 400, 480)], piece);
+    let layout = laid(&plain_cloth(mm(1000)), vec![flaw(0, 400, 480)], piece);
     assert_eq!(layout.at_least, mm(1280));
 }
 
@@ -66,7 +69,7 @@ fn a_piece_lies_beside_a_flaw_that_leaves_it_room() {
         ..flaw(0, 0, 200)
     };
     let piece = plain_piece(mm(500), mm(500), 4);
-    let layout = laid(plain_cloth(mm(1000)), vec![left_half], piece);
+    let layout = laid(&plain_cloth(mm(1000)), vec![left_half], piece);
     assert_eq!(layout.exact, mm(1200));
 }
 
@@ -81,7 +84,7 @@ fn the_print_goes_on_behind_a_flaw() {
         ..plain_piece(mm(1000), mm(250), 2)
     };
     // The first place is at 200, the next that the print allows behind the flaw at 800.
-    let layout = laid(cloth, vec![flaw(0, 450, 520)], piece);
+    let layout = laid(&cloth, vec![flaw(0, 450, 520)], piece);
     assert_eq!(layout.exact, mm(1050));
 }
 
@@ -92,7 +95,7 @@ fn a_bolt_whose_flaws_leave_no_room_is_passed_over() {
         ..plain_cloth(mm(1000))
     };
     let layout = laid(
-        cloth,
+        &cloth,
         vec![flaw(0, 400, 500)],
         plain_piece(mm(1000), mm(700), 1),
     );

@@ -37,7 +37,7 @@ struct TinyPiece {
 
 #[derive(Copy, Clone, Debug)]
 struct TinyFlaw {
-    bolt: usize,
+    bolt: u8,
     from: i64,
     length: i64,
     /// From the left end, and how wide; `None` for the whole cloth.
@@ -107,7 +107,7 @@ fn tiny_job() -> impl Strategy<Value = TinyJob> {
 
 fn tiny_flaw() -> impl Strategy<Value = TinyFlaw> {
     let across = option::of((0..=5_i64, 1..=2_i64));
-    (0..=1_usize, 0..=9_i64, 1..=3_i64, across).prop_map(|(bolt, from, length, across)| TinyFlaw {
+    (0..=1_u8, 0..=9_i64, 1..=3_i64, across).prop_map(|(bolt, from, length, across)| TinyFlaw {
         bolt,
         from,
         length,
@@ -138,7 +138,7 @@ impl TinyJob {
     fn flaw(&self, flaw: &TinyFlaw) -> Flaw {
         let (left, right) = self.sides(flaw);
         Flaw {
-            bolt: u32::try_from(flaw.bolt).unwrap(),
+            bolt: flaw.bolt.into(),
             from: mm(flaw.from),
             to: mm(flaw.from + flaw.length),
             left: mm(left),
@@ -149,7 +149,7 @@ impl TinyJob {
     fn is_sound(&self, place: &TinyPlace) -> bool {
         !self.flaws.iter().any(|flaw| {
             let (left, right) = self.sides(flaw);
-            flaw.bolt == place.bolt
+            usize::from(flaw.bolt) == place.bolt
                 && place.across < right
                 && left < place.across + place.width
                 && place.along < flaw.from + flaw.length

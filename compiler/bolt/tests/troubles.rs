@@ -28,7 +28,7 @@ fn pieces_too_large() -> Vec<Case> {
     vec![
         (
             "wider than the cloth",
-            plain.clone(),
+            plain,
             piece(1001, 10),
             LayoutTrouble::TooWide {
                 piece: 1,
@@ -62,7 +62,7 @@ fn pieces_too_large() -> Vec<Case> {
         ),
         (
             "a motif off the end",
-            printed.clone(),
+            printed,
             Piece {
                 phase_along: Some(mm(100)),
                 ..piece(900, 1800)
@@ -135,16 +135,19 @@ fn pieces_not_to_be_laid() -> Vec<Case> {
             held_afar,
             out_of_range,
         ),
-        (
-            "too many pieces",
-            plain.clone(),
-            plain_piece(mm(10), mm(10), MAXIMUM_PIECES),
-            LayoutTrouble::TooMany {
-                count: 100_001,
-                limit: MAXIMUM_PIECES,
-            },
-        ),
     ]
+}
+
+fn too_many_pieces() -> Vec<Case> {
+    vec![(
+        "too many pieces",
+        plain_cloth(mm(1000)),
+        plain_piece(mm(10), mm(10), MAXIMUM_PIECES),
+        LayoutTrouble::TooMany {
+            count: 100_001,
+            limit: MAXIMUM_PIECES,
+        },
+    )]
 }
 
 fn cloths_not_to_be_cut() -> Vec<Case> {
@@ -283,6 +286,7 @@ fn all_cases() -> impl Iterator<Item = Case> {
     [
         pieces_too_large(),
         pieces_not_to_be_laid(),
+        too_many_pieces(),
         cloths_not_to_be_cut(),
         flaws_out_of_range(),
     ]
