@@ -123,15 +123,10 @@ fn pieces_not_to_be_laid() -> Vec<Case> {
             piece(10, -1),
             out_of_range.clone(),
         ),
-        (
-            "longer than any length",
-            plain.clone(),
-            long,
-            out_of_range.clone(),
-        ),
+        ("longer than any length", plain, long, out_of_range.clone()),
         (
             "a point further than any length",
-            printed.clone(),
+            printed,
             held_afar,
             out_of_range,
         ),
@@ -195,7 +190,7 @@ fn cloths_not_to_be_cut() -> Vec<Case> {
             "a step without length",
             Cloth {
                 buying_step: zero,
-                ..plain.clone()
+                ..plain
             },
         ),
     ];
@@ -219,66 +214,29 @@ fn flaws_out_of_range() -> Vec<Case> {
         right: mm(1000),
     };
     let beyond = Length::LARGEST + Length::from_nanometres(1);
-    let cases = [
-        (
-            "without length",
-            Flaw {
-                to: mm(100),
-                ..sound
-            },
-        ),
-        (
-            "without width",
-            Flaw {
-                left: mm(1000),
-                ..sound
-            },
-        ),
-        (
-            "before its bolt",
-            Flaw {
-                from: mm(-1),
-                ..sound
-            },
-        ),
-        (
-            "beyond any length",
-            Flaw {
-                to: beyond,
-                ..sound
-            },
-        ),
-        (
-            "left of the cloth",
-            Flaw {
-                left: mm(-1),
-                ..sound
-            },
-        ),
-        (
-            "right of the cloth",
-            Flaw {
-                right: mm(1001),
-                ..sound
-            },
-        ),
+    let breakages: [(&str, fn(&mut Flaw, Length)); 6] = [
+        ("without length", |flaw, _| flaw.to = flaw.from),
+        ("without width", |flaw, _| flaw.left = flaw.right),
+        ("before its bolt", |flaw, _| flaw.from = mm(-1)),
+        ("beyond any length", |flaw, beyond| flaw.to = beyond),
+        ("left of the cloth", |flaw, _| flaw.left = mm(-1)),
+        ("right of the cloth", |flaw, _| flaw.right = mm(1001)),
     ];
-    let on = |flaws| Cloth {
-        flaws,
-        ..plain_cloth(mm(1000))
+    let case = |name, flaws, flaw| {
+        let cloth = Cloth {
+            flaws,
+            ..plain_cloth(mm(1000))
+        };
+        let trouble = LayoutTrouble::FlawOutOfRange { flaw };
+        (name, cloth, piece(10, 10), trouble)
     };
-    let one = cases.map(|(name, flaw)| {
-        let trouble = LayoutTrouble::FlawOutOfRange { flaw: 1 };
-        (name, on(vec![sound, flaw]), piece(10, 10), trouble)
+    let one = breakages.map(|(name, breaks)| {
+        let mut broken = sound;
+        breaks(&mut broken, beyond);
+        case(name, vec![sound, broken], 1)
     });
-    let too_many = (
-        "too many flaws",
-        on(vec![sound; MAXIMUM_FLAWS + 1]),
-        piece(10, 10),
-        LayoutTrouble::FlawOutOfRange {
-            flaw: MAXIMUM_FLAWS,
-        },
-    );
+    let too_many = vec![sound; MAXIMUM_FLAWS + 1];
+    let too_many = case("too many flaws", too_many, MAXIMUM_FLAWS);
     one.into_iter().chain([too_many]).collect()
 }
 
