@@ -205,6 +205,9 @@ fn cloths_not_to_be_cut() -> Vec<Case> {
     out_of_range.into_iter().chain([no_width]).collect()
 }
 
+/// Makes a flaw unsound, with a length that none may have.
+type BreaksFlaw = fn(&mut Flaw, Length);
+
 fn flaws_out_of_range() -> Vec<Case> {
     let sound = Flaw {
         bolt: 3,
@@ -214,7 +217,7 @@ fn flaws_out_of_range() -> Vec<Case> {
         right: mm(1000),
     };
     let beyond = Length::LARGEST + Length::from_nanometres(1);
-    let breakages: [(&str, fn(&mut Flaw, Length)); 6] = [
+    let breakages: [(&str, BreaksFlaw); 6] = [
         ("without length", |flaw, _| flaw.to = flaw.from),
         ("without width", |flaw, _| flaw.left = flaw.right),
         ("before its bolt", |flaw, _| flaw.from = mm(-1)),
