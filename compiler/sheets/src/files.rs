@@ -2,7 +2,7 @@
 
 use pelmet_packet::Packet;
 
-use crate::{Choice, TextOptions, elevations, html, layouts, text};
+use crate::{Choice, TextOptions, elevations, html, layouts, print, text};
 
 /// A file of a packet's folder.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -29,13 +29,25 @@ pub struct Form {
 }
 
 /// Every form there is, in the order they are written.
-pub static FORMS: [Form; 4] = [
+pub static FORMS: [Form; 5] = [
     Form {
         word: "html",
         about: "the sheets, with their drawings, as one page for a tablet or a printer",
         usual: true,
         names: &[PAGE],
         make: |packet, choice| one(PAGE, html(packet, &choice.sheets, choice.paper)),
+    },
+    Form {
+        word: "pdf",
+        about: "the sheets, with their drawings, as pages to print",
+        usual: true,
+        names: &[PRINT],
+        make: |packet, choice| {
+            one(
+                PRINT,
+                print(packet, &choice.sheets, choice.paper_for(packet)),
+            )
+        },
     },
     Form {
         word: "json",
@@ -66,6 +78,7 @@ pub static FORMS: [Form; 4] = [
 ];
 
 const PAGE: Name = Name("packet", ".html");
+const PRINT: Name = Name("packet", ".pdf");
 const JSON: Name = Name("packet", ".json");
 const TEXT: Name = Name("sheets", ".txt");
 const ELEVATION: Name = Name("elevation-", ".svg");
@@ -150,6 +163,7 @@ mod tests {
         for (name, is) in [
             ("packet.html", true),
             ("packet.json", true),
+            ("packet.pdf", true),
             ("sheets.txt", true),
             ("elevation-1-bay.svg", true),
             ("layout-12-kelp-stripe.svg", true),

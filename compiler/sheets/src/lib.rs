@@ -10,6 +10,7 @@ mod cut_sheet;
 mod drawing;
 mod files;
 mod folding_chart;
+mod fractions;
 mod html;
 mod making_order;
 mod mark_list;
@@ -18,12 +19,9 @@ mod options;
 mod page;
 mod paper;
 mod parts;
-#[cfg_attr(
-    not(test),
-    expect(dead_code, reason = "the pages it is to write come next")
-)]
 mod pdf;
 mod plain;
+mod printed;
 mod quote;
 mod rod_check;
 mod table;
@@ -68,6 +66,11 @@ pub fn sheet(packet: &Packet, kind: SheetKind, options: TextOptions) -> String {
 /// on the paper named; where none is, on whatever lies in the printer.
 pub fn html(packet: &Packet, sheets: &[SheetKind], paper: Option<Paper>) -> String {
     html::page(packet, sheets, paper)
+}
+
+/// Sheets, with their drawings, as a PDF file with pages of this paper.
+pub fn print(packet: &Packet, sheets: &[SheetKind], paper: Paper) -> Vec<u8> {
+    printed::printed(packet, sheets, paper)
 }
 
 /// What stands on a sheet.

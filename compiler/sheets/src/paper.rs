@@ -23,6 +23,14 @@ impl Paper {
         }
     }
 
+    /// What it is called.
+    pub fn name(self) -> &'static str {
+        match self {
+            Paper::Letter => "US Letter",
+            Paper::A4 => "A4",
+        }
+    }
+
     /// The paper that lies in the printer of a house that measures so: Letter where inches are
     /// written, else A4.
     pub fn usual(units: &Units) -> Paper {

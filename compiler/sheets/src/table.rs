@@ -167,7 +167,7 @@ impl Table {
     }
 
     /// The first two cells, and the others in words.
-    fn in_words(&self, row: &[String]) -> (String, String) {
+    pub(crate) fn in_words(&self, row: &[String]) -> (String, String) {
         let named = |(column, cell): (&Column, &String)| format!("{} {cell}", column.heading);
         let mut told = zip(&self.columns, row).filter(|(_, cell)| !cell.is_empty());
         let first: Vec<String> = told.by_ref().take(2).map(named).collect();

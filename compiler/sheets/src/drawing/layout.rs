@@ -310,7 +310,7 @@ mod tests {
             for number in 1..=pieces {
                 let is_number = |element: &&Element| match element {
                     Element::Words { text, .. } => *text == number.to_string(),
-                    Element::Path { .. } => false,
+                    Element::Path { .. } | Element::Text { .. } => false,
                 };
                 let told = drawing.elements.iter().filter(is_number).count();
                 assert_eq!(told, 1, "{number} of {}", drawing.title);

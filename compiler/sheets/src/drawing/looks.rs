@@ -52,6 +52,12 @@ pub(crate) fn look(line: Line) -> Look {
         }),
         Line::Measure => drawn(solid(THIN)),
         Line::Top => drawn(solid(0.35)),
+        Line::Rule => drawn(Stroke {
+            grey: 0x99,
+            ..solid(0.15)
+        }),
+        Line::Underline => drawn(solid(0.4)),
+        Line::Box => drawn(solid(0.3)),
     }
 }
 

@@ -8,6 +8,7 @@ mod dimension;
 mod elevation;
 mod folding;
 mod layout;
+mod lettering;
 mod looks;
 mod number;
 mod scale;
@@ -16,6 +17,7 @@ mod svg;
 pub(crate) use elevation::elevation;
 pub(crate) use folding::folding;
 pub(crate) use layout::layout;
+pub(crate) use lettering::{Lettering, Run};
 pub(crate) use looks::{CLEAR_OF_WORDS, Look, Stroke, look};
 pub(crate) use scale::{PAGE_HEIGHT, PAGE_WIDTH, Scale};
 pub(crate) use svg::{inline, style, svg};
@@ -49,11 +51,17 @@ pub(crate) enum Element {
         /// Whether it comes back to its first point.
         closed: bool,
     },
-    /// Words on one line.
+    /// Words on one line, kept clear of the lines behind them.
     Words {
         at: Point,
         align: Align,
         size: Size,
+        text: String,
+    },
+    /// A line of a text set on paper, from its left end.
+    Text {
+        at: Point,
+        lettering: Lettering,
         text: String,
     },
 }
@@ -111,11 +119,17 @@ pub(crate) enum Line {
     Measure,
     /// An arrow that points to the top of a piece.
     Top,
+    /// Between the rows of a table.
+    Rule,
+    /// Under a title or the head of a table.
+    Underline,
+    /// A box to tick.
+    Box,
 }
 
 impl Line {
     /// Every kind of line.
-    pub(crate) const ALL: [Self; 18] = [
+    pub(crate) const ALL: [Self; 21] = [
         Self::Waste,
         Self::Selvage,
         Self::Cut,
@@ -134,6 +148,9 @@ impl Line {
         Self::Repeat,
         Self::Measure,
         Self::Top,
+        Self::Rule,
+        Self::Underline,
+        Self::Box,
     ];
 }
 
@@ -249,6 +266,44 @@ pub(crate) fn width_of(text: &str, size: Size) -> f64 {
     Weight::Plain.width(text) * size.millimetres()
 }
 
+impl Element {
+    /// The same, elsewhere on the paper.
+    pub(crate) fn moved(self, by: Point) -> Self {
+        let moved = |point: Point| at(point.x + by.x, point.y + by.y);
+        match self {
+            Self::Path {
+                line,
+                points,
+                closed,
+            } => Self::Path {
+                line,
+                points: points.into_iter().map(moved).collect(),
+                closed,
+            },
+            Self::Words {
+                at,
+                align,
+                size,
+                text,
+            } => Self::Words {
+                at: moved(at),
+                align,
+                size,
+                text,
+            },
+            Self::Text {
+                at,
+                lettering,
+                text,
+            } => Self::Text {
+                at: moved(at),
+                lettering,
+                text,
+            },
+        }
+    }
+}
+
 #[cfg(test)]
 pub(crate) mod tests {
     use pelmet_packet::Packet;
@@ -280,7 +335,7 @@ pub(crate) mod tests {
     pub(crate) fn points(drawing: &Drawing) -> Vec<Point> {
         let points = drawing.elements.iter().flat_map(|element| match element {
             Element::Path { points, .. } => points.clone(),
-            Element::Words { at, .. } => vec![*at],
+            Element::Words { at, .. } | Element::Text { at, .. } => vec![*at],
         });
         points.collect()
     }

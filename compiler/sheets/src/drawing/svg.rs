@@ -1,10 +1,11 @@
 //! A drawing as an SVG file at its true size: one unit is one millimetre.
 
 use maud::{Markup, html};
+use pelmet_lettering::Weight;
 
 use super::looks::{CLEAR_OF_WORDS, Look, Stroke, look};
 use super::number::number;
-use super::{Align, Drawing, Element, Line, Point};
+use super::{Align, Drawing, Element, Lettering, Line, Point};
 
 /// The whole file. Looks are in its own style sheet and it asks for nothing outside itself.
 pub(crate) fn svg(drawing: &Drawing) -> String {
@@ -37,7 +38,7 @@ pub(crate) fn style() -> String {
     format!(
         ".paper {{ fill: #fff }} path {{ stroke-linejoin: round; stroke-linecap: round }} {} \
         text {{ font-family: 'DejaVu Sans', Verdana, sans-serif; fill: #000; stroke: #fff; \
-        stroke-width: {}; stroke-linejoin: round; paint-order: stroke }}",
+        stroke-width: {}; stroke-linejoin: round; paint-order: stroke }} .set {{ stroke: none }}",
         lines.join(" "),
         number(CLEAR_OF_WORDS * 2.0),
     )
@@ -83,6 +84,14 @@ fn element_markup(element: &Element) -> Markup {
             text x=(number(at.x)) y=(number(at.y)) font-size=(number(size.millimetres()))
                 text-anchor=(anchor(*align)) { (text) }
         },
+        Element::Text {
+            at,
+            lettering,
+            text,
+        } => html! {
+            text.set x=(number(at.x)) y=(number(at.y)) font-size=(number(lettering.height))
+                font-weight=(weight(*lettering)) { (text) }
+        },
     }
 }
 
@@ -106,6 +115,9 @@ fn class(line: Line) -> &'static str {
         Line::Repeat => "repeat",
         Line::Measure => "measure",
         Line::Top => "top",
+        Line::Rule => "rule",
+        Line::Underline => "underline",
+        Line::Box => "box",
     }
 }
 
@@ -114,6 +126,13 @@ fn anchor(align: Align) -> &'static str {
         Align::Left => "start",
         Align::Middle => "middle",
         Align::Right => "end",
+    }
+}
+
+fn weight(lettering: Lettering) -> &'static str {
+    match lettering.weight {
+        Weight::Plain => "normal",
+        Weight::Bold => "bold",
     }
 }
 

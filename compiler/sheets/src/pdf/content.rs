@@ -7,7 +7,7 @@ use pelmet_lettering::Weight;
 use super::POINTS_IN_MILLIMETRE;
 use super::file::{exact, number};
 use super::fonts::{Fonts, font_name};
-use crate::drawing::{Align, CLEAR_OF_WORDS, Drawing, Element, Look, Point, Stroke, look};
+use crate::drawing::{Align, CLEAR_OF_WORDS, Drawing, Element, Look, Point, Run, Stroke, look};
 
 /// The drawing in PDF's words. Its own millimetres, counted downward, serve as units.
 pub(super) fn content(drawing: &Drawing, fonts: &Fonts) -> Vec<u8> {
@@ -43,8 +43,18 @@ fn write_element(element: &Element, fonts: &Fonts, content: &mut Content) {
                 y: at.y,
             };
             clear(start, (width, height), content);
-            write_words(start, height, &fonts.codes(Weight::Plain, text), content);
+            let run = Run {
+                text,
+                height,
+                rise: 0.0,
+            };
+            write_text(start, Weight::Plain, &[run], fonts, content);
         }
+        Element::Text {
+            at,
+            lettering,
+            text,
+        } => write_text(*at, lettering.weight, &lettering.runs(text), fonts, content),
     }
 }
 
@@ -101,14 +111,24 @@ fn clear(start: Point, (width, height): (f64, f64), content: &mut Content) {
     content.fill_nonzero();
 }
 
-/// Words from their left end, on the line that `start` lies on.
-fn write_words(start: Point, height: f64, codes: &[u8], content: &mut Content) {
+/// A line of text from its left end.
+fn write_text(
+    start: Point,
+    weight: Weight,
+    runs: &[Run<'_>],
+    fonts: &Fonts,
+    content: &mut Content,
+) {
     content.set_fill_gray(0.0);
     content.begin_text();
-    content.set_font(Name(font_name(Weight::Plain)), number(height));
     // Letters stand upright on a page whose lengths are counted downward.
     content.set_text_matrix([1.0, 0.0, 0.0, -1.0, number(start.x), number(start.y)]);
-    content.show(Str(codes));
+    for run in runs {
+        content.set_font(Name(font_name(weight)), number(run.height));
+        content.set_rise(number(run.rise));
+        content.show(Str(&fonts.codes(weight, run.text)));
+    }
+    content.set_rise(0.0);
     content.end_text();
 }
 

@@ -64,6 +64,9 @@ impl Fonts {
 fn words(element: &Element) -> Option<(Weight, &str)> {
     match element {
         Element::Words { text, .. } => Some((Weight::Plain, text)),
+        Element::Text {
+            lettering, text, ..
+        } => Some((lettering.weight, text)),
         Element::Path { .. } => None,
     }
 }

@@ -1,0 +1,87 @@
+//! Letters of a weight and a size, and the runs that a line of them is set in.
+
+use pelmet_lettering::Weight;
+
+use crate::fractions::{Part, parts};
+
+/// What a text is set in.
+#[derive(Copy, Clone, PartialEq, Debug)]
+pub(crate) struct Lettering {
+    pub(crate) weight: Weight,
+    /// The height of a line of type, in millimetres.
+    pub(crate) height: f64,
+}
+
+/// A part of a line that is set in one size at one height.
+#[derive(PartialEq, Debug)]
+pub(crate) struct Run<'a> {
+    pub(crate) text: &'a str,
+    /// The height of its type, in millimetres.
+    pub(crate) height: f64,
+    /// How far above the line it stands, in millimetres.
+    pub(crate) rise: f64,
+}
+
+/// How large the numbers of a fraction are, and how far the upper one is raised, of the height of the
+/// text: two of them with their stroke reach as high as a capital.
+const FRACTION_SIZE: f64 = 0.72;
+const FRACTION_RISE: f64 = 0.26;
+
+impl Lettering {
+    pub(crate) const fn plain(height: f64) -> Self {
+        Self {
+            weight: Weight::Plain,
+            height,
+        }
+    }
+
+    pub(crate) const fn bold(height: f64) -> Self {
+        Self {
+            weight: Weight::Bold,
+            height,
+        }
+    }
+
+    /// The width of a text on one line, in millimetres.
+    pub(crate) fn width(self, text: &str) -> f64 {
+        let runs = self.runs(text);
+        let width = |run: &Run<'_>| self.weight.width(run.text) * run.height;
+        runs.iter().map(width).sum()
+    }
+
+    /// The runs of a text: the numbers of a fraction are small, and the upper one is raised.
+    pub(crate) fn runs(self, text: &str) -> Vec<Run<'_>> {
+        let run = |text, size, rise| Run {
+            text,
+            height: self.height * size,
+            rise: self.height * rise,
+        };
+        let set = |part| match part {
+            Part::Plain(text) => vec![run(text, 1.0, 0.0)],
+            Part::Fraction(over, under) => vec![
+                run(over, FRACTION_SIZE, FRACTION_RISE),
+                run("/", 1.0, 0.0),
+                run(under, FRACTION_SIZE, 0.0),
+            ],
+        };
+        parts(text).into_iter().flat_map(set).collect()
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::Lettering;
+
+    #[test]
+    fn a_fraction_is_narrower_than_its_signs_and_nothing_is_lost() {
+        let lettering = Lettering::plain(10.0);
+        let signs = lettering.weight.width("15 1/2 in") * 10.0;
+        assert!(lettering.width("15 1/2 in") < signs);
+        let texts: Vec<&str> = lettering
+            .runs("15 1/2 in")
+            .iter()
+            .map(|run| run.text)
+            .collect();
+        assert_eq!(texts, ["15 ", "1", "/", "2", " in"]);
+    }
+}
