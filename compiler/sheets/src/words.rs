@@ -1,6 +1,6 @@
 //! The packet's fixed values in words.
 
-use pelmet_packet::packet::{Direction, EdgeKind, Panel, PleatKind};
+use pelmet_packet::packet::{BandEdge, Direction, EdgeKind, Panel, PleatKind};
 
 pub(crate) fn edge(kind: EdgeKind) -> &'static str {
     match kind {
@@ -17,6 +17,16 @@ pub(crate) fn edges(kind: EdgeKind) -> &'static str {
         EdgeKind::Side => "sides",
         EdgeKind::Lower => "lower edge",
         EdgeKind::Band => "band seams",
+    }
+}
+
+/// Where a band lies.
+pub(crate) fn band(edge: BandEdge) -> &'static str {
+    match edge {
+        BandEdge::Top => "at the top",
+        BandEdge::Left => "at the left side",
+        BandEdge::Lower => "at the lower edge",
+        BandEdge::Right => "at the right side",
     }
 }
 

@@ -64,10 +64,12 @@ pub struct BandMade {
 }
 
 /// A seam of a band.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+#[derive(Clone, PartialEq, Eq, Debug)]
 pub struct BandSeam {
     /// Where it starts.
     pub from: Point,
+    /// The points between, where it curves.
+    pub between: Vec<Point>,
     /// Where it ends.
     pub to: Point,
     /// Its length.
@@ -228,6 +230,7 @@ impl Cutter<'_> {
             let edge = self.inner.edges.get(index)?;
             Some(BandSeam {
                 from: point(self.inner, index)?,
+                between: edge.between().to_vec(),
                 to: point(self.inner, self.following(index))?,
                 length: edge.length,
             })
@@ -238,6 +241,7 @@ impl Cutter<'_> {
             let (from, to) = point(self.shape, end).zip(point(self.inner, end))?;
             Some(BandSeam {
                 from,
+                between: vec![],
                 to,
                 length: cap.length,
             })

@@ -33,8 +33,12 @@ fn band(made: &BandMade, printer: &Printer<'_>) -> EdgeBand {
 }
 
 fn seam(made: &SeamMade, printer: &Printer<'_>) -> BandSeam {
+    let between = made.between.iter();
     BandSeam {
         from: printer.place(made.from.across, made.from.down),
+        between: between
+            .map(|point| printer.place(point.across, point.down))
+            .collect(),
         to: printer.place(made.to.across, made.to.down),
         length: printer.mark(made.length),
     }

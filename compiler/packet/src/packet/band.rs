@@ -35,6 +35,8 @@ pub enum BandEdge {
 pub struct BandSeam {
     /// Where it starts.
     pub from: Place,
+    /// The points between its ends where it curves, for a drawing.
+    pub between: Vec<Place>,
     /// Where it ends.
     pub to: Place,
     /// Its length, along its curve where it has one.

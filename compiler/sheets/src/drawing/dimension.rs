@@ -25,6 +25,14 @@ pub(crate) fn left_of((from, to): (f64, f64), x: f64, text: &str, drawing: &mut 
     drawing.words(middle, Align::Right, Size::Plain, text);
 }
 
+/// A measure down at the right of what is measured, its words right of the line.
+pub(crate) fn right_of((from, to): (f64, f64), x: f64, text: &str, drawing: &mut Drawing) {
+    let ends = [at(x - END, from), at(x, from), at(x, to), at(x - END, to)];
+    drawing.line(Line::Measure, ends);
+    let middle = at(x + END, (from + to) / 2.0 + 1.0);
+    drawing.words(middle, Align::Left, Size::Plain, text);
+}
+
 fn across(
     (from, to): (f64, f64),
     (y, end): (f64, f64),

@@ -37,6 +37,7 @@ pub(crate) fn look(line: Line) -> Look {
         Line::Face => filled(WHITE, solid(THIN)),
         Line::Lining => filled(0xbd, solid(THIN)),
         Line::Opening => filled(0xf2, dashed(0.35, &[1.6, 1.0])),
+        Line::DrawnUp => drawn(solid(THIN)),
         Line::Support => drawn(solid(1.1)),
         Line::Fold => drawn(dashed(THIN, &[3.0, 1.0, 0.6, 1.0])),
         Line::Sewn => drawn(dashed(THIN, &[2.0, 1.0])),

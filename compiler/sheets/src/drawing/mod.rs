@@ -111,6 +111,8 @@ pub(crate) enum Line {
     Lining,
     /// The opening of the window.
     Opening,
+    /// Where cloth is stitched together or drawn up.
+    DrawnUp,
     /// The rod or board.
     Support,
     /// Where the print comes round.
@@ -129,7 +131,7 @@ pub(crate) enum Line {
 
 impl Line {
     /// Every kind of line.
-    pub(crate) const ALL: [Self; 21] = [
+    pub(crate) const ALL: [Self; 22] = [
         Self::Waste,
         Self::Selvage,
         Self::Cut,
@@ -144,6 +146,7 @@ impl Line {
         Self::Face,
         Self::Lining,
         Self::Opening,
+        Self::DrawnUp,
         Self::Support,
         Self::Repeat,
         Self::Measure,
@@ -198,6 +201,13 @@ impl Drawing {
             size,
             text,
         });
+    }
+
+    /// What the lines mean that are drawn so far, as [`Drawing::meanings`].
+    pub(crate) fn meanings_of(&mut self, meanings: &[(Line, &'static str)], first: Point) -> f64 {
+        let drawn = |(line, _): &&(Line, &str)| self.elements.iter().any(|it| it.is_of(*line));
+        let drawn: Vec<(Line, &'static str)> = meanings.iter().filter(drawn).copied().collect();
+        self.meanings(drawn, first)
     }
 
     /// What lines mean, each with a sample, row below row; gives where the rows end.

@@ -22,12 +22,14 @@ pub(crate) struct Scale {
 }
 
 /// The scales there are, the largest drawing first.
-pub(crate) const SCALES: [Scale; 6] = [
+pub(crate) const SCALES: [Scale; 8] = [
     Scale::new(1.0, "100 mm (3 15/16 in)"),
     Scale::new(2.0, "200 mm (7 7/8 in)"),
     Scale::new(5.0, "500 mm (19 11/16 in)"),
     Scale::new(10.0, "1000 mm (39 3/8 in)"),
+    Scale::new(15.0, "1500 mm (59 1/16 in)"),
     Scale::new(20.0, "2000 mm (78 3/4 in)"),
+    Scale::new(30.0, "3000 mm (118 1/8 in)"),
     Scale::new(50.0, "5000 mm (196 7/8 in)"),
 ];
 

@@ -9,7 +9,12 @@ use super::{Align, Drawing, Element, Lettering, Line, Point};
 
 /// The whole file. Looks are in its own style sheet and it asks for nothing outside itself.
 pub(crate) fn svg(drawing: &Drawing) -> String {
-    format!("{}\n", markup(drawing, Some(&style())).into_string())
+    let drawn = |line: &Line| drawing.elements.iter().any(|element| element.is_of(*line));
+    let lines: Vec<Line> = Line::ALL.into_iter().filter(drawn).collect();
+    format!(
+        "{}\n",
+        markup(drawing, Some(&style_of(&lines))).into_string()
+    )
 }
 
 /// The drawing as a part of a page, which has the looks in its own style sheet.
@@ -34,7 +39,11 @@ fn markup(drawing: &Drawing, looks: Option<&str>) -> Markup {
 
 /// The style sheet of drawings: the look of each kind of line, and of words.
 pub(crate) fn style() -> String {
-    let lines: Vec<String> = Line::ALL.iter().map(|line| line_style(*line)).collect();
+    style_of(&Line::ALL)
+}
+
+fn style_of(lines: &[Line]) -> String {
+    let lines: Vec<String> = lines.iter().map(|line| line_style(*line)).collect();
     format!(
         ".paper {{ fill: #fff }} path {{ stroke-linejoin: round; stroke-linecap: round }} {} \
         text {{ font-family: 'DejaVu Sans', Verdana, sans-serif; fill: #000; stroke: #fff; \
@@ -111,6 +120,7 @@ fn class(line: Line) -> &'static str {
         Line::Face => "face",
         Line::Lining => "lining",
         Line::Opening => "opening",
+        Line::DrawnUp => "drawn-up",
         Line::Support => "support",
         Line::Repeat => "repeat",
         Line::Measure => "measure",

@@ -258,6 +258,23 @@ fn a_band_follows_a_shaped_edge() {
     let off = together(&made).square_nanometres() - made.shape.area().square_nanometres();
     // The line between face and band is the same for both.
     assert!(off.abs() <= 8_000_000_000, "{off}");
+    for seam in made.bands.iter().flat_map(|band| &band.seams) {
+        let ends = std::iter::once(&seam.from)
+            .chain(&seam.between)
+            .chain([&seam.to]);
+        let points: Vec<&Point> = ends.collect();
+        let chords = points.windows(2).map(|pair| {
+            let (across, down) = (pair[1].across - pair[0].across, pair[1].down - pair[0].down);
+            across.as_millimetres_f64().hypot(down.as_millimetres_f64())
+        });
+        let off = chords.sum::<f64>() - seam.length.as_millimetres_f64();
+        // Chords of a curve are a little shorter than the curve.
+        assert!(
+            (-0.2..=1e-5).contains(&off),
+            "{off} mm, {} points",
+            points.len()
+        );
+    }
 }
 
 /// Where no band meets it, a band ends in the hem of the edge it comes to: 14 in between 2 x 1 in

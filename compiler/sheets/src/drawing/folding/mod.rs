@@ -214,16 +214,18 @@ impl<'a> Chart<'a> {
     fn tell_stretches(&self, row: Row, paper: &section::Paper, drawing: &mut Drawing) {
         let y = paper.base - section::height(self.panel, self.layer) - 2.0;
         for it in self.lying {
-            let seen = it
-                .parts
-                .iter()
-                .filter(|part| part.seen && row.holds(it.flat((part.from + part.to) / 2.0)));
-            let widest = seen.max_by(|one, other| one.width().total_cmp(&other.width()));
-            let Some(part) = widest else { continue };
+            let seen = it.parts.iter().filter(|part| part.seen);
+            let in_row = seen.filter_map(|part| {
+                let (one, other) = (it.flat(part.from), it.flat(part.to));
+                let (from, to) = row.clip((one.min(other), one.max(other)))?;
+                Some((paper.x(it.finished(from)), paper.x(it.finished(to))))
+            });
+            let wide = |(from, to): &(f64, f64)| (to - from).abs();
+            let widest = in_row.max_by(|one, other| wide(one).total_cmp(&wide(other)));
+            let Some((from, to)) = widest else { continue };
             let number = it.number.to_string();
-            if fits(&number, Size::Small, part.width() / paper.ratio) {
-                let x = paper.x((part.from + part.to) / 2.0);
-                drawing.words(at(x, y), Align::Middle, Size::Small, number);
+            if fits(&number, Size::Small, (to - from).abs()) {
+                drawing.words(at((from + to) / 2.0, y), Align::Middle, Size::Small, number);
             }
         }
     }
@@ -231,30 +233,18 @@ impl<'a> Chart<'a> {
     /// The bar and what the lines mean; gives where the words end.
     fn explain(&self, top: f64, drawing: &mut Drawing) -> f64 {
         let below = self.scale.draw_bar(drawing, (SIDE, top));
-        let has = |line: Line| {
-            let mut elements = drawing.elements.iter();
-            elements.any(|element| element.is_of(line))
-        };
-        let meanings = [
-            (
-                Line::Move,
-                "a fold is brought along the arrow; over it the number of the pleat",
-            ),
-            (Line::Fold, "crease, its ridge toward you"),
-            (Line::FoldAway, "crease, its ridge away from you"),
-            (Line::Face, "seen once it is folded"),
-            (Line::Turned, "turned over once it is folded"),
-            (Line::Hidden, "hidden once it is folded"),
-            (
-                Line::Edge,
-                "the folded cloth seen on its edge, face up; layers are drawn apart, not to scale",
-            ),
-        ];
-        let drawn: Vec<(Line, &'static str)> = meanings
-            .into_iter()
-            .filter(|(line, _)| has(*line))
-            .collect();
-        drawing.meanings(drawn, at(SIDE, below + 5.0))
+        drawing.meanings_of(
+            &[
+                (Line::Move, "a fold is brought along the arrow; over it the number of the pleat"),
+                (Line::Fold, "crease, its ridge toward you"),
+                (Line::FoldAway, "crease, its ridge away from you"),
+                (Line::Face, "seen once it is folded"),
+                (Line::Turned, "turned over once it is folded"),
+                (Line::Hidden, "hidden once it is folded"),
+                (Line::Edge, "the folded cloth seen on its edge, face up; layers are drawn apart, not to scale"),
+            ],
+            at(SIDE, below + 5.0),
+        )
     }
 }
 

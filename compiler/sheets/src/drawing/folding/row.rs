@@ -14,7 +14,7 @@ pub(crate) struct Row {
 }
 
 /// The least length of a stretch on the paper at which it can still be read.
-const READABLE: f64 = 6.0;
+const READABLE: f64 = 5.0;
 
 /// The scale at which every stretch can be read: larger where all of the panel has room in one row.
 pub(crate) fn scale(panel: &Panel, width: f64) -> Scale {
@@ -42,9 +42,17 @@ pub(crate) fn rows(panel: &Panel, lying: &[Lying<'_>], width: f64) -> Vec<Row> {
     let mut rows = Vec::new();
     let mut from = 0.0;
     while end - from > width {
-        let within = |place: &&f64| **place > from + width / 2.0 && **place <= from + width;
-        let to = alone.iter().rev().find(within).copied();
-        let to = to.unwrap_or(from + width);
+        // As even as may be.
+        let even = from + (end - from) / ((end - from) / width).ceil();
+        let within = alone
+            .iter()
+            .filter(|place| (from..=from + width).contains(*place));
+        let nearest = within.min_by(|one, other| {
+            let off = |place: &f64| (place - even).abs();
+            off(one).total_cmp(&off(other))
+        });
+        let nearest = nearest.filter(|place| **place - from > width / 3.0);
+        let to = nearest.copied().unwrap_or(from + width);
         rows.push(Row { from, to });
         from = to;
     }
