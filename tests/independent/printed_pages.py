@@ -11,6 +11,7 @@ import re
 import subprocess
 import sys
 import tempfile
+import unicodedata
 
 import pypdf
 
@@ -18,6 +19,18 @@ ROOT = pathlib.Path(__file__).resolve().parents[2]
 # Points: an inch has 72 of them, and 25.4 millimetres.
 PAPERS = {"letter": (612.0, 792.0), "a4": (210 / 25.4 * 72, 297 / 25.4 * 72)}
 POINT_OF_MILLIMETRE = 72 / 25.4
+# Names as people have them, one accent typed as a letter of its own.
+ODD = """
+use standard
+job "Fene\u0302tres d'Élise & <Žižkov>: 15 ½ × ⅞, Ελληνικά, Кириллица"
+fabric tÿll-weiß { width: 54 in }
+make ourlet { seam: 1/2 in, lining: none }
+treatment rideau(drop) {
+    panel fenêtre { finished width: fill, drop: drop, head: folded-over-rod, make: ourlet, face: tÿll-weiß }
+    row: fenêtre
+}
+window ølga: rideau { opening: 36 in x 40 in, rod: steel-rod(40 in), drop: 12 5/8 in }
+"""
 SUBSET = re.compile(r"/[A-Z]{6}\+DejaVuSans(-Bold)?")
 
 
@@ -65,7 +78,7 @@ def faults(path, paper, job):
 
 
 def words(text):
-    return set(text.replace("\u00a0", " ").split())
+    return set(unicodedata.normalize("NFC", text).replace("\u00a0", " ").split())
 
 
 def unread(path, sheets):
@@ -97,7 +110,7 @@ def check(design, paper):
         if not list(faults(bad, paper, job)):
             found.append("a bad file is not told from a good one")
         pages = len(pypdf.PdfReader(path).pages)
-        print(f"{design.relative_to(ROOT)}, {paper}: {pages} pages, {'; '.join(found) or 'sound'}")
+        print(f"{design.stem}, {paper}: {pages} pages, {'; '.join(found) or 'sound'}")
         return not found
 
 
@@ -105,6 +118,10 @@ def main():
     designs = sorted(ROOT.glob("examples/*/*.packet"))
     designs = [folder.with_suffix(".pelmet") for folder in designs]
     sound = [check(design, paper) for design in designs for paper in PAPERS]
+    with tempfile.TemporaryDirectory() as folder:
+        odd = pathlib.Path(folder, "odd-names.pelmet")
+        odd.write_text(ODD)
+        sound += [check(odd, paper) for paper in PAPERS]
     sys.exit(0 if designs and all(sound) else 1)
 
 

@@ -66,6 +66,10 @@ fn hostile_texts_are_told_of_once_and_at_their_place() {
         "fabric felt { width: \u{1} }\n",
         &["1:22 character-not-known"],
     );
+    assert_told(
+        "job \"a\u{1}b\"\nfabric felt { width: 72 in }\n",
+        &["1:7 sign-not-printed"],
+    );
     assert_told(b"fabric caf\xe9 { width: 54 in }\n", &["file-not-text"]);
     assert_told("# a note\n".repeat(600_000), &["file-too-large"]);
 }

@@ -20,6 +20,7 @@ mod kind;
 mod lengths;
 mod list;
 mod load;
+mod printable;
 mod project;
 mod read;
 mod reader;

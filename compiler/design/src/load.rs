@@ -8,6 +8,7 @@ use pelmet_syntax::{MAXIMUM_FILE_BYTES, parse};
 
 use crate::gather::{first_word, list_path};
 use crate::list::read_list;
+use crate::printable::Printable;
 use crate::project::{Project, ReadTrouble, resolve_path};
 
 /// How many files may use one another in a chain.
@@ -104,6 +105,7 @@ pub fn load(main: &str, project: &dyn Project) -> Loaded {
         },
         done: BTreeSet::new(),
         under_way: Vec::new(),
+        printable: Printable::default(),
     };
     loading.project_file(main, None, Origin::Main);
     loading.loaded
@@ -129,6 +131,7 @@ struct Loading<'p> {
     done: BTreeSet<String>,
     /// The files being read, each with the place that uses the next.
     under_way: Vec<(String, Span)>,
+    printable: Printable,
 }
 
 impl Loading<'_> {
@@ -159,8 +162,11 @@ impl Loading<'_> {
     }
 
     fn tree(&mut self, file: FileId, path: &str, origin: Origin) {
-        let parsed = parse(file, self.loaded.sources.text(file));
-        self.loaded.diagnostics.extend(parsed.diagnostics);
+        let text = self.loaded.sources.text(file);
+        let parsed = parse(file, text);
+        let found = &mut self.loaded.diagnostics;
+        found.extend(parsed.diagnostics);
+        self.printable.entries(&parsed.file.entries, text, found);
         for entry in &parsed.file.entries {
             if first_word(entry) == Some("use") {
                 self.use_entry(entry, path);
@@ -290,7 +296,20 @@ impl Loading<'_> {
             &mut self.loaded.diagnostics,
         );
         self.loaded.unread.files |= self.loaded.diagnostics.len() > told;
+        for row in &list.rows {
+            self.list_row(row, file);
+        }
         self.loaded.lists.insert(place, list);
+    }
+
+    /// Whether the names and texts of a row can be printed.
+    fn list_row(&mut self, row: &ListRow, file: FileId) {
+        let text = self.loaded.sources.text(file);
+        let found = &mut self.loaded.diagnostics;
+        self.printable.part(row.name.span, text, found);
+        for (_, value) in &row.cells {
+            self.printable.value(value, text, found);
+        }
     }
 
     fn text(&mut self, path: &str, place: Option<Span>) -> Option<String> {

@@ -25,6 +25,18 @@ pub fn listed(words: &[&str], last_joined_by: &str) -> String {
     }
 }
 
+/// A character as a report shows it; one that cannot be seen is shown by its number.
+pub(crate) fn shown(character: char) -> String {
+    let number = u32::from(character);
+    if character.is_alphanumeric() || character.is_ascii_graphic() {
+        format!("`{character}`")
+    } else if character.is_control() || character.is_whitespace() {
+        format!("the unseen character U+{number:04X}")
+    } else {
+        format!("the character `{character}` (U+{number:04X})")
+    }
+}
+
 #[cfg(test)]
 mod tests {
     use super::*;

@@ -29,6 +29,10 @@ pub fn composed(text: &str) -> String {
 /// The first sign of a text that cannot be printed, and the byte at which the letter with its marks
 /// begins to which it belongs; `None` where the whole text can be.
 pub fn first_not_printable(text: &str) -> Option<(usize, char)> {
+    // Most texts are plain, and then nothing need be looked up.
+    if text.chars().all(|sign| matches!(sign, ' '..='~')) {
+        return None;
+    }
     let mut starts = text.char_indices().peekable();
     while let Some((start, first)) = starts.next() {
         let mut letter = String::from(first);

@@ -1,5 +1,6 @@
 //! A character that has no meaning here.
 
+use crate::words::shown;
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
 /// A character that has no meaning here.
@@ -25,16 +26,4 @@ pub fn character_not_known(span: Span, character: char) -> Diagnostic {
         .label(span, "not known")
         .help("take it out, or put it between quotes if it is part of a text")
         .fix(Fix::remove("take it out", span))
-}
-
-/// A character that cannot be seen is shown by its number.
-fn shown(character: char) -> String {
-    let number = u32::from(character);
-    if character.is_alphanumeric() || character.is_ascii_graphic() {
-        format!("`{character}`")
-    } else if character.is_control() || character.is_whitespace() {
-        format!("the unseen character U+{number:04X}")
-    } else {
-        format!("the character `{character}` (U+{number:04X})")
-    }
 }

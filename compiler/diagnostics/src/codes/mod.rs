@@ -140,6 +140,7 @@ pub mod row_empty;
 pub mod row_uncovered;
 pub mod seam_shows;
 pub mod selvages_too_wide;
+pub mod sign_not_printed;
 pub mod size_too_large;
 pub mod stack_too_thick;
 pub mod strip_shows;
@@ -317,6 +318,7 @@ codes! {
     row_uncovered
     seam_shows
     selvages_too_wide
+    sign_not_printed
     size_too_large
     stack_too_thick
     strip_shows

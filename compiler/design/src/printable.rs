@@ -1,0 +1,79 @@
+//! Whether what people are to read can be printed: names where they are given, and texts.
+
+use std::collections::BTreeSet;
+
+use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_lettering::first_not_printable;
+use pelmet_syntax::tree::{Entry, Phrase, Phrases, Term, TermKind};
+
+use crate::gather::{first_word, list_path};
+
+/// Reports what cannot be printed, each text once wherever it stands again.
+#[derive(Default)]
+pub(crate) struct Printable {
+    told: BTreeSet<String>,
+}
+
+impl Printable {
+    /// Looks at the entries of a file, whose whole text is given.
+    pub(crate) fn entries(&mut self, entries: &[Entry], text: &str, found: &mut Vec<Diagnostic>) {
+        for entry in entries {
+            // A path is not printed.
+            if first_word(entry) != Some("use") && list_path(entry).is_none() {
+                self.entry(entry, text, found);
+            }
+            if let Some(block) = &entry.block {
+                self.entries(&block.entries, text, found);
+            }
+        }
+    }
+
+    /// Looks at a value.
+    pub(crate) fn value(&mut self, value: &Phrases, text: &str, found: &mut Vec<Diagnostic>) {
+        let terms = value.phrases.iter().flat_map(|phrase| &phrase.terms);
+        for term in terms.filter(|term| matches!(term.kind, TermKind::Text(_))) {
+            self.part(term.span, text, found);
+        }
+    }
+
+    /// Looks at what stands in one place.
+    pub(crate) fn part(&mut self, span: Span, text: &str, found: &mut Vec<Diagnostic>) {
+        let part = text.get(span.range()).unwrap_or_default();
+        let Some((at, sign)) = first_not_printable(part) else {
+            return;
+        };
+        if self.told.insert(part.to_owned()) {
+            found.push(codes::sign_not_printed(letter(span, part, at), sign));
+        }
+    }
+
+    /// Names are given in a head, after the word for what they name; where they are only used,
+    /// nothing is said of them.
+    fn entry(&mut self, entry: &Entry, text: &str, found: &mut Vec<Diagnostic>) {
+        let given = entry.head.phrases.iter().flat_map(given);
+        for span in given {
+            self.part(span, text, found);
+        }
+        if let Some(value) = &entry.value {
+            self.value(value, text, found);
+        }
+    }
+}
+
+/// Where names and texts are given in a phrase of a head.
+fn given(phrase: &Phrase) -> impl Iterator<Item = Span> {
+    let place = |term: &Term| match &term.kind {
+        TermKind::Name(_) | TermKind::Text(_) => Some(term.span),
+        TermKind::Call(call) => Some(call.name.span),
+        _ => None,
+    };
+    phrase.terms.iter().skip(1).filter_map(place)
+}
+
+/// The place of the letter that begins at a byte of a part.
+fn letter(span: Span, part: &str, at: usize) -> Span {
+    let letter = part.get(at..).and_then(|rest| rest.chars().next());
+    let start = span.range().start.saturating_add(at);
+    let end = start.saturating_add(letter.map_or(0, char::len_utf8));
+    Span::new(span.file, start, end)
+}
