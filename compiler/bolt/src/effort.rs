@@ -18,7 +18,7 @@ const USUAL_STEPS_PER_PIECE: u64 = 300_000;
 const FEWEST_USUAL_STEPS: u64 = 3_000_000;
 
 /// What [`Effort::usual`] allows at most.
-const MOST_USUAL_STEPS: u64 = 150_000_000;
+const MOST_USUAL_STEPS: u64 = 300_000_000;
 
 impl Effort {
     /// No search at all: the rule of thumb and shelves only.

@@ -13,6 +13,7 @@ mod dice;
 mod form;
 mod front;
 mod goal;
+mod near;
 mod orders;
 mod overlaps;
 mod shape;
@@ -20,7 +21,7 @@ mod weights;
 
 use pelmet_measure::Length;
 
-use self::beam::laid_within;
+use self::beam::{Sought, laid_within};
 use self::bottom_left::{best_fit, bottom_left};
 use self::dice::Dice;
 use self::form::{Form, Forms, Laid};
@@ -49,6 +50,10 @@ const PARTS_OF_ATTEMPTS: u64 = 3;
 /// So many beginnings are carried on together at first.
 const FIRST_BEAM: usize = 32;
 
+/// So many times more are carried on toward the bound: where little may be wasted, most beginnings
+/// are soon given up.
+const TOWARD_BOUND: usize = 8;
+
 /// So many times more are carried on next, if the steps last.
 const MOST_GROWTH: u64 = 4;
 
@@ -67,7 +72,7 @@ pub(crate) fn improved(
     let forms = Forms::of(cloth, pieces, cuts);
     let goal = Goal { cloth, at_least };
     let start = forms.laid(placed);
-    if start.is_empty() || goal.is_met(&start) {
+    if start.is_empty() || goal.is_met(&goal.cost(&start)) {
         return placed.to_vec();
     }
     let mut search = Search {
@@ -103,7 +108,9 @@ impl<'forms> Search<'_, 'forms> {
         let mut width = FIRST_BEAM;
         while !self.is_over(steps) && self.is_on_one_bolt() {
             let before = steps.count();
-            self.halve_the_distance(forms, width, steps);
+            if !self.halve_the_distance(forms, width, steps) {
+                return;
+            }
             let spent = before.saturating_sub(steps.count());
             let times = steps
                 .count()
@@ -117,23 +124,31 @@ impl<'forms> Search<'_, 'forms> {
         }
     }
 
-    /// Asks for the bound, then for lengths half-way to the shortest that is not found.
+    /// Asks for the bound, then for lengths half-way to the shortest that is not found. Gives whether
+    /// more might be found among more beginnings.
     fn halve_the_distance(
         &mut self,
         forms: &[(&'forms Form, u32)],
         width: usize,
         steps: &mut Steps,
-    ) {
+    ) -> bool {
         let mut too_short = Length::ZERO;
+        let mut were_left_out = false;
         while !self.is_over(steps)
             && let Some(end) = self.goal.between(too_short, self.goal.end_of(&self.best))
         {
             steps.spend(1);
+            let times = if too_short.is_zero() { TOWARD_BOUND } else { 1 };
+            let width = width.saturating_mul(times);
             match laid_within(self.goal.cloth, forms, end, width, steps) {
-                Some(laid) => self.keep(laid, steps),
-                None => too_short = end,
+                Sought::Found(laid) => self.keep(laid, steps),
+                Sought::InVain { left_out } => {
+                    were_left_out |= left_out;
+                    too_short = end;
+                }
             }
         }
+        were_left_out
     }
 
     /// Lets each search go on from the best layout so far.
@@ -183,7 +198,7 @@ impl<'forms> Search<'_, 'forms> {
     }
 
     fn is_over(&self, steps: &Steps) -> bool {
-        steps.are_spent() || self.goal.is_met(&self.best)
+        steps.are_spent() || self.goal.is_met(&self.goal.cost(&self.best))
     }
 
     fn is_on_one_bolt(&self) -> bool {

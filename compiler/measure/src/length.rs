@@ -92,6 +92,7 @@ impl Length {
 
     /// The smallest multiple of `step` that is not less; a step that is not positive changes nothing.
     #[must_use]
+    #[inline]
     pub fn round_up_to(self, step: Length) -> Length {
         let down = self.round_down_to(step);
         if down == self {
@@ -103,6 +104,7 @@ impl Length {
 
     /// The largest multiple of `step` that is not more; a step that is not positive changes nothing.
     #[must_use]
+    #[inline]
     pub fn round_down_to(self, step: Length) -> Length {
         if !step.is_positive() {
             return self;

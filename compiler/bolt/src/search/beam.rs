@@ -8,9 +8,9 @@ use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
 
-use super::beginning::{Beginning, Square, square};
+use super::beginning::Beginning;
 use super::form::{Form, Laid};
-use super::front::Valley;
+use super::front::{Front, Square, Valley, square};
 use crate::Cloth;
 use crate::effort::Steps;
 use crate::print::Grid;
@@ -27,19 +27,34 @@ const CHOICES_FOR_EACH: usize = 4;
 const STEPS_TO_CARRY_ON: usize = 20;
 
 /// Looks for a layout on one bolt with nothing beyond `end`, carrying on up to `width` beginnings.
-/// `None` where there is none among them, or the steps run out.
 pub(super) fn laid_within<'forms>(
     cloth: &Cloth,
     forms: &[(&'forms Form, u32)],
     end: Length,
     width: usize,
     steps: &mut Steps,
-) -> Option<Vec<Laid<'forms>>> {
-    let mut beam = Beam::new(cloth, forms, end)?;
+) -> Sought<'forms> {
+    let Some(mut beam) = Beam::new(cloth, forms, end) else {
+        return Sought::InVain { left_out: false };
+    };
     for _ in 0..forms.iter().map(|(_, count)| u64::from(*count)).sum() {
-        beam.lay_one_more(width, steps)?;
+        if beam.lay_one_more(width, steps).is_none() {
+            let left_out = beam.left_out;
+            return Sought::InVain { left_out };
+        }
     }
-    Some(beam.first())
+    Sought::Found(beam.first())
+}
+
+/// What came of the search.
+pub(super) enum Sought<'forms> {
+    /// A layout with nothing beyond the end.
+    Found(Vec<Laid<'forms>>),
+    /// None among the beginnings carried on, or the steps ran out.
+    InVain {
+        /// Whether beginnings were left out for there were too many.
+        left_out: bool,
+    },
 }
 
 /// A piece laid after another.
@@ -68,9 +83,13 @@ struct Beam<'run, 'forms> {
     end: Length,
     /// How much cloth may be wasted.
     spare: Square,
+    /// A little more than is wasted, so that large pieces are laid first even where nothing is.
+    handicap: Square,
     /// How many bits of a square are left out where beginnings are compared.
     coarseness: u32,
     beginnings: Vec<Beginning>,
+    /// Whether beginnings were left out for there were too many.
+    left_out: bool,
     history: Vec<Step>,
 }
 
@@ -86,32 +105,33 @@ impl<'run, 'forms> Beam<'run, 'forms> {
         };
         let taken = forms.iter().map(of_all).fold(0, Square::saturating_add);
         let left = forms.iter().map(|(_, count)| *count).collect();
+        let spare = square(width, length).checked_sub(taken)?;
         Some(Beam {
             cloth,
             forms,
             end,
-            spare: square(width, length).checked_sub(taken)?,
+            spare,
+            handicap: spare / 20,
             coarseness: coarseness(square(width, length)),
             beginnings: vec![Beginning::new(width, left)],
+            left_out: false,
             history: Vec::new(),
         })
     }
 
     /// Carries on the best beginnings, each with one more piece.
     fn lay_one_more(&mut self, width: usize, steps: &mut Steps) -> Option<()> {
-        let mut choices = Vec::new();
+        let mut choices = Choices::of_best(width.saturating_mul(CHOICES_FOR_EACH));
+        let mut tried = Front::new(Length::ZERO);
         for (number, beginning) in self.beginnings.iter().enumerate() {
-            self.offer(number, beginning, &mut choices, steps);
+            self.offer(number, beginning, &mut tried, &mut choices, steps);
             if steps.are_spent() {
+                self.left_out = true;
                 return None;
             }
         }
-        let looked_at = width.saturating_mul(CHOICES_FOR_EACH);
-        if looked_at < choices.len() {
-            choices.select_nth_unstable(looked_at);
-            choices.truncate(looked_at);
-        }
-        choices.sort_unstable();
+        let choices = choices.in_order();
+        self.left_out |= choices.len() > width;
         let mut met = BTreeSet::new();
         let mut next = Vec::with_capacity(width.min(choices.len()));
         for choice in &choices {
@@ -129,69 +149,90 @@ impl<'run, 'forms> Beam<'run, 'forms> {
         (!self.beginnings.is_empty()).then_some(())
     }
 
-    /// Offers the lowest valleys of a beginning to all the pieces left.
+    /// Offers the lowest valleys of a beginning to all the pieces left. The front that is `tried` is
+    /// only lent for its memory.
     fn offer(
         &self,
         number: usize,
         beginning: &Beginning,
-        choices: &mut Vec<Choice>,
+        tried: &mut Front,
+        choices: &mut Choices,
         steps: &mut Steps,
     ) {
-        let mut tried = beginning.clone();
-        let narrowest = self.narrowest(&tried.left);
-        let (mut offered, mut wasted_valleys) = (0, 0);
-        while let Some(valley) = tried.front.lowest() {
+        tried.clone_from(&beginning.front);
+        let mut offer = Offer {
+            beginning: number,
+            laid: beginning.laid,
+            wasted: beginning.wasted,
+            wasted_valleys: 0,
+            narrowest: self.narrowest(&beginning.left),
+        };
+        let mut offered = 0;
+        while let Some(valley) = tried.lowest() {
             steps.spend(self.forms.len());
-            let before = choices.len();
-            for (form, _) in (0..).zip(&tried.left).filter(|(_, left)| **left > 0) {
-                let offer = Offer {
-                    beginning: &tried,
-                    valley,
-                    narrowest,
-                };
-                choices.extend(self.choices(form, &offer).map(|choice| Choice {
-                    beginning: number,
-                    wasted_valleys,
-                    ..choice
-                }));
-            }
-            offered = choices
-                .len()
-                .saturating_sub(before)
-                .min(1)
-                .saturating_add(offered);
-            if valley.is_flat() || offered >= VALLEYS_OFFERED || tried.wasted > self.spare {
+            let is_used = self.offer_valley(&offer, &valley, &beginning.left, choices);
+            offered = usize::from(is_used).saturating_add(offered);
+            if valley.is_flat() || offered >= VALLEYS_OFFERED {
                 return;
             }
-            tried.waste(&valley);
-            wasted_valleys = wasted_valleys.saturating_add(1);
+            offer.wasted = offer.wasted.saturating_add(valley.lost());
+            if offer.wasted > self.spare {
+                return;
+            }
+            tried.fill(&valley);
+            offer.wasted_valleys = offer.wasted_valleys.saturating_add(1);
         }
     }
 
-    /// Where one form may lie in a valley.
-    fn choices(&self, number: usize, offer: &Offer<'_>) -> impl Iterator<Item = Choice> {
-        let form = self.forms.get(number).map(|(form, _)| *form);
-        form.into_iter().flat_map(move |form| {
-            let in_grid = move |grid| self.choice(number, form, grid, offer);
-            form.grids.iter().filter_map(in_grid)
-        })
+    /// Offers one valley to all the pieces left; whether any may lie there.
+    fn offer_valley(
+        &self,
+        offer: &Offer,
+        valley: &Valley,
+        left: &[u32],
+        choices: &mut Choices,
+    ) -> bool {
+        let mut is_used = false;
+        let room = valley.width() - self.cloth.gap;
+        // Forms come by their width.
+        for (number, ((form, _), left)) in self.forms.iter().zip(left).enumerate() {
+            if form.width > room {
+                break;
+            }
+            if *left == 0 {
+                continue;
+            }
+            for grid in form.grids.iter() {
+                if let Some(choice) = self.choice((number, form), grid, offer, valley) {
+                    is_used = true;
+                    choices.add(choice);
+                }
+            }
+        }
+        is_used
     }
 
-    fn choice(&self, number: usize, form: &Form, grid: Grid, offer: &Offer<'_>) -> Option<Choice> {
-        let Offer {
-            beginning, valley, ..
-        } = offer;
+    fn choice(
+        &self,
+        (number, form): (usize, &Form),
+        grid: Grid,
+        offer: &Offer,
+        valley: &Valley,
+    ) -> Option<Choice> {
         let (width, length) = self.with_gap(form);
         let across = place_across(grid, valley, width)?;
         let along = self.past_flaws(form, grid, (across, valley.used));
-        let wasted = beginning
-            .wasted
-            .saturating_add(square(width, along - valley.used))
-            .saturating_add(offer.lost_beside(across, width, along + length));
-        if along + form.length > self.end || wasted > self.spare {
+        if along + form.length > self.end {
             return None;
         }
-        let laid = beginning.laid.saturating_add(square(width, length));
+        let wasted = offer
+            .wasted
+            .saturating_add(square(width, along - valley.used))
+            .saturating_add(offer.lost_beside(valley, across, width, along + length));
+        if wasted > self.spare {
+            return None;
+        }
+        let laid = offer.laid.saturating_add(square(width, length));
         let wall = if across == valley.from {
             valley.left
         } else {
@@ -199,8 +240,8 @@ impl<'run, 'forms> Beam<'run, 'forms> {
         };
         Some(Choice {
             rank: self.rank(wasted, laid, wall == along + length),
-            beginning: 0,
-            wasted_valleys: 0,
+            beginning: offer.beginning,
+            wasted_valleys: offer.wasted_valleys,
             form: number,
             across,
             along,
@@ -223,12 +264,11 @@ impl<'run, 'forms> Beam<'run, 'forms> {
         along
     }
 
-    /// How bad a beginning is: the part of its cloth that it wastes. A little is added to what is
-    /// wasted, so that large pieces are laid first even where nothing is; a piece that ends level
-    /// with what is beside it makes the front simpler.
+    /// How bad a beginning is: the part of its cloth that it wastes. A piece that ends level with
+    /// what is beside it makes the front simpler.
     fn rank(&self, wasted: Square, laid: Square, is_level: bool) -> u64 {
         let coarse = |square: Square| u64::try_from(square >> self.coarseness).unwrap_or(u64::MAX);
-        let wasted = coarse(wasted.saturating_add(self.spare / 20));
+        let wasted = coarse(wasted.saturating_add(self.handicap));
         let weighed = wasted.saturating_mul(if is_level { 10 } else { 11 } << 16);
         weighed.checked_div(coarse(laid)).unwrap_or(u64::MAX)
     }
@@ -300,17 +340,62 @@ impl<'run, 'forms> Beam<'run, 'forms> {
     }
 }
 
-/// A valley that is offered to the pieces left.
-struct Offer<'run> {
-    beginning: &'run Beginning,
-    valley: Valley,
+/// The best of the choices that were added.
+struct Choices {
+    most: usize,
+    kept: Vec<Choice>,
+    /// Whatever is no better than this is not among the best.
+    limit: Option<Choice>,
+}
+
+impl Choices {
+    /// None yet, and in the end no more than so many.
+    fn of_best(most: usize) -> Choices {
+        Choices {
+            most: most.max(1),
+            kept: Vec::new(),
+            limit: None,
+        }
+    }
+
+    fn add(&mut self, choice: Choice) {
+        if self.limit.is_some_and(|limit| limit <= choice) {
+            return;
+        }
+        self.kept.push(choice);
+        if self.kept.len() >= self.most.saturating_mul(2) {
+            self.leave_out();
+        }
+    }
+
+    /// The best, in order.
+    fn in_order(mut self) -> Vec<Choice> {
+        self.leave_out();
+        self.kept.sort_unstable();
+        self.kept
+    }
+
+    fn leave_out(&mut self) {
+        if self.most < self.kept.len() {
+            let (_, limit, _) = self.kept.select_nth_unstable(self.most);
+            self.limit = Some(*limit);
+            self.kept.truncate(self.most);
+        }
+    }
+}
+
+/// What is offered to the pieces left: a beginning, some of its valleys given up.
+struct Offer {
+    beginning: usize,
+    laid: Square,
+    wasted: Square,
+    wasted_valleys: usize,
     narrowest: Length,
 }
 
-impl Offer<'_> {
+impl Offer {
     /// What is lost in the valley beside a piece, where nothing is narrow enough to lie there.
-    fn lost_beside(&self, across: Length, width: Length, end: Length) -> Square {
-        let valley = &self.valley;
+    fn lost_beside(&self, valley: &Valley, across: Length, width: Length, end: Length) -> Square {
         let rest = valley.width() - width;
         if rest >= self.narrowest {
             return 0;

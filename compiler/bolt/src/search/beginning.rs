@@ -2,10 +2,7 @@
 
 use pelmet_measure::Length;
 
-use super::front::{Front, Valley};
-
-/// Square nanometres.
-pub(super) type Square = u128;
+use super::front::{Front, Square, Valley};
 
 /// Some of the pieces laid. Sizes are those of pieces with the gap beyond them.
 #[derive(Clone, Debug)]
@@ -35,8 +32,7 @@ impl Beginning {
 
     /// Gives up a valley.
     pub(super) fn waste(&mut self, valley: &Valley) {
-        let lost = square(valley.width(), valley.depth());
-        self.wasted = self.wasted.saturating_add(lost);
+        self.wasted = self.wasted.saturating_add(valley.lost());
         self.front.fill(valley);
     }
 
@@ -62,10 +58,4 @@ impl Beginning {
             stirred ^ (stirred >> 29)
         })
     }
-}
-
-/// The square of cloth with these sides; none where a side is below zero.
-pub(super) fn square(one: Length, other: Length) -> Square {
-    let side = |length: Length| u128::try_from(length.nanometres()).unwrap_or(0);
-    side(one).saturating_mul(side(other))
 }

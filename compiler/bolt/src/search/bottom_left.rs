@@ -1,15 +1,20 @@
 //! Laying pieces one after another, each at the first place that is free.
 
 use std::collections::BTreeMap;
+use std::mem;
 
 use pelmet_measure::Length;
 
 use super::columns::{OnBolt, first_in_columns};
-use super::form::{Denied, Laid, Lying, Wanted, Ways, deny, deny_flaws};
+use super::form::{Denied, Laid, Lying, Wanted, Ways, are_too_near, deny, deny_flaws};
+use super::near::Near;
 use crate::Cloth;
 use crate::effort::Steps;
 use crate::print::Grid;
 use crate::space::Place;
+
+/// What it takes to look at a line along the bolt, in steps, beside the pieces near it.
+const STEPS_FOR_LINE: usize = 4;
 
 /// Lays the forms in this order, each as near to the start of the first bolt and then as far to
 /// the left as it may lie. `None` where the steps run out first, or the cloth used of one bolt
@@ -21,7 +26,7 @@ pub(super) fn bottom_left<'forms>(
     steps: &mut Steps,
 ) -> Option<Vec<Laid<'forms>>> {
     let end = cloth.far_corner().along.min(limit);
-    let mut bolts = vec![Bolt::new(cloth, 0, end)];
+    let mut bolts = vec![Bolt::new(cloth, 0, end, longest(order))];
     for wanted in order {
         let found = bolts
             .iter_mut()
@@ -30,7 +35,7 @@ pub(super) fn bottom_left<'forms>(
         if !found {
             // Only a bolt with an end has another after it.
             cloth.bolt_length?;
-            lay_on_next(&mut bolts, *wanted, end, steps)?;
+            lay_on_next(&mut bolts, *wanted, longest(order), steps)?;
         }
         if steps.are_spent() {
             return None;
@@ -47,13 +52,13 @@ pub(super) fn bottom_left<'forms>(
 fn lay_on_next<'cloth, 'forms>(
     bolts: &mut Vec<Bolt<'cloth, 'forms>>,
     wanted: Wanted<'forms>,
-    end: Length,
+    longest: Length,
     steps: &mut Steps,
 ) -> Option<()> {
-    let cloth = bolts.first()?.cloth;
+    let (cloth, end) = bolts.first().map(|bolt| (bolt.cloth, bolt.end))?;
     loop {
         let number = u32::try_from(bolts.len()).ok()?;
-        let mut next = Bolt::new(cloth, number, end);
+        let mut next = Bolt::new(cloth, number, end, longest);
         let found = next.lay(wanted, steps).is_some();
         bolts.push(next);
         if found {
@@ -73,7 +78,12 @@ pub(super) fn best_fit<'forms>(
     limit: Length,
     steps: &mut Steps,
 ) -> Option<Vec<Laid<'forms>>> {
-    let mut bolt = Bolt::new(cloth, 0, cloth.far_corner().along.min(limit));
+    let mut bolt = Bolt::new(
+        cloth,
+        0,
+        cloth.far_corner().along.min(limit),
+        longest(order),
+    );
     let mut waiting = Vec::with_capacity(order.len());
     for wanted in order {
         waiting.push((*wanted, bolt.at_first_place(*wanted, steps)?));
@@ -83,9 +93,7 @@ pub(super) fn best_fit<'forms>(
         bolt.add(laid);
         steps.spend(waiting.len());
         for (wanted, it) in &mut waiting {
-            let mut denied = Vec::new();
-            deny(cloth.gap, &laid, it.lying(), it.place.along, &mut denied);
-            if denied.iter().any(|denied| denied.holds(it.place.across)) {
+            if are_too_near(cloth.gap, &laid, it) {
                 *it = bolt.at_first_place(*wanted, steps)?;
             }
         }
@@ -94,6 +102,12 @@ pub(super) fn best_fit<'forms>(
         }
     }
     Some(bolt.laid)
+}
+
+/// The length of the longest piece.
+fn longest(order: &[Wanted<'_>]) -> Length {
+    let lengths = order.iter().map(|wanted| wanted.form.length);
+    lengths.max().unwrap_or_default()
 }
 
 /// Which of the pieces lies first along the bolt, then across it.
@@ -109,6 +123,7 @@ struct Bolt<'cloth, 'forms> {
     /// Nothing may lie beyond this.
     end: Length,
     laid: Vec<Laid<'forms>>,
+    near: Near,
     /// Where a piece may first be pushed up against another or against a flaw, in order; and the
     /// start of the bolt.
     contacts: Vec<Length>,
@@ -120,7 +135,13 @@ struct Bolt<'cloth, 'forms> {
 }
 
 impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
-    fn new(cloth: &'cloth Cloth, number: u32, end: Length) -> Bolt<'cloth, 'forms> {
+    /// A bolt with nothing on it, nor anything to come that is longer than the `longest`.
+    fn new(
+        cloth: &'cloth Cloth,
+        number: u32,
+        end: Length,
+        longest: Length,
+    ) -> Bolt<'cloth, 'forms> {
         let mut contacts = vec![Length::ZERO];
         contacts.extend(cloth.flaws_of(number).map(|flaw| flaw.to));
         contacts.sort_unstable();
@@ -130,6 +151,7 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
             number,
             end,
             laid: Vec::new(),
+            near: Near::none(longest + cloth.gap),
             contacts,
             tried: BTreeMap::new(),
             denied: Vec::new(),
@@ -161,7 +183,7 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
             for grid in form.grids.iter() {
                 let last = best.map_or(self.end - form.length, |(best, _)| best.along);
                 let found = self.first_free(it, grid, (from, last), steps);
-                let found = self.nearer(it, grid, found, steps);
+                let found = self.nearer(it, grid, from, found, steps);
                 best = [best, found.map(|place| (place, *turned))]
                     .into_iter()
                     .flatten()
@@ -183,6 +205,7 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
         &self,
         it: Lying<'forms>,
         grid: Grid,
+        from: Length,
         found: Option<Place>,
         steps: &mut Steps,
     ) -> Option<Place> {
@@ -190,12 +213,14 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
             return found;
         }
         let end = found.map_or(self.end - it.form.length, |place| place.along);
+        let last = end + it.form.length + self.cloth.gap;
+        let near: Vec<Laid<'_>> = self.near(from, last).copied().collect();
         let on = OnBolt {
             cloth: self.cloth,
             number: self.number,
-            laid: &self.laid,
+            laid: &near,
         };
-        let in_columns = first_in_columns(on, it, grid.across, end, steps);
+        let in_columns = first_in_columns(on, it, grid.across, (from, end), steps);
         in_columns.or(found)
     }
 
@@ -204,6 +229,7 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
         if let Err(at) = self.contacts.binary_search(&contact) {
             self.contacts.insert(at, contact);
         }
+        self.near.add(laid.place.along, self.laid.len());
         self.laid.push(laid);
     }
 
@@ -216,19 +242,18 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
         steps: &mut Steps,
     ) -> Option<Place> {
         let mut line = Length::from_nanometres(-1);
-        for at in 0..self.contacts.len() {
+        let before = |contact: &Length| grid.along.at_or_after(*contact) < from;
+        for at in self.contacts.partition_point(before)..self.contacts.len() {
             let contact = self.contacts.get(at)?;
             let next = grid.along.at_or_after(*contact);
-            if next <= line || next < from {
+            if next <= line {
                 continue;
             }
             if next > last {
                 return None;
             }
             line = next;
-            let each = it.form.steps();
-            steps.spend(self.laid.len().saturating_add(1).saturating_mul(each));
-            if let Some(across) = self.first_across(it, grid, line) {
+            if let Some(across) = self.first_across(it, grid, line, steps) {
                 return Some(Place {
                     across,
                     along: line,
@@ -238,13 +263,30 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
         None
     }
 
-    fn first_across(&mut self, it: Lying<'_>, grid: Grid, along: Length) -> Option<Length> {
-        self.denied.clear();
+    /// The pieces that may lie partly between two places along the bolt, with the gap beyond them.
+    fn near(&self, from: Length, to: Length) -> impl Iterator<Item = &Laid<'forms>> {
+        let near = self.near.between(from, to).iter();
+        near.filter_map(|(_, number)| self.laid.get(*number))
+    }
+
+    fn first_across(
+        &mut self,
+        it: Lying<'_>,
+        grid: Grid,
+        along: Length,
+        steps: &mut Steps,
+    ) -> Option<Length> {
         let gap = self.cloth.gap;
-        for laid in &self.laid {
-            deny(gap, laid, it, along, &mut self.denied);
+        let mut all_denied = mem::take(&mut self.denied);
+        all_denied.clear();
+        let mut looks = STEPS_FOR_LINE;
+        for laid in self.near(along, along + it.form.length + gap) {
+            looks = looks.saturating_add(1);
+            deny(gap, laid, it, along, &mut all_denied);
         }
-        deny_flaws(self.cloth, self.number, it.form, along, &mut self.denied);
+        deny_flaws(self.cloth, self.number, it.form, along, &mut all_denied);
+        self.denied = all_denied;
+        steps.spend(looks.saturating_mul(it.form.steps()));
         self.denied.sort_unstable();
         let mut across = grid.across.at_or_after(Length::ZERO);
         for denied in &self.denied {

@@ -14,7 +14,7 @@ use crate::space::Place;
 /// So many columns are tried beside those where a piece lies against another, evenly spread.
 const COLUMNS_BETWEEN: u32 = 16;
 
-/// A bolt, partly laid.
+/// What lies on a part of a bolt.
 #[derive(Copy, Clone)]
 pub(super) struct OnBolt<'run, 'forms> {
     pub cloth: &'run Cloth,
@@ -22,13 +22,13 @@ pub(super) struct OnBolt<'run, 'forms> {
     pub laid: &'run [Laid<'forms>],
 }
 
-/// The first free place under `end` along the bolt, of those where the piece lies against others
-/// across and of some between.
+/// The first free place along the bolt from a place on and before another, of those where the piece
+/// lies against others across and of some between; `on` is all that lies there.
 pub(super) fn first_in_columns(
     on: OnBolt<'_, '_>,
     it: Lying<'_>,
     across: Lines,
-    end: Length,
+    (from, end): (Length, Length),
     steps: &mut Steps,
 ) -> Option<Place> {
     let mut best: Option<Place> = None;
@@ -42,7 +42,7 @@ pub(super) fn first_in_columns(
         if steps.are_spent() {
             return best;
         }
-        let along = first_along(on, it, column);
+        let along = first_along(on, it, column, from);
         if along < best.map_or(end, |best| best.along) {
             best = Some(Place {
                 across: column,
@@ -83,8 +83,8 @@ fn columns(on: OnBolt<'_, '_>, it: Lying<'_>, lines: Lines) -> Vec<Length> {
     columns
 }
 
-/// The first free place along the bolt in one column.
-fn first_along(on: OnBolt<'_, '_>, it: Lying<'_>, across: Length) -> Length {
+/// The first free place along the bolt in one column, from a place on.
+fn first_along(on: OnBolt<'_, '_>, it: Lying<'_>, across: Length, from: Length) -> Length {
     let mut denied: Vec<(Length, Length)> = on
         .cloth
         .flaws_of(on.number)
@@ -95,7 +95,7 @@ fn first_along(on: OnBolt<'_, '_>, it: Lying<'_>, across: Length) -> Length {
         deny_along(on.cloth.gap, laid, it, across, &mut denied);
     }
     denied.sort_unstable();
-    let mut along = Length::ZERO;
+    let mut along = from;
     for (from, to) in denied {
         if from >= along {
             break;

@@ -262,6 +262,26 @@ pub(super) fn deny_flaws(
     }
 }
 
+/// Whether two pieces overlap or lie nearer than `gap` to each other.
+pub(super) fn are_too_near(gap: Length, laid: &Laid<'_>, it: &Laid<'_>) -> bool {
+    let apart = |near: Length, far: Length| near + gap <= far;
+    let (left, right) = (laid.place.across, laid.place.across + laid.form.width);
+    let its_right = it.place.across + it.form.width;
+    if apart(laid.end(), it.place.along)
+        || apart(it.end(), laid.place.along)
+        || apart(right, it.place.across)
+        || apart(its_right, left)
+    {
+        return false;
+    }
+    if shapes(laid, it.lying()).is_none() {
+        return true;
+    }
+    let mut denied = Vec::new();
+    deny(gap, laid, it.lying(), it.place.along, &mut denied);
+    denied.iter().any(|denied| denied.holds(it.place.across))
+}
+
 /// The shapes of two forms that are not both rectangles.
 pub(super) fn shapes<'forms>(
     laid: &Laid<'forms>,

@@ -2,6 +2,9 @@
 
 use pelmet_measure::Length;
 
+/// Square nanometres.
+pub(super) type Square = u128;
+
 /// A stretch of the front that is used to one length. It ends where the next one starts.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
 pub(super) struct Stretch {
@@ -31,6 +34,11 @@ impl Valley {
     /// How deep it is.
     pub(super) fn depth(&self) -> Length {
         self.left.min(self.right) - self.used
+    }
+
+    /// The cloth that is lost where it is given up.
+    pub(super) fn lost(&self) -> Square {
+        square(self.width(), self.depth())
     }
 
     /// Whether it is the whole front.
@@ -114,4 +122,11 @@ impl Front {
     fn join(&mut self) {
         self.stretches.dedup_by_key(|stretch| stretch.used);
     }
+}
+
+/// The square of cloth with these sides; none where a side is below zero.
+pub(super) fn square(one: Length, other: Length) -> Square {
+    let side = |length: Length| u64::try_from(length.nanometres()).unwrap_or(0);
+    // Two numbers of 64 bits never need more than 128.
+    Square::from(side(one)).wrapping_mul(Square::from(side(other)))
 }

@@ -1,7 +1,5 @@
 //! What the search is after.
 
-use std::collections::BTreeMap;
-
 use pelmet_measure::Length;
 
 use super::form::Laid;
@@ -48,8 +46,8 @@ impl Goal<'_> {
     pub(super) fn cost(&self, laid: &[Laid<'_>]) -> Cost {
         let ends = ends_of_bolts(laid);
         Cost {
-            bought: ends.values().map(|end| bought(self.cloth, *end)).sum(),
-            exact: ends.values().copied().sum(),
+            bought: ends.iter().map(|end| bought(self.cloth, *end)).sum(),
+            exact: ends.iter().copied().sum(),
             spread: laid.iter().map(Laid::end).sum(),
             longest_bolt: longest(&ends),
         }
@@ -84,20 +82,26 @@ impl Goal<'_> {
     }
 
     /// Whether no layout can buy less.
-    pub(super) fn is_met(&self, laid: &[Laid<'_>]) -> bool {
-        self.cost(laid).bought <= bought_at_least(self.cloth, self.at_least)
+    pub(super) fn is_met(&self, cost: &Cost) -> bool {
+        cost.bought <= bought_at_least(self.cloth, self.at_least)
     }
 }
 
-fn ends_of_bolts(laid: &[Laid<'_>]) -> BTreeMap<u32, Length> {
-    let mut ends: BTreeMap<u32, Length> = BTreeMap::new();
+/// The length used of each bolt, by its number.
+fn ends_of_bolts(laid: &[Laid<'_>]) -> Vec<Length> {
+    let mut ends = vec![Length::ZERO];
     for it in laid {
-        let end = ends.entry(it.bolt).or_default();
-        *end = it.end().max(*end);
+        let bolt = usize::try_from(it.bolt).unwrap_or(0);
+        if ends.len() <= bolt {
+            ends.resize(bolt.saturating_add(1), Length::ZERO);
+        }
+        if let Some(end) = ends.get_mut(bolt) {
+            *end = it.end().max(*end);
+        }
     }
     ends
 }
 
-fn longest(ends: &BTreeMap<u32, Length>) -> Length {
-    ends.values().copied().max().unwrap_or_default()
+fn longest(ends: &[Length]) -> Length {
+    ends.iter().copied().max().unwrap_or_default()
 }

@@ -36,7 +36,7 @@ pub(super) fn best_order<'forms>(
         .into_iter()
         .chain([as_laid(&best)])
     {
-        if let Some(laid) = way(goal.cloth, &order, goal.end_of(&best), steps)
+        if let Some(laid) = way(goal.cloth, &order, best_cost.longest_bolt, steps)
             && goal.cost(&laid) <= best_cost
         {
             (best_cost, best_order, best) = (goal.cost(&laid), order, laid);
@@ -50,7 +50,7 @@ pub(super) fn best_order<'forms>(
         order: best_order.clone(),
         in_vain: 0,
     };
-    while !steps.are_spent() && !goal.is_met(&best) {
+    while !steps.are_spent() && !goal.is_met(&best_cost) {
         if climb.in_vain > PATIENCE {
             climb.start_from(&best_order);
         }
@@ -145,18 +145,17 @@ impl<'forms> Climb<'_, 'forms> {
             self.change();
         }
         let laid = (self.way)(goal.cloth, &self.order, self.cost.longest_bolt, steps)
-            .filter(|laid| goal.cost(laid) <= self.cost);
-        match &laid {
-            Some(laid) => {
-                let cost = goal.cost(laid);
-                if cost < self.cost {
-                    self.in_vain = 0;
-                }
-                self.cost = cost;
-            }
-            None => self.order = before,
+            .map(|laid| (goal.cost(&laid), laid))
+            .filter(|(cost, _)| *cost <= self.cost);
+        let Some((cost, laid)) = laid else {
+            self.order = before;
+            return None;
+        };
+        if cost < self.cost {
+            self.in_vain = 0;
         }
-        laid
+        self.cost = cost;
+        Some(laid)
     }
 
     /// Moves one piece to another place in the order, lets two change places, or wants one laid in

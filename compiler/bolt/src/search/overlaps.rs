@@ -10,6 +10,7 @@ use pelmet_measure::Length;
 
 use super::dice::Dice;
 use super::form::{Denied, Laid, Lying, deny, deny_flaws};
+use super::near::Near;
 use super::weights::{FIRST_WEIGHT, Weights};
 use crate::Cloth;
 use crate::effort::Steps;
@@ -35,9 +36,11 @@ pub(super) fn without_overlaps<'forms>(
         cloth,
         end,
         laid: laid.to_vec(),
+        near: Near::none(Length::ZERO),
         weights: Weights::first(laid.len()),
         dice,
     };
+    jam.start();
     jam.pull_in(steps)?;
     loop {
         let mut in_the_way = jam.in_the_way(steps);
@@ -60,18 +63,48 @@ struct Jam<'run, 'forms> {
     cloth: &'run Cloth,
     end: Length,
     laid: Vec<Laid<'forms>>,
+    near: Near,
     weights: Weights,
     dice: &'run mut Dice,
 }
 
 impl<'forms> Jam<'_, 'forms> {
+    /// Notes where the pieces lie at first.
+    fn start(&mut self) {
+        let longest = self.laid.iter().map(|laid| laid.form.length).max();
+        self.near = Near::none(longest.unwrap_or_default() + self.cloth.gap);
+        for (index, laid) in self.laid.iter().enumerate() {
+            self.near.add(laid.place.along, index);
+        }
+    }
+
+    /// Moves a piece.
+    fn put(&mut self, index: usize, place: Place, turned: bool) {
+        if let Some(laid) = self.laid.get_mut(index) {
+            self.near.remove(laid.place.along, index);
+            self.near.add(place.along, index);
+            (laid.place, laid.turned) = (place, turned);
+        }
+    }
+
+    /// The other pieces that may lie partly where one would, with the gap on both sides.
+    fn near(
+        &self,
+        index: usize,
+        along: Length,
+        length: Length,
+    ) -> impl Iterator<Item = (usize, &Laid<'forms>)> {
+        let near = self.near.between(along, along + length + self.cloth.gap);
+        let others = near.iter().filter(move |(_, other)| *other != index);
+        others.filter_map(|(_, other)| Some((*other, self.laid.get(*other)?)))
+    }
+
     /// Moves every piece that lies beyond the end to where it overlaps least.
     fn pull_in(&mut self, steps: &mut Steps) -> Option<()> {
         for index in 0..self.laid.len() {
             if self.laid.get(index)?.end() > self.end {
                 let (_, place, turned) = self.best_place(index, steps)?;
-                let laid = self.laid.get_mut(index)?;
-                (laid.place, laid.turned) = (place, turned);
+                self.put(index, place, turned);
             }
         }
         Some(())
@@ -87,16 +120,19 @@ impl<'forms> Jam<'_, 'forms> {
     /// The pieces that one overlaps, and by how much.
     fn overlaps_of(&self, index: usize) -> impl Iterator<Item = (usize, Length)> {
         let the = self.laid.get(index);
+        let (along, length) =
+            the.map_or_else(Default::default, |the| (the.place.along, the.form.length));
         let mut denied = Vec::new();
-        self.laid.iter().enumerate().filter_map(move |(other, it)| {
-            let the = the.filter(|_| other != index)?;
-            denied.clear();
-            let (gap, along) = (self.cloth.gap, the.place.along);
-            deny(gap, it, the.lying(), along, &mut denied);
-            let depths = denied.iter().map(|denied| depth(denied, the.place.across));
-            let depth = depths.max().unwrap_or_default();
-            depth.is_positive().then_some((other, depth))
-        })
+        self.near(index, along, length)
+            .filter_map(move |(other, it)| {
+                let the = the?;
+                denied.clear();
+                let (gap, along) = (self.cloth.gap, the.place.along);
+                deny(gap, it, the.lying(), along, &mut denied);
+                let depths = denied.iter().map(|denied| depth(denied, the.place.across));
+                let depth = depths.max().unwrap_or_default();
+                depth.is_positive().then_some((other, depth))
+            })
     }
 
     /// Moves a piece to where it overlaps least, if that is any better.
@@ -112,9 +148,8 @@ impl<'forms> Jam<'_, 'forms> {
         }
         if let Some((least, place, turned)) = self.best_place(index, steps)
             && least < now
-            && let Some(laid) = self.laid.get_mut(index)
         {
-            (laid.place, laid.turned) = (place, turned);
+            self.put(index, place, turned);
         }
     }
 
@@ -131,8 +166,8 @@ impl<'forms> Jam<'_, 'forms> {
         {
             let it = Lying { form, turned };
             for along in self.lines(index, it, grid) {
-                self.deny_on(index, it, along, &mut here);
-                steps.spend(self.laid.len().saturating_mul(form.steps()));
+                let looks = self.deny_on(index, it, along, &mut here);
+                steps.spend(looks.saturating_mul(form.steps()));
                 steps.spend(here.len().saturating_mul(here.len()));
                 let limit = best.map_or(u64::MAX, |(least, ..)| least);
                 let on = Line {
@@ -200,15 +235,26 @@ impl<'forms> Jam<'_, 'forms> {
         lines
     }
 
-    /// What the others deny to a piece on a line, with what an overlap there counts.
-    fn deny_on(&self, index: usize, it: Lying<'_>, along: Length, here: &mut Vec<(Denied, u64)>) {
+    /// What the others deny to a piece on a line, with what an overlap there counts; gives how many
+    /// others were looked at, and one more.
+    fn deny_on(
+        &self,
+        index: usize,
+        it: Lying<'_>,
+        along: Length,
+        here: &mut Vec<(Denied, u64)>,
+    ) -> usize {
         here.clear();
         let mut denied = Vec::new();
-        let weighed = self.laid.iter().zip(self.weights.of(index)).enumerate();
-        for (_, (laid, weight)) in weighed.filter(|(other, _)| *other != index) {
+        let mut looks = 1_usize;
+        let weights = self.weights.of(index);
+        for (other, laid) in self.near(index, along, it.form.length) {
+            looks = looks.saturating_add(1);
             deny(self.cloth.gap, laid, it, along, &mut denied);
-            here.extend(denied.drain(..).map(|denied| (denied, *weight)));
+            let weight = weights.get(other).copied().unwrap_or(0);
+            here.extend(denied.drain(..).map(|denied| (denied, weight)));
         }
+        looks
     }
 
     /// The place on a line where a piece overlaps least and lies on no flaw, if that is less than
