@@ -13,9 +13,6 @@ use crate::effort::Steps;
 use crate::print::Grid;
 use crate::space::Place;
 
-/// What it takes to look at a line along the bolt, in steps, beside the pieces near it.
-const STEPS_FOR_LINE: usize = 4;
-
 /// Lays the forms in this order, each as near to the start of the first bolt and then as far to
 /// the left as it may lie. `None` where the steps run out first, or the cloth used of one bolt
 /// passes `limit`.
@@ -279,7 +276,7 @@ impl<'cloth, 'forms> Bolt<'cloth, 'forms> {
         let gap = self.cloth.gap;
         let mut all_denied = mem::take(&mut self.denied);
         all_denied.clear();
-        let mut looks = STEPS_FOR_LINE;
+        let mut looks = 1_usize;
         for laid in self.near(along, along + it.form.length + gap) {
             looks = looks.saturating_add(1);
             deny(gap, laid, it, along, &mut all_denied);
