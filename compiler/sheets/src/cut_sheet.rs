@@ -1,8 +1,11 @@
 //! Cut sheet: every piece with its size, its allowances and its cutting line.
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::{CutAllowance, JoinSeam, MeasuredFrom, OutlinePoint, Panel, Piece};
+use pelmet_packet::packet::{
+    CutAllowance, JoinSeam, LayerKind, MeasuredFrom, OutlinePoint, Panel, Piece,
+};
 
+use crate::drawing::{self, Drawing};
 use crate::page::Page;
 use crate::parts::each_panel;
 use crate::table::{Column, Table};
@@ -35,8 +38,19 @@ fn print_panel(panel: &Panel, page: &mut Page) {
         }
     }
     for alike in panel.pieces.chunk_by(same_cutting_line) {
+        if let Some(drawing) = drawn(panel, alike) {
+            page.drawing(drawing);
+        }
         print_cutting_line(alike, page);
     }
+}
+
+/// The drawing of pieces alike; of rectangles only where the face is one of them.
+fn drawn(panel: &Panel, alike: &[Piece]) -> Option<Drawing> {
+    let piece = alike.first()?;
+    let is_rectangle = is_rectangle(&piece.outline);
+    (!is_rectangle || piece.layer == LayerKind::Face)
+        .then(|| drawing::outline(panel, alike, is_rectangle))?
 }
 
 fn pieces(panel: &Panel) -> Table {

@@ -49,6 +49,25 @@ impl Lettering {
         runs.iter().map(width).sum()
     }
 
+    /// The text, or as much of its beginning as there is room for on so many millimetres.
+    pub(crate) fn shortened(self, text: &str, width: f64) -> String {
+        const REST: &str = "…";
+        if self.width(text) <= width {
+            return text.to_owned();
+        }
+        let mut shortened = String::new();
+        let mut used = self.width(REST);
+        for sign in text.chars() {
+            used += self.width(sign.encode_utf8(&mut [0; 4]));
+            if used > width {
+                break;
+            }
+            shortened.push(sign);
+        }
+        shortened.push_str(REST);
+        shortened
+    }
+
     /// The runs of a text: the numbers of a fraction are small, and the upper one is raised.
     pub(crate) fn runs(self, text: &str) -> Vec<Run<'_>> {
         let run = |text, size, rise| Run {

@@ -7,10 +7,12 @@ mod clip;
 mod dimension;
 mod elevation;
 mod folding;
+mod labels;
 mod layout;
 mod lettering;
 mod looks;
 mod number;
+mod outline;
 mod scale;
 mod svg;
 
@@ -19,6 +21,9 @@ pub(crate) use folding::folding;
 pub(crate) use layout::layout;
 pub(crate) use lettering::{Lettering, Run};
 pub(crate) use looks::{CLEAR_OF_WORDS, Look, Stroke, look};
+pub(crate) use outline::outline;
+#[cfg(test)]
+pub(crate) use scale::SCALES;
 pub(crate) use scale::{PAGE_HEIGHT, PAGE_WIDTH, Scale};
 pub(crate) use svg::{inline, style, svg};
 
@@ -203,6 +208,13 @@ impl Drawing {
         });
     }
 
+    /// Words from a place to the right, as many as there is room for on the paper.
+    pub(crate) fn words_on_paper(&mut self, at: Point, size: Size, text: &str) {
+        let lettering = Lettering::plain(size.millimetres());
+        let text = lettering.shortened(text, self.width - at.x);
+        self.words(at, Align::Left, size, text);
+    }
+
     /// What the lines mean that are drawn so far, as [`Drawing::meanings`].
     pub(crate) fn meanings_of(&mut self, meanings: &[(Line, &'static str)], first: Point) -> f64 {
         let drawn = |(line, _): &&(Line, &str)| self.elements.iter().any(|it| it.is_of(*line));
@@ -318,7 +330,9 @@ impl Element {
 pub(crate) mod tests {
     use pelmet_packet::Packet;
 
-    use super::{Drawing, Element, Line, Point, elevation, folding, layout};
+    use std::slice::from_ref;
+
+    use super::{Drawing, Element, Line, Point, elevation, folding, layout, outline};
 
     /// The packets of the examples.
     pub(crate) fn packets() -> [Packet; 3] {
@@ -335,9 +349,11 @@ pub(crate) mod tests {
         let drawn = |packet: Packet| {
             let windows: Vec<Drawing> = packet.windows.iter().map(elevation).collect();
             let cloths: Vec<Drawing> = packet.cloths.iter().map(layout).collect();
-            let panels = packet.windows.iter().flat_map(|window| &window.panels);
-            let foldings: Vec<Drawing> = panels.flat_map(folding).collect();
-            [windows, cloths, foldings].concat()
+            let panels = || packet.windows.iter().flat_map(|window| &window.panels);
+            let foldings: Vec<Drawing> = panels().flat_map(folding).collect();
+            let pieces = panels().flat_map(|panel| panel.pieces.iter().map(move |it| (panel, it)));
+            let outlines = pieces.filter_map(|(panel, it)| outline(panel, from_ref(it), false));
+            [windows, cloths, foldings, outlines.collect()].concat()
         };
         packets().into_iter().flat_map(drawn).collect()
     }

@@ -27,7 +27,7 @@ fn print_page(job: &str, number: &str, page: &mut Drawing) {
     } else {
         format!("{}  ·  {job}", page.title)
     };
-    let what = shortened(&what, ends - left - 6.0);
+    let what = FOOT.shortened(&what, ends - left - 6.0);
     for (x, text) in [(left, what), (ends, number.to_owned())] {
         page.elements.push(Element::Text {
             at: at(x, letters),
@@ -35,23 +35,4 @@ fn print_page(job: &str, number: &str, page: &mut Drawing) {
             text,
         });
     }
-}
-
-/// The text, or as much of its beginning as there is room for.
-fn shortened(text: &str, width: f64) -> String {
-    const REST: &str = "…";
-    if FOOT.width(text) <= width {
-        return text.to_owned();
-    }
-    let mut shortened = String::new();
-    let mut used = FOOT.width(REST);
-    for sign in text.chars() {
-        used += FOOT.width(sign.encode_utf8(&mut [0; 4]));
-        if used > width {
-            break;
-        }
-        shortened.push(sign);
-    }
-    shortened.push_str(REST);
-    shortened
 }

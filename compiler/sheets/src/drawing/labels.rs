@@ -1,0 +1,61 @@
+//! Words on a drawing that must not lie on one another.
+
+use super::{Align, Drawing, Point, Size, width_of};
+
+/// The room that words take that stand so far.
+#[derive(Default)]
+pub(crate) struct Labels {
+    taken: Vec<Room>,
+}
+
+/// From the left to the right and from the top to the foot.
+#[derive(Copy, Clone)]
+struct Room {
+    left: f64,
+    right: f64,
+    top: f64,
+    foot: f64,
+}
+
+impl Labels {
+    /// Writes words at a place if they find room there; says whether they do.
+    pub(crate) fn write(
+        &mut self,
+        at: Point,
+        align: Align,
+        size: Size,
+        text: &str,
+        drawing: &mut Drawing,
+    ) -> bool {
+        let room = Room::of(at, align, size, text);
+        let free = self.taken.iter().all(|taken| !taken.overlaps(&room));
+        if free {
+            self.taken.push(room);
+            drawing.words(at, align, size, text);
+        }
+        free
+    }
+}
+
+impl Room {
+    fn of(at: Point, align: Align, size: Size, text: &str) -> Self {
+        let wide = width_of(text, size);
+        let left = match align {
+            Align::Left => at.x,
+            Align::Middle => at.x - wide / 2.0,
+            Align::Right => at.x - wide,
+        };
+        Self {
+            left,
+            right: left + wide,
+            top: at.y - size.millimetres() * 0.8,
+            foot: at.y + size.millimetres() * 0.2,
+        }
+    }
+
+    fn overlaps(&self, other: &Self) -> bool {
+        let beside = self.right + 0.5 <= other.left || other.right + 0.5 <= self.left;
+        let over = self.foot <= other.top || other.foot <= self.top;
+        !beside && !over
+    }
+}
