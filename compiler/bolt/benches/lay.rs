@@ -42,6 +42,7 @@ fn pieces(count: u32) -> Vec<Piece> {
                 .then(|| spread(index, 1_299_709, 320)),
             phase_across: None,
             outline: None,
+            on_fold: false,
         })
         .collect()
 }

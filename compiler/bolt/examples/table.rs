@@ -120,6 +120,7 @@ fn jabots(count: u32) -> Instance {
             phase_along: None,
             phase_across: None,
             outline: Some(outline),
+            on_fold: false,
         }],
         optimum: count
             .is_multiple_of(4)
@@ -143,6 +144,7 @@ fn workroom(count: u32) -> Instance {
         phase_along: index.is_multiple_of(2).then_some(Length::ZERO),
         phase_across: None,
         outline: None,
+        on_fold: false,
     };
     Instance {
         name: String::from("workroom, repeat 320, gap 6"),

@@ -4,6 +4,7 @@
 
 mod apart;
 mod print;
+mod sections;
 mod shapes;
 mod sums;
 mod triangles;
@@ -31,6 +32,7 @@ pub fn check(cloth: &Cloth, pieces: &[Piece], layout: &Layout) -> Vec<Fault> {
     }
     let shapes = shapes::Shapes::of(pieces, &mut faults);
     apart::check(cloth.gap, &shapes, &laid, &mut faults);
+    sections::check(cloth, layout, &laid, &mut faults);
     sums::check(cloth, layout, &laid, &mut faults);
     faults
 }

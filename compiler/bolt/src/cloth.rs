@@ -68,4 +68,7 @@ pub struct Piece {
     /// Pieces with an outline may lie within one another's width and length. On cloth that is not
     /// one-way they may be turned end for end, unless the print holds them.
     pub outline: Option<Outline>,
+    /// Whether it may be cut from doubled cloth, folded along the middle of its width: its left half
+    /// is the image of its right half.
+    pub on_fold: bool,
 }

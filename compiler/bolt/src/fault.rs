@@ -99,6 +99,24 @@ pub enum Fault {
         /// Where it lies.
         placed: usize,
     },
+    /// A piece cut on the fold lies on no stretch that says how the cloth lies.
+    #[error("place {placed} is in no section")]
+    InNoSection {
+        /// Where it lies.
+        placed: usize,
+    },
+    /// A section does not begin where the one before it ends, or cuts through a piece.
+    #[error("section {section} cannot be cut off")]
+    WrongSection {
+        /// The section, by index.
+        section: usize,
+    },
+    /// A fold catches a piece that is not cut on it.
+    #[error("section {section} cannot be folded as it says")]
+    WrongFold {
+        /// The section, by index.
+        section: usize,
+    },
     /// A bolt's length is not where its last piece ends, or what is bought of it is not that
     /// length rounded up.
     #[error("the length of bolt {bolt} is not what its pieces take")]

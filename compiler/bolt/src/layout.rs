@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use pelmet_measure::Length;
 
 use crate::rows::out_of_rows;
+use crate::section::{Section, bring_to_edges, sections};
 use crate::{Cloth, Piece};
 
 /// Every piece in its place, and the cloth that takes.
@@ -15,6 +16,9 @@ pub struct Layout {
     /// What is used of each bolt; one entry where the bolt has no end, none where nothing is cut. A
     /// bolt whose flaws leave no room for any piece is passed over and nothing of it used.
     pub bolts: Vec<BoltUsed>,
+    /// Which stretches of the bolts are folded on the table and which lie open, in order; none where
+    /// no piece is cut on the fold.
+    pub sections: Vec<Section>,
     /// The length used of all bolts together, each to the end of its last piece.
     pub exact: Length,
     /// The length bought of all bolts together, each rounded up to the buying step.
@@ -67,12 +71,16 @@ pub(crate) struct Arrangement {
     placed: Vec<Placed>,
     bolts: Vec<BoltUsed>,
     out_of_rows: usize,
+    sections: Vec<Section>,
 }
 
 impl Arrangement {
     /// The arrangement of these pieces on this cloth.
     pub(crate) fn of(cloth: &Cloth, pieces: &[Piece], mut placed: Vec<Placed>) -> Arrangement {
-        placed.sort_by_key(|it| (it.bolt, it.along, it.across, it.piece, it.copy));
+        let cutting_order = |it: &Placed| (it.bolt, it.along, it.across, it.piece, it.copy);
+        placed.sort_by_key(cutting_order);
+        bring_to_edges(cloth, pieces, &mut placed);
+        placed.sort_by_key(cutting_order);
         let ends = ends_of_bolts(pieces, &placed);
         let bolts = ends.last_key_value().map(|(last, _)| 0..=*last);
         let used = |bolt| {
@@ -81,11 +89,11 @@ impl Arrangement {
             BoltUsed { exact, bought }
         };
         let bolts = bolts.into_iter().flatten().map(used).collect();
-        let out_of_rows = out_of_rows(pieces, &placed);
         Arrangement {
+            out_of_rows: out_of_rows(pieces, &placed),
+            sections: sections(cloth, pieces, &placed),
             placed,
             bolts,
-            out_of_rows,
         }
     }
 
@@ -110,13 +118,28 @@ impl Arrangement {
         self.out_of_rows
     }
 
+    /// How many pieces to be cut on the fold lie where the cloth cannot be folded.
+    pub(crate) fn not_folded(&self, pieces: &[Piece]) -> usize {
+        let is_open = |it: &&Placed| {
+            let piece = pieces.get(it.piece).filter(|piece| piece.on_fold);
+            piece.is_some_and(|piece| !self.sections.iter().any(|of| of.doubles(piece, it)))
+        };
+        self.placed.iter().filter(is_open).count()
+    }
+
     /// The finished layout.
     pub(crate) fn into_layout(self, rule_of_thumb: Length, at_least: Length) -> Layout {
         let (exact, bought) = (self.exact(), self.bought());
-        let Arrangement { placed, bolts, .. } = self;
+        let Arrangement {
+            placed,
+            bolts,
+            sections,
+            ..
+        } = self;
         Layout {
             placed,
             bolts,
+            sections,
             exact,
             bought,
             rule_of_thumb,

@@ -4,47 +4,59 @@ use pelmet_measure::Length;
 
 use crate::{Piece, Placed};
 
-/// How many pieces lie in bands that are not a row, where a band is as short as it can be with no
-/// piece across its ends, and the pieces of a row all lie side by side. `placed` is in cutting order.
+/// How many pieces lie in bands that are not a row. `placed` is in cutting order.
 pub(crate) fn out_of_rows(pieces: &[Piece], placed: &[Placed]) -> usize {
+    let bands = bands(pieces, placed);
+    let out_of_row = bands.iter().filter(|band| !band.is_row(pieces, placed));
+    out_of_row.map(|band| band.placed.len()).sum()
+}
+
+/// Pieces that no cut straight across parts.
+pub(crate) struct Band {
+    pub bolt: u32,
+    /// Where the first of them begins, and where the last ends.
+    pub from: Length,
+    pub end: Length,
+    /// The pieces, by index among those placed.
+    pub placed: Vec<usize>,
+}
+
+/// The bands of a layout, each as short as it can be with no piece across its ends. `placed` is in
+/// cutting order.
+pub(crate) fn bands(pieces: &[Piece], placed: &[Placed]) -> Vec<Band> {
     let mut bands: Vec<Band> = Vec::new();
-    for laid in placed {
+    for (index, laid) in placed.iter().enumerate() {
         let Some(piece) = pieces.get(laid.piece) else {
             continue;
         };
         let end = laid.along + piece.length;
-        let sides = (laid.across, laid.across + piece.width);
         match bands.last_mut() {
             Some(band) if band.bolt == laid.bolt && laid.along < band.end => {
                 band.end = band.end.max(end);
-                band.sides.push(sides);
+                band.placed.push(index);
             }
             _ => bands.push(Band {
                 bolt: laid.bolt,
+                from: laid.along,
                 end,
-                sides: vec![sides],
+                placed: vec![index],
             }),
         }
     }
-    bands.iter_mut().map(Band::out_of_row).sum()
-}
-
-/// Pieces that no cut straight across parts.
-struct Band {
-    bolt: u32,
-    end: Length,
-    /// The left and right edges of its pieces.
-    sides: Vec<(Length, Length)>,
+    bands
 }
 
 impl Band {
-    fn out_of_row(&mut self) -> usize {
-        self.sides.sort_unstable();
-        let mut pairs = self.sides.iter().zip(self.sides.iter().skip(1));
-        if pairs.all(|((_, right), (left, _))| right <= left) {
-            0
-        } else {
-            self.sides.len()
-        }
+    /// Whether its pieces all lie side by side.
+    pub(crate) fn is_row(&self, pieces: &[Piece], placed: &[Placed]) -> bool {
+        let sides = |index: &usize| {
+            let laid = placed.get(*index)?;
+            let width = pieces.get(laid.piece)?.width;
+            Some((laid.across, laid.across + width))
+        };
+        let mut sides: Vec<(Length, Length)> = self.placed.iter().filter_map(sides).collect();
+        sides.sort_unstable();
+        let mut pairs = sides.iter().zip(sides.iter().skip(1));
+        pairs.all(|((_, right), (left, _))| right <= left)
     }
 }

@@ -10,7 +10,7 @@ mod common;
 
 use common::{LITTLE, any_job, any_length, mm, plain_cloth, plain_piece};
 use pelmet_bolt::{
-    BoltUsed, Cloth, Direction, Fault, Flaw, Layout, Piece, Placed, check, lay_with,
+    BoltUsed, Cloth, Direction, Fault, Flaw, Layout, Piece, Placed, Section, check, lay_with,
 };
 use pelmet_measure::Length;
 use proptest::prelude::*;
@@ -83,6 +83,7 @@ fn sound() -> Layout {
                 bought: mm(800),
             },
         ],
+        sections: Vec::new(),
         exact: mm(2820),
         bought: mm(2900),
         rule_of_thumb: mm(4000),
@@ -439,13 +440,24 @@ proptest! {
         placed in prop::collection::vec(any_placed(), 0..9),
         lengths in prop::array::uniform4(any_length()),
         bolts in prop::collection::vec((any_length(), any_length()), 0..3),
+        sections in prop::collection::vec((0..3_u32, prop::array::uniform4(any_length())), 0..3),
     ) {
         let [exact, bought, rule_of_thumb, at_least] = lengths;
+        let sections = sections
+            .into_iter()
+            .map(|(bolt, [from, to, left, right])| Section {
+                bolt,
+                from,
+                to,
+                left_fold: Some(left),
+                right_fold: Some(right),
+            })
+            .collect();
         let bolts = bolts
             .into_iter()
             .map(|(exact, bought)| BoltUsed { exact, bought })
             .collect();
-        let layout = Layout { placed, bolts, exact, bought, rule_of_thumb, at_least, stopped_early: false };
+        let layout = Layout { placed, bolts, sections, exact, bought, rule_of_thumb, at_least, stopped_early: false };
         let _ = check(&cloth, &pieces, &layout);
     }
 }

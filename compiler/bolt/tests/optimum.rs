@@ -165,6 +165,7 @@ impl TinyJob {
             phase_along: tiny.phase_along.map(mm),
             phase_across: tiny.phase_across.map(mm),
             outline: None,
+            on_fold: false,
         };
         self.pieces.iter().map(piece).collect()
     }

@@ -58,6 +58,7 @@ fn any_piece_at_all() -> impl Strategy<Value = Piece> {
             phase_along,
             phase_across,
             outline: None,
+            on_fold: false,
         },
     )
 }

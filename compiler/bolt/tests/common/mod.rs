@@ -43,6 +43,7 @@ pub fn plain_piece(width: Length, length: Length, quantity: u32) -> Piece {
         phase_along: None,
         phase_across: None,
         outline: None,
+        on_fold: false,
     }
 }
 
@@ -91,6 +92,7 @@ pub fn any_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
                         .filter(|_| cloth.repeat_across.is_some())
                         .map(Length::from_nanometres),
                     outline: None,
+                    on_fold: width % 3 == 0,
                 },
             )
             .collect();

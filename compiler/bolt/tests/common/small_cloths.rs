@@ -71,6 +71,7 @@ fn piece(width: &str, length: &str, phase: &str) -> Piece {
         phase_along: (phase != "-").then(|| millimetres(phase)),
         phase_across: None,
         outline: None,
+        on_fold: false,
     }
 }
 

@@ -52,6 +52,7 @@ impl Strip {
                 .map(|repeat| Length::millimetres((-part.along).rem_euclid(repeat))),
             phase_across: None,
             outline: None,
+            on_fold: false,
         };
         (cloth, self.parts().iter().map(piece).collect())
     }
