@@ -36,7 +36,7 @@ pub struct CutPiece {
     /// Which strips of a joined piece have this size, numbered from the left and from 1; empty for
     /// a piece cut in one. The piece's quantity counts every strip.
     pub strips: Vec<u32>,
-    /// Whether the cloth is folded along the middle of the piece.
+    /// Whether the piece is to be cut from cloth folded along its middle.
     pub on_fold: bool,
     /// Whether the piece lies along the cloth, its width running with the bolt's length.
     pub railroaded: bool,
@@ -259,6 +259,8 @@ impl Lying<'_> {
             phase_along: Some(down),
             phase_across: across,
             outline: None,
+            // Cloth is folded along the bolt, and a piece on its side has its middle across it.
+            on_fold: piece.on_fold && !piece.railroaded,
         };
         let lying = if piece.railroaded {
             on_its_side(&upright)
@@ -285,6 +287,7 @@ fn on_its_side(upright: &pelmet_bolt::Piece) -> pelmet_bolt::Piece {
         phase_along: upright.phase_across,
         phase_across: upright.phase_along,
         outline: None,
+        on_fold: upright.on_fold,
     }
 }
 

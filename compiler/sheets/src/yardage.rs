@@ -1,7 +1,7 @@
 //! Yardage: what to buy, and where each piece lies on the bolt.
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::{Cloth, PlacedPiece, PrintRepeat, RepeatMatch, WayUp};
+use pelmet_packet::packet::{Cloth, Fold, PlacedPiece, PrintRepeat, RepeatMatch, WayUp};
 
 use crate::drawing;
 use crate::page::Page;
@@ -35,6 +35,13 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
         if cloth.placed.iter().any(|piece| piece.nested) {
             page.paragraph(NESTED);
         }
+        if !cloth.sections.is_empty() {
+            page.paragraph(FOLDED);
+            page.table(&sections(cloth));
+        }
+        if cloth.placed.iter().any(|piece| piece.middle_at.is_some()) {
+            page.paragraph(OPENED_OUT);
+        }
         page.table(&cutting_order(cloth));
         page.drawing(drawing::layout(cloth));
     }
@@ -45,6 +52,13 @@ const STOPPED: &str = "The search for a shorter layout was stopped before its en
 
 const NESTED: &str = "Some pieces lie within one another's width and length. Trace their outlines \
     before any of them is cut, and cut along these.";
+
+const FOLDED: &str = "Some pieces are cut on the fold. Cut the bolt straight across between these \
+    stretches and fold each along its length as it says; what lies beside the doubled cloth is cut \
+    from a single layer.";
+
+const OPENED_OUT: &str = "A piece that is opened out lies where the cloth cannot be folded for it: \
+    trace the half on one side of its middle, turn it over and trace it on the other.";
 
 fn buy_list(packet: &Packet) -> Table {
     let mut table = Table::new([
@@ -164,6 +178,38 @@ fn bolts(cloth: &Cloth) -> String {
     format!(" ({})", of_each.collect::<Vec<String>>().join(", "))
 }
 
+/// The stretches of the bolt that are folded, and those that lie open.
+fn sections(cloth: &Cloth) -> Table {
+    let several_bolts = has_several_bolts(cloth);
+    let mut table = Table::new([
+        Column::count("Bolt"),
+        Column::text("From"),
+        Column::text("To"),
+        Column::text("The cloth lies"),
+    ]);
+    for section in &cloth.sections {
+        let bolt = several_bolts.then(|| section.bolt.to_string());
+        let folds = [("left", &section.left_fold), ("right", &section.right_fold)];
+        let folded = folds.into_iter().filter_map(|(side, fold)| {
+            let Fold { at, edge_comes_to } = fold.as_ref()?;
+            let (at, to) = (&at.text, &edge_comes_to.text);
+            Some(format!("folded at {at}, its {side} end brought to {to}"))
+        });
+        let folded: Vec<String> = folded.collect();
+        table.row([
+            bolt.unwrap_or_default(),
+            section.from.text.clone(),
+            section.to.text.clone(),
+            if folded.is_empty() {
+                String::from("open")
+            } else {
+                folded.join("; ")
+            },
+        ]);
+    }
+    table
+}
+
 /// The pieces band by band; the first of each band says where the bolt is cut across after it.
 fn cutting_order(cloth: &Cloth) -> Table {
     let several_bolts = has_several_bolts(cloth);
@@ -220,6 +266,9 @@ fn piece_in_words(piece: &PlacedPiece) -> String {
     }
     if let Some(fold) = &piece.fold_at {
         words.push(format!("fold at {}", fold.text));
+    }
+    if let Some(middle) = &piece.middle_at {
+        words.push(format!("opened out, middle at {}", middle.text));
     }
     words.join(", ")
 }

@@ -2,12 +2,12 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_bolt::{BoltUsed as BoltMade, Corner, Outline, Placed};
+use pelmet_bolt::{BoltUsed as BoltMade, Corner, Outline, Placed, Section};
 use pelmet_measure::{Length, Money};
 use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Repeat, Way};
 
 use super::printer::{Printer, cost, money};
-use super::{number, ordinal, piece};
+use super::{number, ordinal, piece, sections};
 use crate::lay::{CutPiece, LaidCloth};
 use crate::packet::{
     Amount, Band, BoltUsed, Cloth, Measure, PlacedCorner, PlacedPiece, Price, PrintRepeat,
@@ -67,6 +67,7 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
         bolts: bolts(&layout.bolts, printer),
         price: fabric.price.as_ref().map(|stated| price(stated, printer)),
         cost: cost.map(|money| printer.amount(money)),
+        sections: sections::sections(laid, printer),
         placed: placed_pieces(job, laid, printer),
         bands: bands(laid, printer),
     }
@@ -123,7 +124,8 @@ fn placed_pieces(job: &Job, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Plac
         .enumerate()
         .filter_map(|(index, placed)| {
             let cut = laid.to_lay.cuts.get(placed.piece)?;
-            let piece = placed_piece(job, ordinal(index), placed, cut, printer)?;
+            let sections = &laid.layout.sections;
+            let piece = placed_piece(job, ordinal(index), (placed, cut), sections, printer)?;
             Some(PlacedPiece {
                 nested: nested.contains(&index),
                 ..piece
@@ -177,8 +179,8 @@ fn nested(laid: &LaidCloth) -> BTreeSet<usize> {
 fn placed_piece(
     job: &Job,
     place: u32,
-    placed: &Placed,
-    cut: &CutPiece,
+    (placed, cut): (&Placed, &CutPiece),
+    layout_sections: &[Section],
     printer: &Printer<'_>,
 ) -> Option<PlacedPiece> {
     let window = job.windows.get(cut.window)?;
@@ -189,7 +191,8 @@ fn placed_piece(
         copies,
     } = copy_of(cut, placed.copy);
     let whole = format!("{} {}", window.name, piece::label(panel, cut.layer));
-    let fold_at = || printer.mark(placed.across + cut.piece.width.divided(2));
+    let (fold_at, middle_at) = sections::middle(placed, cut, layout_sections);
+    let mark = |place: Option<Length>| place.map(|place| printer.mark(place));
     Some(PlacedPiece {
         number: place,
         name: strip.map_or(whole.clone(), |strip| format!("{whole}, strip {strip}")),
@@ -208,7 +211,8 @@ fn placed_piece(
         railroaded: cut.railroaded,
         nested: false,
         outline: placed_outline(placed, cut, printer),
-        fold_at: cut.on_fold.then(fold_at),
+        fold_at: mark(fold_at),
+        middle_at: mark(middle_at),
     })
 }
 

@@ -20,6 +20,7 @@ mod quote;
 mod remark;
 mod rod_check;
 mod row;
+mod sections;
 mod window;
 
 use pelmet_diagnostics::Diagnostic;

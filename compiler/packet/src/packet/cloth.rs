@@ -42,6 +42,9 @@ pub struct Cloth {
     pub price: Option<Price>,
     /// What the bought length costs.
     pub cost: Option<Amount>,
+    /// Which stretches of the bolts are folded on the table for pieces cut on the fold, and which lie
+    /// open, in order; none where no piece is cut on the fold.
+    pub sections: Vec<Section>,
     /// Every piece, in cutting order.
     pub placed: Vec<PlacedPiece>,
     /// The cuts straight across the bolt, in cutting order; every piece lies inside one band.
@@ -140,9 +143,37 @@ pub struct PlacedPiece {
     /// The corners of its outline where it lies; none for a rectangle. Its straight sides stay within
     /// 0.1 mm of the line that is cut.
     pub outline: Vec<PlacedCorner>,
-    /// Where the cloth is folded, from the left end of the usable width, for a piece cut on the
-    /// fold.
+    /// Where the cloth is folded, from the left end of the usable width, for a piece that is cut
+    /// from doubled cloth.
     pub fold_at: Option<Measure>,
+    /// Where the middle of a piece lies that is cut on the fold by its pattern, but here lies where
+    /// the cloth is open: from the left end of the usable width, or from the cut end of the bolt if
+    /// it lies along the cloth.
+    pub middle_at: Option<Measure>,
+}
+
+/// A stretch of a bolt that lies on the table in one way, cut off straight across at both ends.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Section {
+    /// The bolt, from 1.
+    pub bolt: u32,
+    /// Where it begins, from the cut end of the bolt.
+    pub from: Measure,
+    /// Where it is cut off, from the cut end of the bolt.
+    pub to: Measure,
+    /// Where the left edge is turned over.
+    pub left_fold: Option<Fold>,
+    /// Where the right edge is turned over.
+    pub right_fold: Option<Fold>,
+}
+
+/// An edge of the cloth that is turned over on to it.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Fold {
+    /// Where the fold lies, from the left end of the usable width.
+    pub at: Measure,
+    /// Where the end of the usable width that is turned over comes to lie, from its left end.
+    pub edge_comes_to: Measure,
 }
 
 /// A corner of an outline on the bolt.

@@ -19,7 +19,8 @@ mod window;
 pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
 pub use band::{BandEdge, BandSeam, EdgeBand};
 pub use cloth::{
-    Band, BoltUsed, Cloth, PlacedCorner, PlacedPiece, Price, PrintRepeat, RepeatMatch, WayUp,
+    Band, BoltUsed, Cloth, Fold, PlacedCorner, PlacedPiece, Price, PrintRepeat, RepeatMatch,
+    Section, WayUp,
 };
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
 pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
