@@ -1,4 +1,5 @@
-"""Asks an accessibility checker (axe-core) what it finds on the pages of the examples.
+"""Asks an accessibility checker (axe-core) what it finds on the pages of the examples, and on one of
+what changed.
 
 Each page is shown by Chromium in light and dark, wide and 600 pixels wide; nothing may be found, and
 nothing may be asked for beside the page itself. A page that is bad on purpose shows that the checker
@@ -55,18 +56,29 @@ def told(page, look, width):
     return json.loads(shown[shown.index("<pre>") + 5 : shown.index("</pre>")])
 
 
+def pages():
+    """Every page to look at: the packets of the examples, and what changed from one to another."""
+    packets = sorted(ROOT.glob("examples/*/*.packet/packet.html"))
+    for path in packets:
+        yield str(path.relative_to(ROOT)), path.read_text()
+    command = ["cargo", "run", "--quiet", "--locked", "--", "changes", "--write", "html"]
+    versions = [str(path.parent) for path in packets[:2]]
+    changes = subprocess.run(command + versions, cwd=ROOT, capture_output=True, text=True, check=True)
+    yield "what changed", changes.stdout
+
+
 def main():
     """Prints each page with what is found on it; fails where anything is."""
     bad = told(BAD, "light", 1200)["found"]
     print(f"a bad page: {', '.join(bad)}")
     sound = len(bad) >= 3
-    for path in sorted(ROOT.glob("examples/*/*.packet/packet.html")):
+    for name, page in pages():
         for look in LOOKS:
             for width in WIDTHS:
-                answer = told(path.read_text(), look, width)
+                answer = told(page, look, width)
                 expected = {"found": [], "dark": look == "dark", "asked": 0, "wider": 0}
                 sound &= answer == expected
-                print(f"{path.relative_to(ROOT)}, {look}, {width}: {answer}")
+                print(f"{name}, {look}, {width}: {answer}")
     sys.exit(0 if sound else 1)
 
 

@@ -69,7 +69,7 @@ impl Project for Folder {
                 bytes: metadata.len(),
             });
         }
-        read_file(&file).map_err(|error| trouble(&error))
+        read_file(&file, limit()).map_err(|error| trouble(&error))
     }
 
     fn paths(&self) -> Vec<String> {
@@ -92,38 +92,65 @@ impl Project for Folder {
     }
 }
 
-/// What comes in at standard input: a project of one file, [`StandardInput::NAME`].
-pub struct StandardInput;
+/// What comes in at standard input, in the place of one file of a project. It is read once.
+pub struct StandardInput {
+    /// The name of that file.
+    name: String,
+    /// The folder with all the others; nothing where it stands alone.
+    beside: Option<Folder>,
+}
 
 impl StandardInput {
     /// What stands for standard input among the files of a command, and is shown in reports.
     pub const NAME: &str = "-";
-}
 
-impl Project for StandardInput {
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
-        if path == StandardInput::NAME {
-            read_stream(io::stdin()).map_err(|error| trouble(&error))
-        } else {
-            Err(ReadTrouble::NotFound)
+    /// A project of this one file, called [`StandardInput::NAME`].
+    pub fn alone() -> StandardInput {
+        StandardInput {
+            name: StandardInput::NAME.to_owned(),
+            beside: None,
+        }
+    }
+
+    /// In the place of the file of that name in a folder.
+    pub fn in_place_of(name: &str, beside: Folder) -> StandardInput {
+        StandardInput {
+            name: name.to_owned(),
+            beside: Some(beside),
         }
     }
 }
 
+impl Project for StandardInput {
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
+        if path == self.name {
+            read_stream(io::stdin(), limit()).map_err(|error| trouble(&error))
+        } else {
+            let beside = self.beside.as_ref();
+            beside.map_or(Err(ReadTrouble::NotFound), |folder| folder.read(path))
+        }
+    }
+}
+
+/// The bytes of a file, but no more than one beyond `limit`.
+///
+/// # Errors
+///
+/// The system's own.
 #[expect(
     clippy::disallowed_methods,
-    reason = "this is the one place that opens designs"
+    reason = "this is the one place that opens files to read them"
 )]
-fn read_file(file: &Path) -> io::Result<Vec<u8>> {
-    read_stream(File::open(file)?)
+pub fn read_file(file: &Path, limit: u64) -> io::Result<Vec<u8>> {
+    read_stream(File::open(file)?, limit)
 }
 
 /// The bytes of a stream, but no more than show that there are too many: a file may grow while it
 /// is read.
-fn read_stream(stream: impl Read) -> io::Result<Vec<u8>> {
+fn read_stream(stream: impl Read, limit: u64) -> io::Result<Vec<u8>> {
     let mut bytes = Vec::new();
     stream
-        .take(limit().saturating_add(1))
+        .take(limit.saturating_add(1))
         .read_to_end(&mut bytes)?;
     Ok(bytes)
 }

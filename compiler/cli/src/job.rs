@@ -6,7 +6,7 @@ use pelmet_design::{Project, load};
 use pelmet_diagnostics::{Diagnostic, codes, listed};
 use pelmet_packet::{Built, Checked, Watch, build_with, check};
 
-use crate::folder::Folder;
+use crate::folder::{Folder, StandardInput};
 use crate::write::folder_of;
 
 /// Of the designs in a folder, at most so many are suggested.
@@ -14,11 +14,13 @@ const MOST_SUGGESTED: usize = 5;
 
 /// A design named on the command line: its main file, and the project that is the folder of it.
 pub struct Job {
-    folder: Folder,
+    project: Box<dyn Project>,
     /// The name of the main file in its folder.
     main: String,
     /// The folder as it was typed, which leads to the files from here.
     typed: PathBuf,
+    /// Whether the main file is what comes in at standard input.
+    from_input: bool,
 }
 
 impl Job {
@@ -43,21 +45,51 @@ impl Job {
             Folder::open(folder_of(path)).map_err(|_| codes::file_not_found(None, &shown, None))?;
         let typed = path.parent().unwrap_or(Path::new("")).to_owned();
         Ok(Job {
-            folder,
+            project: Box::new(folder),
             main: main.to_owned(),
             typed,
+            from_input: false,
+        })
+    }
+
+    /// The design at standard input, in the place of the one that a path names.
+    ///
+    /// # Errors
+    ///
+    /// Reports why that path can name no design.
+    pub fn from_input(path: &Path) -> Result<Job, Diagnostic> {
+        let shown = path.to_string_lossy();
+        let job = Job::open(path)?;
+        let folder =
+            Folder::open(folder_of(path)).map_err(|_| codes::file_not_found(None, &shown, None))?;
+        Ok(Job {
+            project: Box::new(StandardInput::in_place_of(&job.main, folder)),
+            from_input: true,
+            ..job
         })
     }
 
     /// Does every sum of the design, for its reports alone.
     pub fn check(&self) -> Checked {
-        check(&self.main, &self.folder)
+        check(&self.main, &*self.project)
     }
 
     /// Compiles the design, with so many times the usual effort for layouts that buy less.
     /// `watch` is told how far each search has come, and may break it off.
     pub fn build(&self, effort: u32, watch: &mut Watch<'_>) -> Built {
-        build_with(effort, &self.main, &self.folder, watch)
+        build_with(effort, &self.main, &*self.project, watch)
+    }
+
+    /// The files of the project that the main file uses, by name.
+    pub fn uses(&self) -> Vec<String> {
+        let loaded = load(&self.main, &*self.project);
+        let others = loaded
+            .sources
+            .files()
+            .filter(|file| Some(*file) != loaded.main);
+        others
+            .map(|file| loaded.sources.name(file).to_owned())
+            .collect()
     }
 
     /// The text of the main file.
@@ -66,13 +98,15 @@ impl Job {
     ///
     /// Reports why it cannot be had.
     pub fn text(&self) -> Result<String, Diagnostic> {
-        text(&self.main, &self.folder)
+        text(&self.main, &*self.project)
     }
 
     /// A file of the project by a path that leads to it from here. The files of the standard
     /// library are on no disk and keep their names.
     pub fn shown(&self, name: &str) -> String {
-        if Job::is_library(name) {
+        if self.from_input && name == self.main {
+            StandardInput::NAME.to_owned()
+        } else if Job::is_library(name) {
             name.to_owned()
         } else {
             self.path(name).to_string_lossy().into_owned()

@@ -16,12 +16,14 @@ mod arguments;
 mod choosing;
 mod command;
 mod console;
+mod effort;
 mod folder;
 mod interrupt;
 mod job;
 mod outcome;
 mod progress;
 mod reports;
+mod version;
 mod write;
 
 use std::process::ExitCode;

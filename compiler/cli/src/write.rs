@@ -20,6 +20,19 @@ pub fn replace_file(path: &Path, text: &str) -> Result<(), Diagnostic> {
     try_replace_file(path, text).map_err(|error| not_writable(path, &error))
 }
 
+/// Writes a text to a file, which is there already or is new.
+///
+/// # Errors
+///
+/// Reports why it cannot be written.
+pub fn write_file(path: &Path, text: &str) -> Result<(), Diagnostic> {
+    if path.exists() {
+        replace_file(path, text)
+    } else {
+        write_new(path, text.as_bytes()).map_err(|error| not_writable(path, &error))
+    }
+}
+
 /// Makes a folder hold just these files, and no others. A folder is replaced only if it holds
 /// nothing but files that `may_replace` knows by their names.
 ///

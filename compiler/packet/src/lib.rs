@@ -5,6 +5,7 @@
 
 mod assemble;
 mod build;
+mod changes;
 mod cut_line;
 mod lay;
 pub mod packet;
@@ -13,7 +14,10 @@ mod watch;
 
 pub use assemble::{Parts, assemble};
 pub use build::{Built, Checked, MAXIMUM_MISTAKES_TOLD, build, build_with, check};
+pub use changes::{
+    CHANGES_FORMAT, Change, ChangeKind, ChangesReport, JobChanges, Named, Part, changes,
+};
 pub use lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 pub use packet::{FORMAT, Packet};
-pub use schema::schema;
+pub use schema::{changes_schema, schema};
 pub use watch::{Search, Watch};

@@ -10,13 +10,19 @@ mod jobs;
 use serde_json::{Value, json};
 
 const PUBLISHED: &str = include_str!("../packet.schema.json");
+const CHANGES_PUBLISHED: &str = include_str!("../changes.schema.json");
 
 #[test]
-fn the_published_schema_is_up_to_date() {
+fn the_published_schemas_are_up_to_date() {
     let now = format!("{:#}\n", pelmet_packet::schema());
     assert!(
         now == PUBLISHED,
         "renew it: cargo run -p pelmet-packet --example schema > compiler/packet/packet.schema.json"
+    );
+    let now = format!("{:#}\n", pelmet_packet::changes_schema());
+    assert!(
+        now == CHANGES_PUBLISHED,
+        "renew it: cargo run -p pelmet-packet --example changes_schema > compiler/packet/changes.schema.json"
     );
 }
 

@@ -4,6 +4,7 @@
 //! packet holds and works nothing out.
 
 mod cautions;
+mod changes;
 mod checks;
 mod choice;
 mod cut_sheet;
@@ -29,6 +30,7 @@ mod words;
 mod wrap;
 mod yardage;
 
+pub use changes::{Versions, changes_html, changes_text};
 pub use choice::Choice;
 pub use files::{FORMS, Form, PacketFile, files, is_of_a_packet};
 pub use options::{MINIMUM_WIDTH, TextOptions};

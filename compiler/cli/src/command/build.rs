@@ -2,7 +2,7 @@
 
 use std::path::{Path, PathBuf};
 
-use clap::{Args, value_parser};
+use clap::Args;
 use pelmet_diagnostics::codes;
 use pelmet_packet::Packet;
 use pelmet_sheets::{Choice, PacketFile, is_of_a_packet, text};
@@ -10,6 +10,7 @@ use pelmet_sheets::{Choice, PacketFile, is_of_a_packet, text};
 use super::built;
 use crate::choosing::Choosing;
 use crate::console::Console;
+use crate::effort::Effort;
 use crate::interrupt;
 use crate::job::Job;
 use crate::write::replace_folder;
@@ -31,11 +32,9 @@ pub struct Build {
     /// What is written.
     #[command(flatten)]
     choosing: Choosing,
-    /// Search so many times as long for layouts that buy less cloth
-    ///
-    /// Ctrl-C stops the search and keeps the shortest layouts found until then; the sheets say so.
-    #[arg(long, value_name = "TIMES", default_value_t = 1, value_parser = value_parser!(u32).range(1..=1000))]
-    effort: u32,
+    /// How long is searched.
+    #[command(flatten)]
+    effort: Effort,
     /// Print no sheets
     #[arg(long, short)]
     quiet: bool,

@@ -39,7 +39,7 @@ impl Format {
     fn format(&self, file: &Path, console: &mut Console) -> Result<(), Diagnostic> {
         let from_input = file == Path::new(StandardInput::NAME);
         let text = if from_input {
-            text(StandardInput::NAME, &StandardInput)?
+            text(StandardInput::NAME, &StandardInput::alone())?
         } else {
             Job::open(file)?.text()?
         };

@@ -1,6 +1,7 @@
 //! The subcommands, one module each.
 
 mod build;
+mod changes;
 mod check;
 mod completions;
 mod explain;
@@ -14,6 +15,7 @@ use clap::Subcommand;
 use pelmet_packet::Search;
 
 use crate::console::Console;
+use crate::effort::Effort;
 use crate::interrupt;
 use crate::job::Job;
 use crate::outcome::Outcome;
@@ -24,6 +26,7 @@ pub enum Command {
     New(new::New),
     Check(check::Check),
     Build(build::Build),
+    Changes(changes::Changes),
     #[command(visible_alias = "fmt")]
     Format(format::Format),
     Fix(fix::Fix),
@@ -38,6 +41,7 @@ impl Command {
             Command::New(new) => new.run(console),
             Command::Check(check) => check.run(console),
             Command::Build(build) => build.run(console),
+            Command::Changes(changes) => changes.run(console),
             Command::Format(format) => format.run(console),
             Command::Fix(fix) => fix.run(console),
             Command::Explain(explain) => explain.run(console),
@@ -80,8 +84,8 @@ const STOPPING: &str = "The search for shorter layouts is stopped; the shortest 
     kept. Ctrl-C once more ends the program.\n";
 
 /// Compiles a job and takes its reports; gives the packet of a sound one.
-fn built(job: &Job, effort: u32, console: &mut Console) -> Option<pelmet_packet::Packet> {
-    let built = job.build(effort, &mut |search| lay_on(search, console));
+fn built(job: &Job, effort: Effort, console: &mut Console) -> Option<pelmet_packet::Packet> {
+    let built = job.build(effort.times, &mut |search| lay_on(search, console));
     if built.main.is_none() {
         console.worsen(Outcome::NotCarriedOut);
     }

@@ -6,6 +6,7 @@
 )]
 
 mod build;
+mod changes;
 mod check;
 mod display;
 mod files;

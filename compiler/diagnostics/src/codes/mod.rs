@@ -117,6 +117,7 @@ pub mod outline_not_started;
 pub mod outline_outside_size;
 pub mod outline_short_of_drop;
 pub mod overlap_too_wide;
+pub mod packet_not_read;
 pub mod panel_not_hung;
 pub mod panel_without_width;
 pub mod part_out_of_range;
@@ -165,6 +166,7 @@ pub mod use_in_a_circle;
 pub mod use_too_deep;
 pub mod use_unclear;
 pub mod value_unfinished;
+pub mod version_not_sound;
 pub mod wall_too_thick;
 pub mod warning_unknown;
 pub mod width_missing;
@@ -295,6 +297,7 @@ codes! {
     outline_outside_size
     outline_short_of_drop
     overlap_too_wide
+    packet_not_read
     panel_not_hung
     panel_without_width
     part_out_of_range
@@ -343,6 +346,7 @@ codes! {
     use_too_deep
     use_unclear
     value_unfinished
+    version_not_sound
     wall_too_thick
     warning_unknown
     width_missing

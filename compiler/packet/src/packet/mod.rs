@@ -90,6 +90,23 @@ impl Packet {
         let json = serde_json::to_string_pretty(self).unwrap_or_default();
         format!("{json}\n")
     }
+
+    /// Reads a packet that [`to_json`](Packet::to_json) has written.
+    ///
+    /// # Errors
+    ///
+    /// Says in words why it is none, or none of this [`FORMAT`].
+    pub fn from_json(json: &[u8]) -> Result<Packet, String> {
+        let packet: Packet = serde_json::from_slice(json).map_err(|error| error.to_string())?;
+        if packet.format == FORMAT {
+            Ok(packet)
+        } else {
+            Err(format!(
+                "it is of the form `{}`, and `{FORMAT}` is read",
+                packet.format
+            ))
+        }
+    }
 }
 
 /// How lengths and money are written.

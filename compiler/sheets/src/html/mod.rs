@@ -18,29 +18,54 @@ use words::words;
 /// How the page looks.
 const STYLE: &str = include_str!("style.css");
 
-/// The whole page.
+/// A part of a page, to which a link at its top leads.
+pub(crate) struct Section {
+    /// The end of its address.
+    pub(crate) word: String,
+    pub(crate) title: String,
+    pub(crate) blocks: Vec<Block>,
+}
+
+/// Sheets as one page.
 pub(crate) fn page(packet: &Packet, sheets: &[SheetKind], paper: Option<Paper>) -> String {
+    let sections = sheets.iter().map(|kind| Section {
+        word: word(*kind).to_owned(),
+        title: title(*kind).to_owned(),
+        blocks: blocks(packet, *kind).into_blocks(),
+    });
+    document(&packet.title, "Sheets", sections.collect(), paper)
+}
+
+/// A whole page; `parts` is what its sections are.
+pub(crate) fn document(
+    title: &str,
+    parts: &str,
+    sections: Vec<Section>,
+    paper: Option<Paper>,
+) -> String {
     let markup = html! {
         (DOCTYPE)
         html lang="en" {
             head {
                 meta charset="utf-8";
                 meta name="viewport" content="width=device-width, initial-scale=1";
-                title { (packet.title) }
+                title { (title) }
                 style {
                     (PreEscaped(STYLE)) (PreEscaped(drawing::style())) (paper.map_or("", printed_on))
                 }
             }
             body {
                 header {
-                    h1 { (packet.title) }
-                    nav aria-label="Sheets" {
-                        ul {
-                            @for kind in sheets { li { a href={ "#" (word(*kind)) } { (title(*kind)) } } }
+                    h1 { (title) }
+                    @if sections.len() > 1 {
+                        nav aria-label=(parts) {
+                            ul {
+                                @for one in &sections { li { a href={ "#" (one.word) } { (one.title) } } }
+                            }
                         }
                     }
                 }
-                main { @for kind in sheets { (sheet(*kind, blocks(packet, *kind).into_blocks())) } }
+                main { @for one in sections { (section(one)) } }
             }
         }
     };
@@ -55,13 +80,18 @@ fn printed_on(paper: Paper) -> &'static str {
     }
 }
 
-fn sheet(kind: SheetKind, blocks: Vec<Block>) -> Markup {
-    let title = title(kind);
+fn section(
+    Section {
+        word,
+        title,
+        blocks,
+    }: Section,
+) -> Markup {
     let mut blocks = blocks.into_iter().peekable();
     html! {
-        section id=(word(kind)) aria-label=(title) {
+        section id=(word) aria-label=(title) {
             @while let Some(block) = blocks.next() {
-                (block_markup(title, block, &mut blocks)) "\n"
+                (block_markup(&title, block, &mut blocks)) "\n"
             }
         }
     }

@@ -1,0 +1,26 @@
+//! A packet to compare that cannot be read.
+
+use crate::{Code, Diagnostic, Example, Severity};
+
+/// A packet to compare that cannot be read.
+pub const CODE: Code = Code {
+    slug: "packet-not-read",
+    severity: Severity::Error,
+    page: "\
+A packet is compared by its `packet.json`, which holds the whole of it. This file is not one, was
+changed by hand, or comes from a `pelmet` that writes packets otherwise.
+
+Build the packet again from its design, or compare the designs themselves.
+",
+    failing: Example::Told("Comparing a design with the `packet.json` of another program."),
+    mend: Example::Told(
+        "Comparing it with the packet that `pelmet build` makes of its old version.",
+    ),
+};
+
+/// The file at `path` is no packet that can be read; `reason` is what stands in the way.
+pub fn packet_not_read(path: &str, reason: &str) -> Diagnostic {
+    CODE.report(format!("`{path}` is not a packet that can be read"))
+        .sum(reason.to_owned())
+        .help("build it again from its design, or compare the designs themselves")
+}
