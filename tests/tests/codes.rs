@@ -58,9 +58,11 @@ const TOLD: &[&str] = &[
     "layout-not-sound",
     "list-too-long",
     "nothing-to-make",
+    "packet-not-read",
     "row-empty",
     "too-many-mistakes",
     "use-too-deep",
+    "version-not-sound",
 ];
 
 #[test]
