@@ -1,11 +1,10 @@
 //! Cut sheet: every piece with its size, its allowances and its cutting line.
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::{
-    CutAllowance, JoinSeam, LayerKind, MeasuredFrom, OutlinePoint, Panel, Piece,
-};
+use pelmet_packet::packet::{CutAllowance, JoinSeam, LayerKind, MeasuredFrom, Panel, Piece};
 
 use crate::drawing::{self, Drawing};
+use crate::outlines::is_rectangle;
 use crate::page::Page;
 use crate::parts::each_panel;
 use crate::table::{Column, Table};
@@ -180,17 +179,4 @@ fn print_cutting_line(alike: &[Piece], page: &mut Page) {
         ]);
     }
     page.table(&table);
-}
-
-/// Whether four corners lie on two lines across and two lines down.
-fn is_rectangle(outline: &[OutlinePoint]) -> bool {
-    let different = |of: fn(&OutlinePoint) -> &str| {
-        let mut places: Vec<&str> = outline.iter().map(of).collect();
-        places.sort_unstable();
-        places.dedup();
-        places.len()
-    };
-    outline.len() == 4
-        && different(|point| &point.at.across.text) == 2
-        && different(|point| &point.at.down.text) == 2
 }

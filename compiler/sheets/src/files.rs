@@ -2,6 +2,7 @@
 
 use pelmet_packet::Packet;
 
+use crate::templates::{Which, templates};
 use crate::{Choice, TextOptions, elevations, html, layouts, print, text};
 
 /// A file of a packet's folder.
@@ -29,7 +30,7 @@ pub struct Form {
 }
 
 /// Every form there is, in the order they are written.
-pub static FORMS: [Form; 5] = [
+pub static FORMS: [Form; 7] = [
     Form {
         word: "html",
         about: "the sheets, with their drawings, as one page for a tablet or a printer",
@@ -47,6 +48,26 @@ pub static FORMS: [Form; 5] = [
                 PRINT,
                 print(packet, &choice.sheets, choice.paper_for(packet)),
             )
+        },
+    },
+    Form {
+        word: "templates",
+        about: "shaped pieces and story sticks at their true size, as pages to lay together",
+        usual: true,
+        names: &[TEMPLATES],
+        make: |packet, choice| {
+            let paper = choice.paper_for(packet);
+            one(TEMPLATES, templates(packet, Which::Shaped, paper))
+        },
+    },
+    Form {
+        word: "all-templates",
+        about: "the same with every piece, rectangles too",
+        usual: false,
+        names: &[ALL_TEMPLATES],
+        make: |packet, choice| {
+            let paper = choice.paper_for(packet);
+            one(ALL_TEMPLATES, templates(packet, Which::All, paper))
         },
     },
     Form {
@@ -79,6 +100,8 @@ pub static FORMS: [Form; 5] = [
 
 const PAGE: Name = Name("packet", ".html");
 const PRINT: Name = Name("packet", ".pdf");
+const TEMPLATES: Name = Name("templates", ".pdf");
+const ALL_TEMPLATES: Name = Name("all-templates", ".pdf");
 const JSON: Name = Name("packet", ".json");
 const TEXT: Name = Name("sheets", ".txt");
 const ELEVATION: Name = Name("elevation-", ".svg");

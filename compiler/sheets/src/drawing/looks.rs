@@ -59,6 +59,15 @@ pub(crate) fn look(line: Line) -> Look {
         }),
         Line::Underline => drawn(solid(0.4)),
         Line::Box => drawn(solid(0.3)),
+        Line::CutEdge => drawn(solid(0.45)),
+        Line::Frame => drawn(Stroke {
+            grey: 0x77,
+            ..solid(0.15)
+        }),
+        Line::Join => drawn(Stroke {
+            grey: 0x77,
+            ..dashed(0.2, &[0.1, 1.4])
+        }),
     }
 }
 

@@ -7,17 +7,20 @@ mod clip;
 mod dimension;
 mod elevation;
 mod folding;
+mod inside;
 mod labels;
 mod layout;
 mod lettering;
 mod looks;
 mod number;
 mod outline;
+mod paragraph;
 mod scale;
 mod svg;
 
 pub(crate) use elevation::elevation;
 pub(crate) use folding::folding;
+pub(crate) use inside::inside;
 pub(crate) use layout::layout;
 pub(crate) use lettering::{Lettering, Run};
 pub(crate) use looks::{CLEAR_OF_WORDS, Look, Stroke, look};
@@ -132,11 +135,17 @@ pub(crate) enum Line {
     Underline,
     /// A box to tick.
     Box,
+    /// Where the shears go, along a part of a piece.
+    CutEdge,
+    /// The edge of what a page shows.
+    Frame,
+    /// Where the edge of another page is laid.
+    Join,
 }
 
 impl Line {
     /// Every kind of line.
-    pub(crate) const ALL: [Self; 22] = [
+    pub(crate) const ALL: &[Self] = &[
         Self::Waste,
         Self::Selvage,
         Self::Cut,
@@ -159,6 +168,9 @@ impl Line {
         Self::Rule,
         Self::Underline,
         Self::Box,
+        Self::CutEdge,
+        Self::Frame,
+        Self::Join,
     ];
 }
 

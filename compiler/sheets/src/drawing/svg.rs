@@ -128,6 +128,9 @@ fn class(line: Line) -> &'static str {
         Line::Rule => "rule",
         Line::Underline => "underline",
         Line::Box => "box",
+        Line::CutEdge => "cut-edge",
+        Line::Frame => "frame",
+        Line::Join => "join",
     }
 }
 

@@ -1,0 +1,74 @@
+//! The lines that pieces are cut and sewn by: pieces alike together.
+
+use pelmet_packet::Packet;
+use pelmet_packet::packet::{OutlinePoint, Panel, Piece, Window};
+
+use crate::drawing::{Point, at};
+
+/// Pieces that are cut and sewn by the same lines.
+pub(crate) struct Outline<'a> {
+    /// The first of them, which stands for all.
+    pub(crate) piece: &'a Piece,
+    /// The panel it is a part of.
+    pub(crate) panel: &'a Panel,
+    /// All of them, as they come in the packet.
+    pub(crate) pieces: Vec<(&'a Window, &'a Piece)>,
+}
+
+/// Every line that something of the job is cut by, in the order of its pieces.
+pub(crate) fn outlines(packet: &Packet) -> Vec<Outline<'_>> {
+    let mut outlines: Vec<Outline<'_>> = Vec::new();
+    for window in &packet.windows {
+        for panel in &window.panels {
+            for piece in &panel.pieces {
+                match outlines.iter_mut().find(|outline| outline.fits(piece)) {
+                    Some(outline) => outline.pieces.push((window, piece)),
+                    None => outlines.push(Outline {
+                        piece,
+                        panel,
+                        pieces: vec![(window, piece)],
+                    }),
+                }
+            }
+        }
+    }
+    outlines
+}
+
+impl Outline<'_> {
+    /// How many pieces are cut by it.
+    pub(crate) fn quantity(&self) -> u32 {
+        let quantities = self.pieces.iter().map(|(_, piece)| piece.quantity);
+        quantities.fold(0, u32::saturating_add)
+    }
+
+    /// Whether a piece has the same lines.
+    fn fits(&self, piece: &Piece) -> bool {
+        let own = self.piece;
+        own.outline_from == piece.outline_from
+            && own.railroaded == piece.railroaded
+            && own.folded_at == piece.folded_at
+            && own.joined == piece.joined
+            && own.outline == piece.outline
+            && own.sewn == piece.sewn
+    }
+}
+
+/// The points of a line on a piece, in millimetres from the edges it is measured from.
+pub(crate) fn points(line: &[OutlinePoint]) -> Vec<Point> {
+    let place = |point: &OutlinePoint| at(point.at.across.mm, point.at.down.mm);
+    line.iter().map(place).collect()
+}
+
+/// Whether four corners lie on two lines across and two lines down.
+pub(crate) fn is_rectangle(outline: &[OutlinePoint]) -> bool {
+    let different = |of: fn(&OutlinePoint) -> &str| {
+        let mut places: Vec<&str> = outline.iter().map(of).collect();
+        places.sort_unstable();
+        places.dedup();
+        places.len()
+    };
+    outline.len() == 4
+        && different(|point| &point.at.across.text) == 2
+        && different(|point| &point.at.down.text) == 2
+}

@@ -1,0 +1,153 @@
+//! The tiles that a template is cut into: how many, where they lie, and which are printed.
+
+use std::collections::BTreeSet;
+
+use super::axis::Axis;
+use super::sheet::{Frame, Sheet};
+use crate::drawing::{Point, at};
+use crate::paper::Paper;
+
+/// A line passes a tile if one of its points does; points are looked at in such steps. Between two of
+/// them a line goes less far out than a tile shows beyond what it is printed for.
+const STEP: f64 = 4.0;
+
+/// Tiles over a template, in its own millimetres.
+#[derive(Clone, Debug)]
+pub(super) struct Grid {
+    pub(super) sheet: Sheet,
+    across: Axis,
+    down: Axis,
+    /// The tiles that something is drawn on.
+    pub(super) printed: BTreeSet<Tile>,
+}
+
+/// A tile by its row and its column, from nought.
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub(super) struct Tile {
+    pub(super) row: u32,
+    pub(super) column: u32,
+}
+
+impl Tile {
+    /// What it is called: a letter for its column and a number for its row.
+    pub(super) fn name(self) -> String {
+        format!("{}{}", letters(self.column), self.row.saturating_add(1))
+    }
+
+    pub(super) fn right(self) -> Self {
+        Self {
+            column: self.column.saturating_add(1),
+            ..self
+        }
+    }
+
+    pub(super) fn below(self) -> Self {
+        Self {
+            row: self.row.saturating_add(1),
+            ..self
+        }
+    }
+}
+
+/// `A` to `Z`, then `AA` and so on.
+pub(super) fn letters(number: u32) -> String {
+    let last = char::from_u32(u32::from('A').saturating_add(number % 26)).unwrap_or('A');
+    let before = number.div_euclid(26).checked_sub(1);
+    format!("{}{last}", before.map(letters).unwrap_or_default())
+}
+
+impl Grid {
+    /// The tiles for these lines: the fewest that are printed, upright or on their sides, and none with
+    /// an edge along a line where that can be helped. `None` where there is no line.
+    pub(super) fn over(lines: &[Vec<Point>], paper: Paper) -> Option<Self> {
+        let sheets = [Sheet::upright(paper), Sheet::on_its_side(paper)];
+        let grids = sheets
+            .into_iter()
+            .filter_map(|sheet| Self::on(sheet, lines));
+        grids.min_by_key(|grid| grid.printed.len())
+    }
+
+    fn on(sheet: Sheet, lines: &[Vec<Point>]) -> Option<Self> {
+        let window = sheet.window();
+        let sideways: Vec<Vec<Point>> = lines.iter().map(|line| swapped(line)).collect();
+        let stops = stops(lines);
+        let homes = |axes: Vec<Axis>, place: fn(&Point) -> f64| -> Vec<(Axis, Vec<u32>)> {
+            let of = |axis: Axis| stops.iter().map(|stop| axis.home(place(stop))).collect();
+            axes.into_iter().map(|axis| (axis, of(axis))).collect()
+        };
+        let columns = homes(Axis::over(lines, window.width), |stop| stop.x);
+        let rows = homes(Axis::over(&sideways, window.height), |stop| stop.y);
+        let grids = rows.iter().flat_map(|(down, rows)| {
+            columns.iter().map(move |(across, columns)| {
+                let tiles = rows.iter().zip(columns);
+                Self {
+                    sheet,
+                    across: *across,
+                    down: *down,
+                    printed: tiles
+                        .map(|(row, column)| Tile {
+                            row: *row,
+                            column: *column,
+                        })
+                        .collect(),
+                }
+            })
+        });
+        grids.min_by_key(|grid| grid.printed.len())
+    }
+
+    /// What a tile shows of the template.
+    pub(super) fn frame(&self, tile: Tile) -> Frame {
+        Frame {
+            left: self.across.begins(tile.column),
+            top: self.down.begins(tile.row),
+            width: self.across.shown,
+            height: self.down.shown,
+        }
+    }
+
+    /// The tile that a point is printed for. Those beside it may show it too.
+    pub(super) fn home(&self, point: Point) -> Tile {
+        Tile {
+            row: self.down.home(point.y),
+            column: self.across.home(point.x),
+        }
+    }
+
+    /// Every tile, row by row.
+    pub(super) fn tiles(&self) -> impl Iterator<Item = Tile> {
+        let columns = self.across.tiles;
+        let row = move |row| (0..columns).map(move |column| Tile { row, column });
+        (0..self.down.tiles).flat_map(row)
+    }
+
+    /// All that the tiles lie over.
+    pub(super) fn whole(&self) -> Frame {
+        Frame {
+            left: self.across.start,
+            top: self.down.start,
+            width: self.across.length(),
+            height: self.down.length(),
+        }
+    }
+}
+
+fn swapped(line: &[Point]) -> Vec<Point> {
+    line.iter().map(|point| at(point.y, point.x)).collect()
+}
+
+/// Points along lines, near to one another.
+fn stops(lines: &[Vec<Point>]) -> Vec<Point> {
+    let sides = lines
+        .iter()
+        .flat_map(|line| line.iter().zip(line.iter().skip(1)));
+    let stops = sides.flat_map(|(from, to)| {
+        let (dx, dy) = (to.x - from.x, to.y - from.y);
+        let steps = (dx.hypot(dy) / STEP).ceil().max(1.0);
+        let parts = std::iter::successors(Some(0.0), |step| Some(step + 1.0));
+        parts
+            .take_while(move |step| *step <= steps)
+            .map(move |step| at(from.x + dx * step / steps, from.y + dy * step / steps))
+    });
+    stops.collect()
+}

@@ -1,0 +1,102 @@
+//! What is drawn of a piece at its true size, in millimetres from the edges it is measured from.
+
+use pelmet_packet::packet::{MeasuredFrom, OutlinePoint, Panel, Piece, Relief};
+
+use crate::drawing::{Line, Point, at};
+use crate::outlines::points;
+
+/// How far inside a corner its number stands.
+const LABEL_INSIDE: f64 = 7.0;
+
+/// The lines of a piece and the numbers of its corners.
+pub(super) struct Lines {
+    pub(super) drawn: Vec<(Line, Vec<Point>)>,
+    pub(super) corners: Vec<CornerLabel>,
+    /// The edge that lies on the fold of the cloth, from its upper to its lower end.
+    pub(super) fold: Option<(Point, Point)>,
+}
+
+/// What is written at a corner of the sewn line.
+pub(super) struct CornerLabel {
+    pub(super) corner: Point,
+    /// Where its words stand, inside the piece.
+    pub(super) at: Point,
+    pub(super) words: String,
+}
+
+impl Lines {
+    pub(super) fn of(piece: &Piece, panel: &Panel) -> Self {
+        let (cut, sewn) = (points(&piece.outline), points(&piece.sewn));
+        let fold = match piece.outline_from {
+            MeasuredFrom::LeftEdge => None,
+            MeasuredFrom::Fold => cut.last().copied().zip(cut.first().copied()),
+        };
+        let across = |down: f64| [at(0.0, down), at(piece.draw_width.mm, down)].to_vec();
+        let folded_at = piece.folded_at.iter().map(|fold| across(fold.mm));
+        let folds = fold.iter().map(|(top, foot)| vec![*top, *foot]);
+        let mut drawn = vec![
+            (Line::CutEdge, ended(cut, fold.is_some())),
+            (Line::Sewn, ended(sewn, fold.is_some())),
+        ];
+        drawn.extend(folds.chain(folded_at).map(|line| (Line::Fold, line)));
+        Self {
+            drawn,
+            corners: corner_labels(&piece.sewn, panel),
+            fold,
+        }
+    }
+
+    /// Every line without what it means.
+    pub(super) fn all(&self) -> Vec<Vec<Point>> {
+        self.drawn.iter().map(|(_, line)| line.clone()).collect()
+    }
+}
+
+/// A line as it is drawn: back to its first point, or open where it ends at the fold.
+fn ended(mut line: Vec<Point>, at_fold: bool) -> Vec<Point> {
+    if !at_fold {
+        line.extend(line.first().copied());
+    }
+    line
+}
+
+/// The corners of the sewn line that have a number, with what their allowance calls for.
+fn corner_labels(sewn: &[OutlinePoint], panel: &Panel) -> Vec<CornerLabel> {
+    let all = points(sewn);
+    let before = all.iter().cycle().skip(all.len().saturating_sub(1));
+    let after = all.iter().cycle().skip(1);
+    let corners = sewn.iter().zip(&all).zip(before.zip(after));
+    corners
+        .filter_map(|((point, corner), (before, after))| {
+            let number = point.number.filter(|_| !point.on_curve)?;
+            let (one, other) = (inward(*before, *corner), inward(*corner, *after));
+            let inside = at(one.x + other.x, one.y + other.y);
+            let length = inside.x.hypot(inside.y).max(f64::MIN_POSITIVE);
+            Some(CornerLabel {
+                corner: *corner,
+                at: at(
+                    corner.x + inside.x / length * LABEL_INSIDE,
+                    corner.y + inside.y / length * LABEL_INSIDE,
+                ),
+                words: format!("{number}{}", called_for(number, panel)),
+            })
+        })
+        .collect()
+}
+
+/// The direction into the piece from a side of its line, which runs down its left side first.
+fn inward(from: Point, to: Point) -> Point {
+    let (dx, dy) = (to.x - from.x, to.y - from.y);
+    let length = dx.hypot(dy).max(f64::MIN_POSITIVE);
+    at(dy / length, -dx / length)
+}
+
+fn called_for(number: u32, panel: &Panel) -> &'static str {
+    let corner = panel.outline.iter().find(|corner| corner.number == number);
+    match corner.and_then(|corner| corner.relief) {
+        Some(Relief::Snip) => " snip",
+        Some(Relief::Trim) => " trim",
+        Some(Relief::Mitre) => " mitre",
+        None => "",
+    }
+}

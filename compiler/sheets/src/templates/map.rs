@@ -1,0 +1,156 @@
+//! The first page of a template: what is cut by it, and how its pages lie together.
+
+use super::grid::{Grid, Tile};
+use super::lines::Lines;
+use super::sheet::Frame;
+use crate::drawing::{Align, Drawing, Line, Point, Size, at};
+use crate::outlines::Outline;
+use crate::words::counted;
+
+/// Between two parts of the page.
+const GAP: f64 = 4.0;
+
+/// How to lay the pages together.
+const LAYING: &str = "Cut every page along its frame where another joins it on the left or above. Lay that \
+    edge on the dotted line of the page before, so that the crosses with the same letter lie on one \
+    another, and tape them. Then cut along the solid line.";
+
+/// Draws the map into the window of its page.
+pub(super) fn draw(outline: &Outline<'_>, grid: &Grid, lines: &Lines, page: &mut Drawing) {
+    let window = grid.sheet.window();
+    let mut y = window.top + 4.0;
+    for told in told(outline) {
+        y = page.paragraph(at(window.left, y), window.width, Size::Plain, &told);
+    }
+    y = page.paragraph(
+        at(window.left, y + GAP / 2.0),
+        window.width,
+        Size::Plain,
+        LAYING,
+    );
+    y = page.meanings(meanings(lines), at(window.left, y + GAP / 2.0)) + GAP / 2.0;
+    let room = Frame {
+        top: y,
+        height: window.bottom() - y,
+        ..window
+    };
+    Map::fitting(room, grid.whole()).draw(grid, lines, page);
+}
+
+/// What is cut by the template.
+fn told(outline: &Outline<'_>) -> Vec<String> {
+    let piece = outline.piece;
+    let size = format!(
+        "Cut {} by {}, every allowance included{}.",
+        piece.cut_width.text,
+        piece.cut_length.text,
+        if piece.on_fold {
+            ", on the fold: the template is one half of it"
+        } else {
+            ""
+        },
+    );
+    let cut = outline.pieces.iter().map(|(window, piece)| {
+        let turned = if piece.mirrored { ", turned over" } else { "" };
+        let lying = if piece.railroaded {
+            ", lying along the cloth"
+        } else {
+            ""
+        };
+        format!(
+            "{} × {} of {}, window {}{turned}{lying}.",
+            piece.quantity, piece.label, piece.cloth, window.name,
+        )
+    });
+    std::iter::once(size).chain(cut).collect()
+}
+
+/// What the lines mean that the template has.
+fn meanings(lines: &Lines) -> impl Iterator<Item = (Line, &'static str)> {
+    let has = |line: Line| lines.drawn.iter().any(|(of, _)| *of == line);
+    let meanings = [
+        (Line::CutEdge, "cut here"),
+        (
+            Line::Sewn,
+            "sewn, or turned for a hem: between the two is the allowance",
+        ),
+        (Line::Fold, "fold"),
+    ];
+    meanings.into_iter().filter(move |(line, _)| has(*line))
+}
+
+/// A small picture of the template under its tiles.
+struct Map {
+    scale: f64,
+    /// Where the left upper corner of all tiles lies on the page, and on the template.
+    corner: Point,
+    start: Point,
+}
+
+impl Map {
+    fn fitting(room: Frame, whole: Frame) -> Self {
+        let scale = (room.width / whole.width).min(room.height / whole.height);
+        Self {
+            scale,
+            corner: at(
+                room.left + (room.width - whole.width * scale) / 2.0,
+                room.top,
+            ),
+            start: at(whole.left, whole.top),
+        }
+    }
+
+    fn place(&self, point: Point) -> Point {
+        at(
+            self.corner.x + (point.x - self.start.x) * self.scale,
+            self.corner.y + (point.y - self.start.y) * self.scale,
+        )
+    }
+
+    fn draw(&self, grid: &Grid, lines: &Lines, page: &mut Drawing) {
+        for tile in grid.tiles() {
+            self.draw_tile(grid, tile, page);
+        }
+        for (line, points) in &lines.drawn {
+            page.line(*line, points.iter().map(|point| self.place(*point)));
+        }
+        for tile in grid.tiles() {
+            self.name_tile(grid, tile, page);
+        }
+    }
+
+    fn corners(&self, frame: Frame) -> [Point; 4] {
+        frame.corners().map(|corner| self.place(corner))
+    }
+
+    /// Its frame; crossed out where nothing of the template lies.
+    fn draw_tile(&self, grid: &Grid, tile: Tile, page: &mut Drawing) {
+        let corners = self.corners(grid.frame(tile));
+        page.shape(Line::Frame, corners);
+        if !grid.printed.contains(&tile) {
+            let [one, two, three, four] = corners;
+            page.line(Line::Frame, [one, three]);
+            page.line(Line::Frame, [two, four]);
+        }
+    }
+
+    fn name_tile(&self, grid: &Grid, tile: Tile, page: &mut Drawing) {
+        let [one, _, three, _] = self.corners(grid.frame(tile));
+        let middle = at((one.x + three.x) / 2.0, (one.y + three.y) / 2.0);
+        if grid.printed.contains(&tile) {
+            page.words(middle, Align::Middle, Size::Large, tile.name());
+        } else {
+            page.words(middle, Align::Middle, Size::Small, "blank");
+        }
+    }
+}
+
+/// How many pages a template takes, and how many are left out.
+pub(super) fn counted_pages(grid: &Grid) -> String {
+    let (printed, all) = (grid.printed.len(), grid.tiles().count());
+    let left_out = match all.saturating_sub(printed) {
+        0 => String::new(),
+        blank => format!(", {} left out", counted(blank, "blank page", "blank pages")),
+    };
+    format!("{}{left_out}", counted(printed, "page", "pages"))
+}
