@@ -36,12 +36,6 @@ pub(crate) fn outlines(packet: &Packet) -> Vec<Outline<'_>> {
 }
 
 impl Outline<'_> {
-    /// How many pieces are cut by it.
-    pub(crate) fn quantity(&self) -> u32 {
-        let quantities = self.pieces.iter().map(|(_, piece)| piece.quantity);
-        quantities.fold(0, u32::saturating_add)
-    }
-
     /// Whether a piece has the same lines.
     fn fits(&self, piece: &Piece) -> bool {
         let own = self.piece;

@@ -16,7 +16,7 @@ pub(super) const CLEAR: f64 = 3.0;
 const RUNS_ALONG: f64 = 4.0;
 
 /// What room the tiles leave may lie before the first line in so many parts of it.
-const PARTS: u32 = 12;
+const PARTS: u32 = 8;
 
 /// A number of tiles in one direction, each showing as much, and where the first begins.
 #[derive(Copy, Clone, PartialEq, Debug)]
@@ -148,7 +148,7 @@ mod tests {
         let mut all: Vec<f64> = parts().collect();
         assert_eq!(all.first(), Some(&0.5));
         all.sort_by(f64::total_cmp);
-        let expected: Vec<f64> = (0..=12).map(|part| f64::from(part) / 12.0).collect();
+        let expected: Vec<f64> = (0..=8).map(|part| f64::from(part) / 8.0).collect();
         assert_eq!(all, expected);
     }
 

@@ -78,19 +78,11 @@ impl Grid {
         let columns = homes(Axis::over(lines, window.width), |stop| stop.x);
         let rows = homes(Axis::over(&sideways, window.height), |stop| stop.y);
         let grids = rows.iter().flat_map(|(down, rows)| {
-            columns.iter().map(move |(across, columns)| {
-                let tiles = rows.iter().zip(columns);
-                Self {
-                    sheet,
-                    across: *across,
-                    down: *down,
-                    printed: tiles
-                        .map(|(row, column)| Tile {
-                            row: *row,
-                            column: *column,
-                        })
-                        .collect(),
-                }
+            columns.iter().map(move |(across, columns)| Self {
+                sheet,
+                across: *across,
+                down: *down,
+                printed: passed(rows, columns),
             })
         });
         grids.min_by_key(|grid| grid.printed.len())
@@ -130,6 +122,22 @@ impl Grid {
             height: self.down.length(),
         }
     }
+}
+
+/// The tiles that lines pass, by the rows and the columns that their points are printed for.
+fn passed(rows: &[u32], columns: &[u32]) -> BTreeSet<Tile> {
+    let mut last = None;
+    let tiles = rows.iter().zip(columns).filter_map(|(row, column)| {
+        let tile = Some(Tile {
+            row: *row,
+            column: *column,
+        });
+        // Neighbouring points mostly lie on one tile.
+        let is_new = tile != last;
+        last = tile;
+        tile.filter(|_| is_new)
+    });
+    tiles.collect()
 }
 
 fn swapped(line: &[Point]) -> Vec<Point> {

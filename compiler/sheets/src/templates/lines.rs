@@ -2,11 +2,11 @@
 
 use pelmet_packet::packet::{MeasuredFrom, OutlinePoint, Panel, Piece, Relief};
 
-use crate::drawing::{Line, Point, at};
+use crate::drawing::{Align, Line, Point, Size, at};
 use crate::outlines::points;
 
 /// How far inside a corner its number stands.
-const LABEL_INSIDE: f64 = 7.0;
+const LABEL_INSIDE: f64 = 5.0;
 
 /// The lines of a piece and the numbers of its corners.
 pub(super) struct Lines {
@@ -21,6 +21,7 @@ pub(super) struct CornerLabel {
     pub(super) corner: Point,
     /// Where its words stand, inside the piece.
     pub(super) at: Point,
+    pub(super) align: Align,
     pub(super) words: String,
 }
 
@@ -72,16 +73,29 @@ fn corner_labels(sewn: &[OutlinePoint], panel: &Panel) -> Vec<CornerLabel> {
             let (one, other) = (inward(*before, *corner), inward(*corner, *after));
             let inside = at(one.x + other.x, one.y + other.y);
             let length = inside.x.hypot(inside.y).max(f64::MIN_POSITIVE);
+            let (x, y) = (inside.x / length, inside.y / length);
             Some(CornerLabel {
                 corner: *corner,
                 at: at(
-                    corner.x + inside.x / length * LABEL_INSIDE,
-                    corner.y + inside.y / length * LABEL_INSIDE,
+                    corner.x + x * LABEL_INSIDE,
+                    corner.y + y * LABEL_INSIDE + Size::Plain.millimetres() / 3.0,
                 ),
+                align: away(x),
                 words: format!("{number}{}", called_for(number, panel)),
             })
         })
         .collect()
+}
+
+/// How words stand from a place so that they go on in a direction.
+fn away(across: f64) -> Align {
+    if across > 0.3 {
+        Align::Left
+    } else if across < -0.3 {
+        Align::Right
+    } else {
+        Align::Middle
+    }
 }
 
 /// The direction into the piece from a side of its line, which runs down its left side first.

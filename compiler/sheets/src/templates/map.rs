@@ -2,6 +2,7 @@
 
 use super::grid::{Grid, Tile};
 use super::lines::Lines;
+use super::overview::{cut, size};
 use super::sheet::Frame;
 use crate::drawing::{Align, Drawing, Line, Point, Size, at};
 use crate::outlines::Outline;
@@ -37,32 +38,17 @@ pub(super) fn draw(outline: &Outline<'_>, grid: &Grid, lines: &Lines, page: &mut
     Map::fitting(room, grid.whole()).draw(grid, lines, page);
 }
 
-/// What is cut by the template.
-fn told(outline: &Outline<'_>) -> Vec<String> {
-    let piece = outline.piece;
-    let size = format!(
-        "Cut {} by {}, every allowance included{}.",
-        piece.cut_width.text,
-        piece.cut_length.text,
-        if piece.on_fold {
-            ", on the fold: the template is one half of it"
-        } else {
-            ""
-        },
-    );
-    let cut = outline.pieces.iter().map(|(window, piece)| {
-        let turned = if piece.mirrored { ", turned over" } else { "" };
-        let lying = if piece.railroaded {
-            ", lying along the cloth"
-        } else {
-            ""
-        };
-        format!(
-            "{} × {} of {}, window {}{turned}{lying}.",
-            piece.quantity, piece.label, piece.cloth, window.name,
-        )
-    });
-    std::iter::once(size).chain(cut).collect()
+/// What is cut by the template, and how large.
+fn told(outline: &Outline<'_>) -> [String; 2] {
+    let half = if outline.piece.on_fold {
+        "; the template is one half"
+    } else {
+        ""
+    };
+    [
+        format!("Cut {}.", cut(outline)),
+        format!("Size with every allowance: {}{half}.", size(outline)),
+    ]
 }
 
 /// What the lines mean that the template has.

@@ -4,7 +4,11 @@ mod axis;
 mod grid;
 mod lines;
 mod map;
+mod overview;
 mod sheet;
+mod stick;
+#[cfg(test)]
+mod tests;
 mod tile;
 
 use pelmet_packet::Packet;
@@ -15,6 +19,9 @@ use crate::paper::Paper;
 use crate::pdf::{Bookmark, Document, pdf};
 use grid::Grid;
 use lines::Lines;
+use overview::{Overview, Row, cut, size};
+use sheet::Sheet;
+use stick::{Stick, sticks};
 
 /// Which pieces get a template.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -40,6 +47,31 @@ pub(crate) fn templates(packet: &Packet, which: Which, paper: Paper) -> Vec<u8> 
 struct Book {
     pages: Vec<Drawing>,
     bookmarks: Vec<Bookmark>,
+    /// What the first page lists: the templates, the story sticks, and what is measured instead.
+    templates: Vec<Row>,
+    sticks: Vec<Row>,
+    measured: Vec<Row>,
+}
+
+fn book(packet: &Packet, which: Which, paper: Paper) -> Book {
+    let mut book = Book::default();
+    let names = Names::new(packet);
+    for outline in outlines(packet) {
+        if which == Which::All || !is_rectangle(&outline.piece.outline) {
+            book.add_template(&outline, &names, paper);
+        } else {
+            book.measured.push(Row {
+                name: names.outline(&outline),
+                about: cut(&outline),
+                pages: size(&outline),
+            });
+        }
+    }
+    for stick in sticks(&packet.windows) {
+        book.add_stick(&stick, &names, Sheet::on_its_side(paper));
+    }
+    book.begin_with_overview(&packet.title, Sheet::upright(paper));
+    book
 }
 
 impl Book {
@@ -49,35 +81,107 @@ impl Book {
             page: self.pages.len(),
         });
     }
-}
 
-fn book(packet: &Packet, which: Which, paper: Paper) -> Book {
-    let mut book = Book::default();
-    let outlines = outlines(packet).into_iter();
-    let drawn =
-        outlines.filter(|outline| which == Which::All || !is_rectangle(&outline.piece.outline));
-    for (outline, number) in drawn.zip(1_u32..) {
-        add_template(&outline, number, paper, &mut book);
+    fn add_template(&mut self, outline: &Outline<'_>, names: &Names, paper: Paper) {
+        let lines = Lines::of(outline.piece, outline.panel);
+        let Some(grid) = Grid::over(&lines.all(), paper) else {
+            return;
+        };
+        let number = self.templates.len().saturating_add(1);
+        let title = format!("Template {number}: {}", names.outline(outline));
+        let pages = map::counted_pages(&grid);
+        self.begin(&title);
+        self.templates.push(Row {
+            name: title.clone(),
+            about: format!("{}: {}", size(outline), cut(outline)),
+            pages: format!("map and {pages}"),
+        });
+        let mut map = grid.sheet.page(&title, &format!("Map of its {pages}"));
+        map::draw(outline, &grid, &lines, &mut map);
+        self.pages.push(map);
+        let registers = tile::registers(&grid, &lines);
+        for tile in grid.tiles().filter(|tile| grid.printed.contains(tile)) {
+            let mut page = grid.sheet.page(&title, &format!("Page {}", tile.name()));
+            grid.sheet.name(&mut page, &tile.name());
+            tile::draw(&grid, tile, &lines, &registers, &mut page);
+            self.pages.push(page);
+        }
     }
-    book
+
+    fn add_stick(&mut self, stick: &Stick<'_>, names: &Names, sheet: Sheet) {
+        let number = self.sticks.len().saturating_add(1);
+        let windows = stick.windows.iter().map(|window| &*window.name);
+        let title = format!(
+            "Story stick {number}: {}",
+            names.of(&stick.panel.name, windows)
+        );
+        let pages = stick.pages(&title, sheet);
+        self.begin(&title);
+        self.sticks.push(Row {
+            name: title,
+            about: format!("{} flat", stick.panel.flat_width.text),
+            pages: stick::counted_pages(&pages),
+        });
+        self.pages.extend(pages);
+    }
+
+    fn begin_with_overview(&mut self, title: &str, sheet: Sheet) {
+        let mut overview = Overview::new(sheet, &format!("Templates: {title}"));
+        if self.templates.is_empty() {
+            overview.paragraph("Every piece of this job is a rectangle, so none has a template.");
+        }
+        overview.list("Templates", &self.templates);
+        overview.list("Story sticks", &self.sticks);
+        overview.list("Rectangles: measure these on the cloth", &self.measured);
+        let mut pages = overview.into_pages();
+        for bookmark in &mut self.bookmarks {
+            bookmark.page = bookmark.page.saturating_add(pages.len());
+        }
+        pages.append(&mut self.pages);
+        self.pages = pages;
+    }
 }
 
-fn add_template(outline: &Outline<'_>, number: u32, paper: Paper, book: &mut Book) {
-    let lines = Lines::of(outline.piece, outline.panel);
-    let Some(grid) = Grid::over(&lines.all(), paper) else {
-        return;
-    };
-    let title = format!("Template {number}: {}", outline.piece.label);
-    book.begin(&title);
-    let mut map = grid
-        .sheet
-        .page(&title, &format!("Map of its {}", map::counted_pages(&grid)));
-    map::draw(outline, &grid, &lines, &mut map);
-    book.pages.push(map);
-    let registers = tile::registers(&grid, &lines);
-    for tile in grid.tiles().filter(|tile| grid.printed.contains(tile)) {
-        let mut page = grid.sheet.page(&title, &format!("Page {}", tile.name()));
-        tile::draw(&grid, tile, &lines, &registers, &mut page);
-        book.pages.push(page);
+/// How parts are named: with their windows where there are several of them.
+struct Names {
+    several_windows: bool,
+}
+
+/// So many windows or pieces are named; more are counted.
+const NAMED: usize = 2;
+
+impl Names {
+    fn new(packet: &Packet) -> Self {
+        Self {
+            several_windows: packet.windows.len() > 1,
+        }
+    }
+
+    fn outline(&self, outline: &Outline<'_>) -> String {
+        let labels = outline.pieces.iter().map(|(_, piece)| &*piece.label);
+        let windows = outline.pieces.iter().map(|(window, _)| &*window.name);
+        self.of(&listed(labels, "pieces"), windows)
+    }
+
+    fn of<'a>(&self, what: &str, windows: impl Iterator<Item = &'a str>) -> String {
+        if self.several_windows {
+            format!("{what}, {}", listed(windows, "windows"))
+        } else {
+            what.to_owned()
+        }
+    }
+}
+
+/// Different names, or how many there are.
+fn listed<'a>(names: impl Iterator<Item = &'a str>, several: &str) -> String {
+    let mut different: Vec<&str> = Vec::new();
+    for name in names {
+        if !different.contains(&name) {
+            different.push(name);
+        }
+    }
+    match different.len() {
+        few if few <= NAMED => different.join(" and "),
+        many => format!("{many} {several}"),
     }
 }

@@ -1,6 +1,6 @@
 //! A sheet of paper that is printed at its true size: what stands on every one of them.
 
-use crate::drawing::{Align, Drawing, Line, Point, Size, at, rectangle};
+use crate::drawing::{Align, Drawing, Line, Point, Size, at, fits, rectangle};
 use crate::paper::Paper;
 
 /// What a printer leaves white at the edges of a sheet, and a little more. Common practice, no source.
@@ -8,11 +8,14 @@ const MARGIN: f64 = 10.0;
 /// Room above the window for what the page is.
 const HEAD: f64 = 12.0;
 /// Room below it for the bars and how to measure them.
-const FOOT: f64 = 15.0;
+const FOOT: f64 = 16.0;
 
 const INCH: f64 = 25.4;
 /// Between the bars and the words beside them.
 const BESIDE_BARS: f64 = 16.0;
+
+/// Room at the right of the head for the name of a page.
+const FOR_NAME: f64 = 25.0;
 
 /// What to do with the bars.
 const MEASURE_BARS: &str = "Measure both bars before you use this page. If either is wrong, print \
@@ -79,21 +82,27 @@ impl Sheet {
             elements: Vec::new(),
         };
         let window = self.window();
-        page.words(
-            at(window.left, MARGIN + 4.0),
-            Align::Left,
-            Size::Large,
-            whole,
-        );
+        let size = if fits(whole, Size::Large, window.width - FOR_NAME) {
+            Size::Large
+        } else {
+            Size::Plain
+        };
+        page.words(at(window.left, MARGIN + 4.0), Align::Left, size, whole);
         page.words(
             at(window.left, MARGIN + 9.5),
             Align::Left,
             Size::Plain,
             part,
         );
-        let foot = window.bottom() + 5.0;
-        bar(&mut page, at(window.left, foot), (10.0, 10), "100 mm");
-        bar(&mut page, at(window.left, foot + 7.0), (INCH, 4), "4 in");
+        self.add_bars(&mut page);
+        page
+    }
+
+    fn add_bars(self, page: &mut Drawing) {
+        let window = self.window();
+        let foot = window.bottom() + 6.5;
+        bar(page, at(window.left, foot), (10.0, 10), "100 mm");
+        bar(page, at(window.left, foot + 7.0), (INCH, 4), "4 in");
         let beside = window.left + 4.0 * INCH + BESIDE_BARS;
         page.paragraph(
             at(beside, foot - 0.5),
@@ -101,7 +110,24 @@ impl Sheet {
             Size::Small,
             MEASURE_BARS,
         );
-        page
+    }
+
+    /// Adds the name of a page and an arrow to the top of the piece, at the right of its head.
+    pub(crate) fn name(self, page: &mut Drawing, name: &str) {
+        let right = self.window().right();
+        page.words(at(right, MARGIN + 4.0), Align::Right, Size::Large, name);
+        let (x, top, foot) = (right - 1.5, MARGIN + 6.0, MARGIN + 10.5);
+        page.line(Line::Top, [at(x, foot), at(x, top)]);
+        page.line(
+            Line::Top,
+            [at(x - 1.2, top + 1.5), at(x, top), at(x + 1.2, top + 1.5)],
+        );
+        page.words(
+            at(x - 3.0, MARGIN + 9.5),
+            Align::Right,
+            Size::Plain,
+            "top of the piece",
+        );
     }
 }
 

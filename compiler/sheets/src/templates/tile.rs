@@ -9,7 +9,7 @@ use crate::drawing::{Align, Drawing, Line, Point, Size, at, inside};
 
 /// How far the arms of a register mark reach along its join, and over it.
 const ARM: f64 = 4.0;
-const LONG_ARM: f64 = OVERLAP / 2.0 + 5.0;
+const LONG_ARM: f64 = OVERLAP / 2.0 + 3.0;
 const RING: f64 = 2.2;
 /// How far its letter stands from it.
 const LETTER: f64 = 4.5;
@@ -114,13 +114,14 @@ pub(super) fn draw(
     }
     for register in registers {
         if register.tiles.contains(&tile) {
-            view.draw_register(register, page);
+            let comes_next = register.tiles.first() == Some(&tile);
+            view.draw_register(register, comes_next, page);
         }
     }
     for label in &lines.corners {
         if grid.home(label.corner) == tile {
             let at = view.kept_inside(label.at);
-            page.words(at, Align::Middle, Size::Plain, &*label.words);
+            page.words(at, label.align, Size::Plain, &*label.words);
         }
     }
     if let Some((top, foot)) = lines.fold {
@@ -183,35 +184,30 @@ impl View {
         }
     }
 
-    /// A cross in a ring, its letter beside it. The long arm reaches over both edges of the join, so
-    /// that it can be seen to run on.
-    fn draw_register(&self, register: &Register, page: &mut Drawing) {
+    /// A cross in a ring, its letter beside it toward the middle of the page. The long arm reaches over
+    /// both edges of the join, so that it can be seen to run on.
+    fn draw_register(&self, register: &Register, comes_next: bool, page: &mut Drawing) {
         let centre = self.on_page(register.at);
         let (x, y) = if register.beside {
             (LONG_ARM, ARM)
         } else {
             (ARM, LONG_ARM)
         };
-        page.line(
-            Line::Measure,
-            [at(centre.x - x, centre.y), at(centre.x + x, centre.y)],
-        );
-        page.line(
-            Line::Measure,
-            [at(centre.x, centre.y - y), at(centre.x, centre.y + y)],
-        );
-        page.shape(Line::Measure, ring(centre));
-        let (dx, dy) = if register.beside {
-            (LETTER, -LETTER + 1.5)
+        let inward = if comes_next { -LETTER } else { LETTER };
+        let letter = if register.beside {
+            at(centre.x + inward, centre.y - 1.5)
         } else {
-            (LETTER, LETTER)
+            at(centre.x + LETTER, centre.y + inward + 1.0)
         };
-        page.words(
-            at(centre.x + dx, centre.y + dy),
-            Align::Middle,
-            Size::Plain,
-            &*register.letter,
-        );
+        for (dx, dy) in [(x, 0.0), (0.0, y)] {
+            let ends = [
+                at(centre.x - dx, centre.y - dy),
+                at(centre.x + dx, centre.y + dy),
+            ];
+            page.line(Line::Measure, ends);
+        }
+        page.shape(Line::Measure, ring(centre));
+        page.words(letter, Align::Middle, Size::Plain, &*register.letter);
     }
 
     /// Says at the fold what it is, once on every page that shows enough of it.
