@@ -14,7 +14,6 @@ mod lettering;
 mod looks;
 mod number;
 mod outline;
-mod paragraph;
 mod scale;
 mod svg;
 

@@ -8,6 +8,8 @@ mod set;
 mod table;
 mod wrap;
 
+pub(crate) use wrap::lines;
+
 use pelmet_packet::Packet;
 
 use crate::drawing::Drawing;

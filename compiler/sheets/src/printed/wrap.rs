@@ -5,7 +5,7 @@ use crate::wrap::held_together;
 
 /// The lines of a text, none wider than `width` millimetres as long as one sign has room. Measures are
 /// never parted; a word too long for a line is broken where the line ends.
-pub(super) fn lines(text: &str, lettering: Lettering, width: f64) -> Vec<String> {
+pub(crate) fn lines(text: &str, lettering: Lettering, width: f64) -> Vec<String> {
     let mut lines = Lines {
         lettering,
         width,

@@ -3,6 +3,7 @@
 use super::grid::{Grid, Tile};
 use super::lines::Lines;
 use super::overview::{cut, size};
+use super::paragraph::paragraph;
 use super::sheet::Frame;
 use crate::drawing::{Align, Drawing, Line, Point, Size, at};
 use crate::outlines::Outline;
@@ -21,9 +22,10 @@ pub(super) fn draw(outline: &Outline<'_>, grid: &Grid, lines: &Lines, page: &mut
     let window = grid.sheet.window();
     let mut y = window.top + 4.0;
     for told in told(outline) {
-        y = page.paragraph(at(window.left, y), window.width, Size::Plain, &told);
+        y = paragraph(page, at(window.left, y), window.width, Size::Plain, &told);
     }
-    y = page.paragraph(
+    y = paragraph(
+        page,
         at(window.left, y + GAP / 2.0),
         window.width,
         Size::Plain,

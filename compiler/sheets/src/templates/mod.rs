@@ -5,6 +5,7 @@ mod grid;
 mod lines;
 mod map;
 mod overview;
+mod paragraph;
 mod sheet;
 mod stick;
 #[cfg(test)]

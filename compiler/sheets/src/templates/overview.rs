@@ -1,6 +1,7 @@
 //! The first page of all: how to print and check, which templates and story sticks there are, and what
 //! is better measured on the cloth.
 
+use super::paragraph::paragraph;
 use super::sheet::{Frame, Sheet};
 use crate::drawing::{Align, Drawing, Line, Size, at};
 use crate::outlines::Outline;
@@ -49,7 +50,7 @@ impl Overview {
         self.make_room(12.0);
         let (window, y) = (self.window(), self.y);
         if let Some(page) = self.pages.last_mut() {
-            self.y = page.paragraph(at(window.left, y), window.width, Size::Plain, text) + ROW_GAP;
+            self.y = paragraph(page, at(window.left, y), window.width, Size::Plain, text) + ROW_GAP;
         }
     }
 
@@ -88,7 +89,7 @@ impl Overview {
             [at(window.left, y - 4.0), at(window.right(), y - 4.0)],
         );
         let ends = columns.zip(texts).map(|((from, to), text)| {
-            page.paragraph(at(*from, y), to - from - 3.0, Size::Plain, text)
+            paragraph(page, at(*from, y), to - from - 3.0, Size::Plain, text)
         });
         self.y = ends.fold(y, f64::max) + ROW_GAP;
     }

@@ -1,5 +1,6 @@
 //! A sheet of paper that is printed at its true size: what stands on every one of them.
 
+use super::paragraph::paragraph;
 use crate::drawing::{Align, Drawing, Line, Point, Size, at, fits, rectangle};
 use crate::paper::Paper;
 
@@ -104,7 +105,8 @@ impl Sheet {
         bar(page, at(window.left, foot), (10.0, 10), "100 mm");
         bar(page, at(window.left, foot + 7.0), (INCH, 4), "4 in");
         let beside = window.left + 4.0 * INCH + BESIDE_BARS;
-        page.paragraph(
+        paragraph(
+            page,
             at(beside, foot - 0.5),
             window.right() - beside,
             Size::Small,

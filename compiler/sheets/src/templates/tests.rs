@@ -63,7 +63,7 @@ fn every_point_of_a_line_is_on_a_page_at_its_place() {
 fn element_points(element: &Element) -> Vec<Point> {
     match element {
         Element::Path { points, .. } => points.clone(),
-        Element::Words { .. } => vec![],
+        Element::Words { .. } | Element::Text { .. } => vec![],
     }
 }
 
@@ -176,7 +176,7 @@ fn both_bars_are_on_every_page_at_their_length() {
             });
             let is_told = page.elements.iter().any(|element| match element {
                 Element::Words { text, .. } => text == told,
-                Element::Path { .. } => false,
+                Element::Path { .. } | Element::Text { .. } => false,
             });
             assert!(bar && is_told, "{told} on {}", page.title);
         }
