@@ -6,13 +6,14 @@ use crate::SOUND;
 use crate::scratch::Scratch;
 
 /// What the packet of [`SOUND`] holds.
-const PACKET: [&str; 6] = [
+const PACKET: [&str; 7] = [
     "elevation-1-kitchen.svg",
     "layout-1-sailcloth.svg",
     "packet.html",
     "packet.json",
     "packet.pdf",
     "sheets.txt",
+    "templates.pdf",
 ];
 
 #[test]
