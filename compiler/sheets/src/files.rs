@@ -1,9 +1,13 @@
 //! The files of a packet's folder: which there are, how they are called and what is in them.
 
+use std::fmt::Display;
+
 use pelmet_packet::Packet;
 
 use crate::templates::{Which, templates};
-use crate::{Choice, TextOptions, elevations, html, layouts, print, text};
+use crate::{
+    Choice, TextOptions, elevations, html, layouts, outline_drawings, outline_plots, print, text,
+};
 
 /// A file of a packet's folder.
 #[derive(Clone, PartialEq, Eq, Debug)]
@@ -30,7 +34,7 @@ pub struct Form {
 }
 
 /// Every form there is, in the order they are written.
-pub static FORMS: [Form; 7] = [
+pub static FORMS: [Form; 9] = [
     Form {
         word: "html",
         about: "the sheets, with their drawings, as one page for a tablet or a printer",
@@ -96,6 +100,20 @@ pub static FORMS: [Form; 7] = [
             drawings
         },
     },
+    Form {
+        word: "outlines",
+        about: "every piece opened out at its true size, as SVG files",
+        usual: false,
+        names: &[OUTLINE],
+        make: |packet, _| numbered(OUTLINE, outline_drawings(packet)),
+    },
+    Form {
+        word: "dxf",
+        about: "the same as DXF files in millimetres, for a plotter or a cutter",
+        usual: false,
+        names: &[PLOT],
+        make: |packet, _| numbered(PLOT, outline_plots(packet)),
+    },
 ];
 
 const PAGE: Name = Name("packet", ".html");
@@ -106,6 +124,8 @@ const JSON: Name = Name("packet", ".json");
 const TEXT: Name = Name("sheets", ".txt");
 const ELEVATION: Name = Name("elevation-", ".svg");
 const LAYOUT: Name = Name("layout-", ".svg");
+const OUTLINE: Name = Name("outline-", ".svg");
+const PLOT: Name = Name("outline-", ".dxf");
 
 /// The files of a packet, in the forms chosen.
 pub fn files(packet: &Packet, choice: &Choice) -> Vec<PacketFile> {
@@ -167,7 +187,10 @@ fn one(Name(begins, ends): Name, contents: impl Into<Vec<u8>>) -> Vec<PacketFile
 
 /// Files of one kind: `layout-1-kelp-stripe.svg`. The number keeps two names apart that a file
 /// system takes for one.
-fn numbered(Name(begins, ends): Name, named: Vec<(&str, impl Into<Vec<u8>>)>) -> Vec<PacketFile> {
+fn numbered(
+    Name(begins, ends): Name,
+    named: Vec<(impl Display, impl Into<Vec<u8>>)>,
+) -> Vec<PacketFile> {
     let numbered = (1_u32..).zip(named);
     numbered
         .map(|(number, (name, contents))| PacketFile {

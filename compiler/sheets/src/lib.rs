@@ -9,6 +9,7 @@ mod checks;
 mod choice;
 mod cut_sheet;
 mod drawing;
+mod dxf;
 mod files;
 mod folding_chart;
 mod fractions;
@@ -141,5 +142,24 @@ pub fn layouts(packet: &Packet) -> Vec<(&str, String)> {
     let drawn = |cloth| drawing::svg(&drawing::layout(cloth));
     cloths
         .map(|cloth| (cloth.name.as_str(), drawn(cloth)))
+        .collect()
+}
+
+/// Every line that pieces are cut by, opened out at its true size, as SVG files: a name, and the file.
+pub fn outline_drawings(packet: &Packet) -> Vec<(String, String)> {
+    let outlines = outlines::outlines(packet);
+    let drawn = |outline: &outlines::Outline<'_>| drawing::svg(&outlines::drawing(outline));
+    let named = outlines.iter();
+    named
+        .map(|outline| (outline.file_name(), drawn(outline)))
+        .collect()
+}
+
+/// The same for a plotter or a cutter, as DXF files.
+pub fn outline_plots(packet: &Packet) -> Vec<(String, String)> {
+    let outlines = outlines::outlines(packet);
+    let named = outlines.iter();
+    named
+        .map(|outline| (outline.file_name(), dxf::dxf(outline)))
         .collect()
 }

@@ -9,7 +9,7 @@ use pelmet_packet::Packet;
 use pelmet_packet::packet::{Expectation, Note, SystemOfUnits, Warning};
 use pelmet_sheets::{
     ALL, Choice, FORMS, Form, MINIMUM_WIDTH, Paper, SheetKind, TextOptions, elevations, files,
-    html, is_of_a_packet, layouts, sheet, text,
+    html, is_of_a_packet, layouts, outline_drawings, outline_plots, sheet, text,
 };
 use unicode_width::UnicodeWidthStr;
 
@@ -193,6 +193,19 @@ fn the_reading_room_as_drawings() {
 }
 
 /// Names are the maker's own, and a title may hold anything that is text.
+/// The first outline of a job with a piece on the fold: opened out, its words and its layers.
+#[test]
+fn the_winter_garden_as_outlines() {
+    let packet = winter_garden();
+    let (drawings, plots) = (outline_drawings(&packet), outline_plots(&packet));
+    let names = |of: &[(String, String)]| -> Vec<String> {
+        of.iter().map(|(name, _)| name.clone()).collect()
+    };
+    assert_eq!(names(&drawings), names(&plots));
+    insta::assert_snapshot!("outline-svg", drawings[0].1);
+    insta::assert_snapshot!("outline-dxf", plots[0].1.replace("\r\n", "\n"));
+}
+
 #[test]
 fn whatever_a_job_is_called_the_page_stays_whole() {
     let mut packet = reading_room();

@@ -1,9 +1,9 @@
 //! What is drawn of a piece at its true size, in millimetres from the edges it is measured from.
 
-use pelmet_packet::packet::{MeasuredFrom, OutlinePoint, Panel, Piece, Relief};
+use pelmet_packet::packet::MeasuredFrom;
 
 use crate::drawing::{Align, Line, Point, Size, at};
-use crate::outlines::points;
+use crate::outlines::{Outline, points};
 
 /// How far inside a corner its number stands.
 const LABEL_INSIDE: f64 = 5.0;
@@ -26,7 +26,8 @@ pub(super) struct CornerLabel {
 }
 
 impl Lines {
-    pub(super) fn of(piece: &Piece, panel: &Panel) -> Self {
+    pub(super) fn of(outline: &Outline<'_>) -> Self {
+        let piece = outline.piece;
         let (cut, sewn) = (points(&piece.outline), points(&piece.sewn));
         let fold = match piece.outline_from {
             MeasuredFrom::LeftEdge => None,
@@ -42,7 +43,7 @@ impl Lines {
         drawn.extend(folds.chain(folded_at).map(|line| (Line::Fold, line)));
         Self {
             drawn,
-            corners: corner_labels(&piece.sewn, panel),
+            corners: corner_labels(outline),
             fold,
         }
     }
@@ -62,7 +63,8 @@ fn ended(mut line: Vec<Point>, at_fold: bool) -> Vec<Point> {
 }
 
 /// The corners of the sewn line that have a number, with what their allowance calls for.
-fn corner_labels(sewn: &[OutlinePoint], panel: &Panel) -> Vec<CornerLabel> {
+fn corner_labels(outline: &Outline<'_>) -> Vec<CornerLabel> {
+    let sewn = &outline.piece.sewn;
     let all = points(sewn);
     let before = all.iter().cycle().skip(all.len().saturating_sub(1));
     let after = all.iter().cycle().skip(1);
@@ -81,7 +83,7 @@ fn corner_labels(sewn: &[OutlinePoint], panel: &Panel) -> Vec<CornerLabel> {
                     corner.y + y * LABEL_INSIDE + Size::Plain.millimetres() / 3.0,
                 ),
                 align: away(x),
-                words: format!("{number}{}", called_for(number, panel)),
+                words: format!("{number}{}", outline.called_for(number)),
             })
         })
         .collect()
@@ -103,14 +105,4 @@ fn inward(from: Point, to: Point) -> Point {
     let (dx, dy) = (to.x - from.x, to.y - from.y);
     let length = dx.hypot(dy).max(f64::MIN_POSITIVE);
     at(dy / length, -dx / length)
-}
-
-fn called_for(number: u32, panel: &Panel) -> &'static str {
-    let corner = panel.outline.iter().find(|corner| corner.number == number);
-    match corner.and_then(|corner| corner.relief) {
-        Some(Relief::Snip) => " snip",
-        Some(Relief::Trim) => " trim",
-        Some(Relief::Mitre) => " mitre",
-        None => "",
-    }
 }

@@ -84,7 +84,7 @@ impl Book {
     }
 
     fn add_template(&mut self, outline: &Outline<'_>, names: &Names, paper: Paper) {
-        let lines = Lines::of(outline.piece, outline.panel);
+        let lines = Lines::of(outline);
         let Some(grid) = Grid::over(&lines.all(), paper) else {
             return;
         };

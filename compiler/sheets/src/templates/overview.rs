@@ -109,23 +109,17 @@ impl Overview {
     }
 }
 
-/// What is cut by an outline: `4 pieces: 2 × wing face of kelp-stripe, bay; ...`.
+/// What is cut by an outline, on one line.
 pub(super) fn cut(outline: &Outline<'_>) -> String {
-    let pieces = outline.pieces.iter().map(|(window, piece)| {
-        let turned = if piece.mirrored { ", turned over" } else { "" };
-        format!(
-            "{} × {} of {}, window {}{turned}",
-            piece.quantity, piece.label, piece.cloth, window.name
-        )
-    });
-    let pieces: Vec<String> = pieces.collect();
-    pieces.join("; ")
+    outline.cut().join("; ").replace(" x ", " × ")
 }
 
 /// The size of the pieces that are cut by an outline.
 pub(super) fn size(outline: &Outline<'_>) -> String {
-    let piece = outline.piece;
-    let (width, length) = (&piece.cut_width.text, &piece.cut_length.text);
-    let on_fold = if piece.on_fold { ", on the fold" } else { "" };
-    format!("{width} × {length}{on_fold}")
+    let on_fold = if outline.piece.on_fold {
+        ", on the fold"
+    } else {
+        ""
+    };
+    format!("{}{on_fold}", outline.size().replace(" x ", " × "))
 }

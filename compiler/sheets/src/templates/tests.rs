@@ -17,7 +17,7 @@ const SAME: f64 = 1e-9;
 fn with_every_grid(check: impl Fn(&Outline<'_>, &Lines, &Grid)) {
     for packet in packets() {
         for outline in outlines(&packet) {
-            let lines = Lines::of(outline.piece, outline.panel);
+            let lines = Lines::of(&outline);
             for paper in Paper::ALL {
                 let grid = Grid::over(&lines.all(), paper).unwrap();
                 check(&outline, &lines, &grid);

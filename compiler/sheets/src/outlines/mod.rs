@@ -1,5 +1,11 @@
 //! The lines that pieces are cut and sewn by: pieces alike together.
 
+mod drawing;
+mod whole;
+
+pub(crate) use drawing::drawing;
+pub(crate) use whole::{Arcs, Vertex, Whole};
+
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{OutlinePoint, Panel, Piece, Window};
 
@@ -36,6 +42,29 @@ pub(crate) fn outlines(packet: &Packet) -> Vec<Outline<'_>> {
 }
 
 impl Outline<'_> {
+    /// A name for a file of its own.
+    pub(crate) fn file_name(&self) -> String {
+        self.piece.label.replace(' ', "-")
+    }
+
+    /// What is cut by it, each kind of piece in words: `2 x wing face of kelp-stripe, window bay`.
+    pub(crate) fn cut(&self) -> Vec<String> {
+        let cut = |(window, piece): &(&Window, &Piece)| {
+            let turned = if piece.mirrored { ", turned over" } else { "" };
+            format!(
+                "{} x {} of {}, window {}{turned}",
+                piece.quantity, piece.label, piece.cloth, window.name
+            )
+        };
+        self.pieces.iter().map(cut).collect()
+    }
+
+    /// The size of its pieces, every allowance included: `14 3/4 in x 21 7/8 in`.
+    pub(crate) fn size(&self) -> String {
+        let piece = self.piece;
+        format!("{} x {}", piece.cut_width.text, piece.cut_length.text)
+    }
+
     /// Whether a piece has the same lines.
     fn fits(&self, piece: &Piece) -> bool {
         let own = self.piece;

@@ -1,0 +1,89 @@
+//! One outline at its true size, opened out.
+
+use super::{Arcs, Outline, Vertex, Whole};
+use crate::drawing::{Align, Drawing, Line, Point, Size, at};
+
+/// Room around the piece.
+const AROUND: f64 = 12.0;
+/// Room below it for what it is.
+const BELOW: f64 = 40.0;
+/// Narrower pieces still leave room for the words.
+const NARROWEST: f64 = 130.0;
+/// From one line of words to the next.
+const ROW: f64 = 5.0;
+/// How far inside a corner its number stands, across and down.
+const INSIDE: (f64, f64) = (2.0, 4.5);
+
+/// The lines of a whole piece at their true size, a bar to check it by, and what is cut by them.
+pub(crate) fn drawing(outline: &Outline<'_>) -> Drawing {
+    let (piece, whole) = (outline.piece, Whole::of(outline, Arcs::AsPoints));
+    let (width, length) = (piece.cut_width.mm, piece.cut_length.mm);
+    let rows = f64::from(u32::try_from(outline.pieces.len()).unwrap_or(u32::MAX));
+    let mut drawing = Drawing {
+        title: format!("Outline of {}", piece.label),
+        description: format!("{} at its true size.", outline.size()),
+        width: width.max(NARROWEST) + 2.0 * AROUND,
+        height: length + 2.0 * AROUND + BELOW + rows * ROW,
+        elements: Vec::new(),
+    };
+    let place = |point: Point| at(point.x + AROUND, point.y + AROUND);
+    let closed = |line: &[Vertex]| -> Vec<Point> { line.iter().map(|it| place(it.at)).collect() };
+    drawing.shape(Line::CutEdge, closed(&whole.cut));
+    drawing.shape(Line::Sewn, closed(&whole.sewn));
+    for (line, ends) in &whole.lines {
+        drawing.line(*line, ends.map(place));
+    }
+    for (corner, words) in &whole.corners {
+        let (across, down) = INSIDE;
+        let is_left = corner.x < width / 2.0;
+        let (x, align) = if is_left {
+            (corner.x + across, Align::Left)
+        } else {
+            (corner.x - across, Align::Right)
+        };
+        let is_top = corner.y < length / 2.0;
+        let y = if is_top {
+            corner.y + down
+        } else {
+            corner.y - across
+        };
+        drawing.words(place(at(x, y)), align, Size::Plain, &**words);
+    }
+    tell(outline, at(AROUND, length + 2.0 * AROUND), &mut drawing);
+    drawing
+}
+
+fn tell(outline: &Outline<'_>, first: Point, drawing: &mut Drawing) {
+    let told = std::iter::once(outline.size()).chain(outline.cut());
+    let mut y = first.y;
+    for words in told {
+        drawing.words(at(first.x, y), Align::Left, Size::Plain, words);
+        y += ROW;
+    }
+    let bar = [at(first.x, y + 2.0), at(first.x + 100.0, y + 2.0)];
+    for end in bar {
+        drawing.line(
+            Line::Measure,
+            [at(end.x, end.y - 2.0), at(end.x, end.y + 2.0)],
+        );
+    }
+    drawing.line(Line::Measure, bar);
+    drawing.words(
+        at(first.x + 103.0, y + 3.0),
+        Align::Left,
+        Size::Plain,
+        "100 mm",
+    );
+    let meanings = [
+        (Line::CutEdge, "cut"),
+        (Line::Sewn, "sewn, or turned for a hem"),
+        (Line::Centre, "centre"),
+        (Line::Fold, "fold"),
+    ];
+    let is_drawn = |line: Line| drawing.elements.iter().any(|element| element.is_of(line));
+    let shown: Vec<_> = meanings
+        .into_iter()
+        .filter(|(line, _)| is_drawn(*line))
+        .collect();
+    drawing.meanings(shown, at(first.x, y + 10.0));
+}
