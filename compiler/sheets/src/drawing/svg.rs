@@ -10,7 +10,7 @@ use super::{Align, Drawing, Element, Lettering, Line, Point};
 /// The whole file. Looks are in its own style sheet and it asks for nothing outside itself.
 pub(crate) fn svg(drawing: &Drawing) -> String {
     let drawn = |line: &Line| drawing.elements.iter().any(|element| element.is_of(*line));
-    let lines: Vec<Line> = Line::ALL.into_iter().filter(drawn).collect();
+    let lines: Vec<Line> = Line::ALL.iter().copied().filter(drawn).collect();
     format!(
         "{}\n",
         markup(drawing, Some(&style_of(&lines))).into_string()
@@ -39,7 +39,7 @@ fn markup(drawing: &Drawing, looks: Option<&str>) -> Markup {
 
 /// The style sheet of drawings: the look of each kind of line, and of words.
 pub(crate) fn style() -> String {
-    style_of(&Line::ALL)
+    style_of(Line::ALL)
 }
 
 fn style_of(lines: &[Line]) -> String {
