@@ -1,9 +1,11 @@
 //! What is written down about the language holds: every block of the reference, every file of the
 //! standard library, every example and its packet.
 
+use std::collections::BTreeMap;
+
 use pelmet_diagnostics::{FileId, render};
 use pelmet_packet::Built;
-use pelmet_sheets::TextOptions;
+use pelmet_sheets::{Choice, files};
 use pelmet_tests::{Memory, blocks, designs_below, files_below, project_at, read};
 
 /// A warning that the design itself accepts is no fault of it.
@@ -140,14 +142,20 @@ fn every_example_is_sound_and_its_packet_is_up_to_date() {
     let designs = designs_below("examples");
     assert!(designs.len() >= 3, "{designs:?}");
     for main in designs {
-        let built = project_at(&main).build();
+        let project = project_at(&main);
+        let built = project.build();
         assert_sound(&main, &built);
-        let packet = built.packet.unwrap();
-        let folder = main.replace(".pelmet", ".packet");
-        let sheets = pelmet_sheets::text(&packet, &pelmet_sheets::ALL, TextOptions::default());
-        let up_to_date = read(&format!("{folder}/sheets.txt")) == sheets
-            && read(&format!("{folder}/packet.json")) == packet.to_json();
-        assert!(up_to_date, "run `cargo run -- build --quiet {main}`");
+        let folder = project.main.replace(".pelmet", ".packet/");
+        let checked_in = project.files.iter();
+        let checked_in: BTreeMap<&str, &Vec<u8>> = checked_in
+            .filter_map(|(name, bytes)| Some((name.strip_prefix(&folder)?, bytes)))
+            .collect();
+        let files = files(&built.packet.unwrap(), &Choice::default());
+        let made = files
+            .iter()
+            .map(|file| (file.name.as_str(), &file.contents));
+        let is_up_to_date = checked_in == made.collect();
+        assert!(is_up_to_date, "run `cargo run -- build --quiet {main}`");
     }
 }
 

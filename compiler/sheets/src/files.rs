@@ -84,7 +84,7 @@ pub static FORMS: [Form; 9] = [
     Form {
         word: "text",
         about: "the sheets as plain text",
-        usual: true,
+        usual: false,
         names: &[TEXT],
         // As wide as ever, whatever the terminal, so that the packet is the same anywhere.
         make: |packet, choice| one(TEXT, text(packet, &choice.sheets, TextOptions::default())),
@@ -92,7 +92,7 @@ pub static FORMS: [Form; 9] = [
     Form {
         word: "drawings",
         about: "every window and the layout of every cloth as SVG files",
-        usual: true,
+        usual: false,
         names: &[ELEVATION, LAYOUT],
         make: |packet, _| {
             let mut drawings = numbered(ELEVATION, elevations(packet));
