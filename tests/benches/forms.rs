@@ -19,7 +19,7 @@ fn forms(criterion: &mut Criterion) {
         let mut group = criterion.benchmark_group(name);
         group.sample_size(10);
         group.bench_function("sums and layouts", |bencher| {
-            bencher.iter(|| project.build())
+            bencher.iter(|| project.build());
         });
         for form in &FORMS {
             let choice = Choice {
@@ -27,7 +27,7 @@ fn forms(criterion: &mut Criterion) {
                 ..Choice::default()
             };
             group.bench_function(form.word, |bencher| {
-                bencher.iter(|| files(&packet, &choice))
+                bencher.iter(|| files(&packet, &choice));
             });
         }
         group.bench_function("usual forms", |bencher| {
