@@ -47,7 +47,9 @@ const UNTOLD: [&str; 13] = [
 ];
 
 /// What is told without the new value.
-const TOLD_BY_NAME: [&str; 12] = [
+const TOLD_BY_NAME: [&str; 14] = [
+    "cloths.sections",
+    "windows.panels.pieces.sewn",
     "cloths.bolts",
     // A mark is known by what is marked: the one went and another came.
     "windows.panels.marks.kind",

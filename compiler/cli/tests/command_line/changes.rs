@@ -258,35 +258,42 @@ fn changes_are_written_for_programs_and_browsers_too() {
     }
 }
 
-/// What the README tells users of git to do.
+/// What the README tells users of git to do, in a folder `jobs` of a repository.
 #[test]
-fn git_shows_what_changed_in_a_design() {
-    let scratch = Scratch::with(&[("job/kitchen.pelmet", SOUND)]);
-    let readme = include_str!("../../../../README.md");
-    let recipe: Vec<&str> = readme
-        .lines()
-        .filter(|line| line.contains("diff=pelmet") || line.contains("diff.pelmet"))
-        .collect();
-    assert_eq!(recipe.len(), 2);
+fn git_shows_what_changed_as_the_readme_says() {
+    let scratch = Scratch::with(&[("repository/jobs/kitchen.pelmet", SOUND)]);
+    let program = Path::new(env!("CARGO_BIN_EXE_pelmet"));
+    let path = std::env::var("PATH").unwrap();
+    let path = format!("{}:{path}", program.parent().unwrap().display());
     let shell = |script: &str| {
-        let program = Path::new(env!("CARGO_BIN_EXE_pelmet"));
-        let path = std::env::var("PATH").unwrap();
-        let path = format!("{}:{path}", program.parent().unwrap().display());
         let done = Command::new("sh")
-            .current_dir(scratch.path(""))
+            .current_dir(scratch.path("repository"))
             .args(["-ec", script])
-            .env("PATH", path)
+            .env("PATH", &path)
             .env("GIT_CONFIG_GLOBAL", "/dev/null")
             .output()
             .unwrap();
         assert!(done.status.success(), "{done:?}");
         String::from_utf8(done.stdout).unwrap()
     };
+    let is_told = |shown: &str| {
+        assert!(shown.starts_with("What changed: kitchen"), "{shown}");
+        assert!(shown.contains("1 1/2 in more"), "{shown}");
+    };
     shell("git init -q && git config user.name maker && git config user.email maker@example.org");
-    shell(&recipe.join("\n"));
+    shell(&recipe("diff"));
     shell("git add . && git commit -q -m 'The kitchen'");
-    scratch.write("job/kitchen.pelmet", with(&[LONGER]));
-    let shown = shell("git diff");
-    assert!(shown.starts_with("What changed: kitchen\n"), "{shown}");
-    assert!(shown.contains("1 1/2 in more"), "{shown}");
+    scratch.write("repository/jobs/kitchen.pelmet", with(&[LONGER]));
+    is_told(&shell("git diff"));
+    shell("git commit -q -a -m 'A longer drop'");
+    is_told(&shell(&recipe("worktree")));
+}
+
+/// The lines of the README's block of commands that tells of this.
+fn recipe(of: &str) -> String {
+    let readme = include_str!("../../../../README.md");
+    let blocks = readme.split("```sh\n").skip(1);
+    let mut blocks = blocks.filter_map(|block| block.split("```").next());
+    let is_it = |block: &&str| block.contains("git ") && block.contains(of);
+    blocks.find(is_it).unwrap().to_owned()
 }

@@ -122,7 +122,12 @@ const UNTOLD: [(&str, &str); 13] = [
 ];
 
 /// What is told only as being different, since a sheet or a drawing shows it better than words.
-const AS_ONE: [(&str, &str); 8] = [
+const AS_ONE: [(&str, &str); 10] = [
+    (
+        "cloths.sections",
+        "which lengths of it are folded and which lie open",
+    ),
+    ("windows.panels.pieces.sewn", "its sewn line"),
     ("cloths.bolts", "where its pieces lie"),
     ("cloths.placed", "where its pieces lie"),
     ("cloths.bands", "where its pieces lie"),
@@ -151,7 +156,8 @@ const SUMS: [(&str, &[&str]); 2] = [
     ("windows.rod_check", &["sag", "load", "span"]),
 ];
 
-const FIXED_VALUES: [&str; 11] = [
+const FIXED_VALUES: [&str; 12] = [
+    "along",
     "kind",
     "way_up",
     "matching",
