@@ -7,12 +7,7 @@ use crate::SOUND;
 use crate::scratch::Scratch;
 
 /// What the packet of [`SOUND`] holds.
-const PACKET: [&str; 4] = [
-    "packet.html",
-    "packet.json",
-    "packet.pdf",
-    "templates.pdf",
-];
+const PACKET: [&str; 4] = ["packet.html", "packet.json", "packet.pdf", "templates.pdf"];
 
 #[test]
 fn a_packet_stands_beside_the_design_and_is_printed() {
