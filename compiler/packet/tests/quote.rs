@@ -108,9 +108,14 @@ proptest! {
         let lines: i64 = quote.lines.iter().map(|line| hundredths(&line.cost)).sum();
         prop_assert_eq!(lines, hundredths(&quote.cost));
         let markup = quote.markup.expect("a markup is stated");
+        prop_assert!((markup.part * 100.0 - percent as f64).abs() < 1e-9);
         prop_assert_eq!(lines + hundredths(&markup.amount), hundredths(&quote.total));
         let exact = i128::from(lines) * percent;
         prop_assert!((i128::from(hundredths(&markup.amount)) * 100 - exact).abs() <= 50);
+        for line in &quote.lines {
+            let reckoned = line.reckoned.quantity * line.reckoned.price;
+            prop_assert!((reckoned - line.cost.amount).abs() <= 0.005 + 1e-9, "{:?}", line);
+        }
         let work = quote.lines.iter().filter(|line| line.kind == QuoteKind::Labour);
         prop_assert_eq!(work.count(), 2);
     }

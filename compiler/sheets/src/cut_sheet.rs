@@ -19,6 +19,12 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
     each_panel(packet, page, print_panel);
 }
 
+/// The drawings of the pieces of a panel, in the order of its sheet.
+pub(crate) fn drawings(panel: &Panel) -> Vec<Drawing> {
+    let alike = panel.pieces.chunk_by(same_cutting_line);
+    alike.filter_map(|alike| drawn(panel, alike)).collect()
+}
+
 fn print_panel(panel: &Panel, page: &mut Page) {
     page.paragraph(&format!(
         "Panel {}: {}, {} flat, {}, made up {} long.",

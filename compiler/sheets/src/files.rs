@@ -6,7 +6,8 @@ use pelmet_packet::Packet;
 
 use crate::templates::{Which, templates};
 use crate::{
-    Choice, TextOptions, elevations, html, layouts, outline_drawings, outline_plots, print, text,
+    Choice, TextOptions, cut_pieces, data, elevations, foldings, html, layouts, outline_drawings,
+    outline_plots, print, text,
 };
 
 /// A file of a packet's folder.
@@ -34,7 +35,7 @@ pub struct Form {
 }
 
 /// Every form there is, in the order they are written.
-pub static FORMS: [Form; 9] = [
+pub static FORMS: [Form; 11] = [
     Form {
         word: "html",
         about: "the sheets, with their drawings, as one page for a tablet or a printer",
@@ -91,12 +92,14 @@ pub static FORMS: [Form; 9] = [
     },
     Form {
         word: "drawings",
-        about: "every window and the layout of every cloth as SVG files",
+        about: "windows, layouts of cloths, foldings and cut pieces to scale, as SVG files",
         usual: false,
-        names: &[ELEVATION, LAYOUT],
+        names: &[ELEVATION, LAYOUT, FOLDING, CUT_PIECE],
         make: |packet, _| {
             let mut drawings = numbered(ELEVATION, elevations(packet));
             drawings.extend(numbered(LAYOUT, layouts(packet)));
+            drawings.extend(numbered(FOLDING, foldings(packet)));
+            drawings.extend(numbered(CUT_PIECE, cut_pieces(packet)));
             drawings
         },
     },
@@ -114,6 +117,27 @@ pub static FORMS: [Form; 9] = [
         names: &[PLOT],
         make: |packet, _| numbered(PLOT, outline_plots(packet)),
     },
+    Form {
+        word: "csv",
+        about: "cuts, marks and what to buy as comma-separated values",
+        usual: false,
+        names: &[BUYING, CUTS, MARKS],
+        make: |packet, _| {
+            let sheets = data::sheets(packet);
+            let files = sheets.iter().map(|sheet| PacketFile {
+                name: format!("{}.csv", sheet.name),
+                contents: data::csv(sheet),
+            });
+            files.collect()
+        },
+    },
+    Form {
+        word: "xlsx",
+        about: "the same and the quote as one workbook, costs as formulas",
+        usual: false,
+        names: &[WORKBOOK],
+        make: |packet, _| one(WORKBOOK, data::workbook(packet)),
+    },
 ];
 
 const PAGE: Name = Name("packet", ".html");
@@ -121,11 +145,17 @@ const PRINT: Name = Name("packet", ".pdf");
 const TEMPLATES: Name = Name("templates", ".pdf");
 const ALL_TEMPLATES: Name = Name("all-templates", ".pdf");
 const JSON: Name = Name("packet", ".json");
+const BUYING: Name = Name("buying", ".csv");
+const CUTS: Name = Name("cuts", ".csv");
+const MARKS: Name = Name("marks", ".csv");
+const WORKBOOK: Name = Name("packet", ".xlsx");
 const TEXT: Name = Name("sheets", ".txt");
 const ELEVATION: Name = Name("elevation-", ".svg");
 const LAYOUT: Name = Name("layout-", ".svg");
 const OUTLINE: Name = Name("outline-", ".svg");
 const PLOT: Name = Name("outline-", ".dxf");
+const FOLDING: Name = Name("folding-", ".svg");
+const CUT_PIECE: Name = Name("cut-", ".svg");
 
 /// The files of a packet, in the forms chosen.
 pub fn files(packet: &Packet, choice: &Choice) -> Vec<PacketFile> {

@@ -8,6 +8,7 @@ mod changes;
 mod checks;
 mod choice;
 mod cut_sheet;
+mod data;
 mod drawing;
 mod dxf;
 mod files;
@@ -42,6 +43,7 @@ pub use pelmet_packet::packet::SheetKind;
 
 use page::Page;
 use pelmet_packet::Packet;
+use pelmet_packet::packet::Panel;
 
 /// Every sheet, in the order the work is done.
 pub const ALL: [SheetKind; 9] = [
@@ -162,4 +164,32 @@ pub fn outline_plots(packet: &Packet) -> Vec<(String, String)> {
     named
         .map(|outline| (outline.file_name(), dxf::dxf(outline)))
         .collect()
+}
+
+/// The folding of every pleated panel to scale, as SVG files: the names of the window and the panel, and
+/// the file. A wide panel has several.
+pub fn foldings(packet: &Packet) -> Vec<(String, String)> {
+    of_panels(packet, drawing::folding)
+}
+
+/// Every piece with its measures to scale, as SVG files: the names of the window and the panel, and the
+/// file. Pieces cut by one line have one.
+pub fn cut_pieces(packet: &Packet) -> Vec<(String, String)> {
+    of_panels(packet, cut_sheet::drawings)
+}
+
+fn of_panels(
+    packet: &Packet,
+    drawings: impl Fn(&Panel) -> Vec<drawing::Drawing>,
+) -> Vec<(String, String)> {
+    let panels = packet.windows.iter().flat_map(|window| {
+        let panels = window.panels.iter();
+        panels.map(move |panel| (window, panel))
+    });
+    let drawn = panels.flat_map(|(window, panel)| {
+        let name = format!("{}-{}", window.name, panel.name);
+        let drawings = drawings(panel).into_iter();
+        drawings.map(move |drawing| (name.clone(), drawing::svg(&drawing)))
+    });
+    drawn.collect()
 }

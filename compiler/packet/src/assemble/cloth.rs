@@ -7,6 +7,7 @@ use pelmet_measure::{Length, Money};
 use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Repeat, Way};
 
 use super::printer::{Printer, cost, money};
+use super::reckoning::Reckoning;
 use super::{number, ordinal, piece, sections};
 use crate::lay::{CutPiece, LaidCloth};
 use crate::packet::{
@@ -101,6 +102,20 @@ pub(super) fn price(stated: &PriceStated, printer: &Printer<'_>) -> Price {
     let per = per(stated.per, printer);
     let text = format!("{} per {}", amount.text, per.text.trim_start_matches("1 "));
     Price { amount, per, text }
+}
+
+/// How what a length costs comes about; `None` for a price that buys no length.
+pub(super) fn reckoning(
+    price: &PriceStated,
+    length: Length,
+    printer: &Printer<'_>,
+) -> Option<Reckoning> {
+    let per = per(price.per, printer);
+    Some(Reckoning {
+        quantity: length.ratio_to(price.per)?,
+        unit: per.text.trim_start_matches("1 ").to_owned(),
+        price: price.amount,
+    })
 }
 
 /// The length a price buys; a yard and a metre keep their names in either system of units.

@@ -17,6 +17,7 @@ mod pleat;
 mod print_followed;
 mod printer;
 mod quote;
+mod reckoning;
 mod remark;
 mod rod_check;
 mod row;

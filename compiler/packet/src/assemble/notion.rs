@@ -2,10 +2,11 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_measure::{Length, Money, Quantity, Ratio};
+use pelmet_measure::{Length, Money, Ratio};
 use pelmet_workroom::{Extent as ExtentNeeded, Job, NeedKind, Notion as Sold, NotionPrice};
 
-use super::printer::{Printer, cost, money};
+use super::printer::{Printer, money};
+use super::reckoning::Reckoning;
 use super::{HungPanel, cloth, repeated};
 use crate::packet::{Extent, Notion, NotionKind, NotionPart};
 
@@ -72,15 +73,24 @@ impl Bought<'_> {
         }
     }
 
-    /// What is bought of it costs; `None` without a price, or with one for something else.
-    pub(crate) fn cost(&self, printer: &Printer<'_>) -> Option<Money> {
-        let times = |amount: &Ratio, count: Option<u32>| times(*amount, count?);
+    /// How the cost of what is bought comes about; `None` without a price, or with one for something
+    /// else.
+    pub(crate) fn reckoning(&self, printer: &Printer<'_>) -> Option<Reckoning> {
+        let of_count = |count: Option<u32>, unit: &str, amount: &Ratio| {
+            Some(Reckoning::of_count(count?, unit, *amount))
+        };
         match self.sold?.price.as_ref()? {
-            NotionPrice::PerLength(price) => cost(price, self.length_bought(printer)?),
-            NotionPrice::PerRoll(amount) => times(amount, self.rolls()),
-            NotionPrice::PerPack(amount) => times(amount, self.packs()),
-            NotionPrice::Each(amount) => times(amount, self.count_bought()),
+            NotionPrice::PerLength(price) => {
+                cloth::reckoning(price, self.length_bought(printer)?, printer)
+            }
+            NotionPrice::PerRoll(amount) => of_count(self.rolls(), "roll", amount),
+            NotionPrice::PerPack(amount) => of_count(self.packs(), "pack", amount),
+            NotionPrice::Each(amount) => of_count(self.count_bought(), "piece", amount),
         }
+    }
+
+    fn cost(&self, printer: &Printer<'_>) -> Option<Money> {
+        self.reckoning(printer)?.cost()
     }
 
     fn notion(&self, printer: &Printer<'_>) -> Notion {
@@ -234,11 +244,4 @@ fn price_in_words(price: &NotionPrice, printer: &Printer<'_>) -> String {
         NotionPrice::Each(amount) => (amount, "each"),
     };
     format!("{} {unit}", printer.amount(money(*amount)).text)
-}
-
-/// So many times a price, rounded once.
-fn times(amount: Ratio, count: u32) -> Option<Money> {
-    let count = Quantity::number(Ratio::from_integer(count.into()));
-    let together = Quantity::number(amount).multiply(count).ok()?;
-    Some(money(together.amount))
 }

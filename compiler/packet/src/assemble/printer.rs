@@ -160,7 +160,7 @@ fn units(money: Money) -> f64 {
     money.hundredths() as f64 / 100.0
 }
 
-fn quotient(number: Ratio) -> f64 {
+pub(crate) fn quotient(number: Ratio) -> f64 {
     *number.numer() as f64 / *number.denom() as f64
 }
 

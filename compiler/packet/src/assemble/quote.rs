@@ -6,8 +6,9 @@ use pelmet_measure::{Money, Quantity, Ratio, number_text};
 use pelmet_workroom::{Job, PanelMade, Work, WorkPer, WorkStep};
 
 use super::notion::{Bought, bought};
-use super::printer::{Printer, cost, money};
-use super::{HungPanel, hung_panels, number};
+use super::printer::{Printer, quotient};
+use super::reckoning::Reckoning;
+use super::{HungPanel, cloth, hung_panels, number};
 use crate::lay::LaidCloth;
 use crate::packet::{Markup, Quote, QuoteKind, QuoteLine};
 
@@ -24,8 +25,9 @@ pub(crate) fn quote(
         markup,
         asked,
     } = asked(&entries, job)?;
-    let (priced, not_priced): (Vec<Entry>, Vec<Entry>) =
-        entries.into_iter().partition(|entry| entry.cost.is_some());
+    let (priced, not_priced): (Vec<Entry>, Vec<Entry>) = entries
+        .into_iter()
+        .partition(|entry| entry.cost().is_some());
     Some(Quote {
         lines: priced
             .into_iter()
@@ -34,6 +36,7 @@ pub(crate) fn quote(
         cost: printer.amount(cost),
         markup: markup.map(|(part, amount)| Markup {
             percent: percent(part),
+            part: quotient(part),
             amount: printer.amount(amount),
         }),
         total: printer.amount(asked),
@@ -60,12 +63,12 @@ pub(crate) fn quoted(
 ) -> Option<Asked> {
     let panels = hung_panels(job, work)?;
     let entries = entries(&panels, job, laid, printer);
-    let all_priced = entries.iter().all(|entry| entry.cost.is_some());
+    let all_priced = entries.iter().all(|entry| entry.cost().is_some());
     asked(&entries, job).filter(|_| all_priced)
 }
 
 fn asked(entries: &[Entry], job: &Job) -> Option<Asked> {
-    let mut costs = entries.iter().filter_map(|entry| entry.cost).peekable();
+    let mut costs = entries.iter().filter_map(Entry::cost).peekable();
     costs.peek()?;
     let cost: Money = costs.sum();
     let markup = job.markup.map(|part| (part, cost.scaled(part)));
@@ -95,16 +98,23 @@ struct Entry {
     kind: QuoteKind,
     name: String,
     amount: String,
-    cost: Option<Money>,
+    /// How its cost comes about; nothing without a price.
+    reckoning: Option<Reckoning>,
 }
 
 impl Entry {
+    fn cost(&self) -> Option<Money> {
+        self.reckoning.as_ref().and_then(Reckoning::cost)
+    }
+
     fn line(self, printer: &Printer<'_>) -> Option<QuoteLine> {
+        let cost = printer.amount(self.cost()?);
         Some(QuoteLine {
             kind: self.kind,
             name: self.name,
             amount: self.amount,
-            cost: printer.amount(self.cost?),
+            reckoned: self.reckoning?.told(),
+            cost,
         })
     }
 }
@@ -117,7 +127,10 @@ fn cloths(job: &Job, laid: &[LaidCloth], printer: &Printer<'_>) -> Vec<Entry> {
             kind: QuoteKind::Cloth,
             name: fabric.name.clone(),
             amount: printer.bolt(length).text,
-            cost: fabric.price.as_ref().and_then(|price| cost(price, length)),
+            reckoning: fabric
+                .price
+                .as_ref()
+                .and_then(|price| cloth::reckoning(price, length, printer)),
         })
     });
     let mut entries: Vec<Entry> = entries.collect();
@@ -130,7 +143,7 @@ fn notions(bought: &[Bought<'_>], printer: &Printer<'_>) -> Vec<Entry> {
         kind: QuoteKind::Notion,
         name: bought.name(),
         amount: bought.amount_bought(printer),
-        cost: bought.cost(printer),
+        reckoning: bought.reckoning(printer),
     });
     entries.collect()
 }
@@ -152,7 +165,7 @@ fn labour(panels: &[HungPanel<'_>], job: &Job) -> Vec<Entry> {
         kind: QuoteKind::Labour,
         name: name.to_owned(),
         amount: minutes.map_or_else(String::new, in_hours_and_minutes),
-        cost: wage(minutes, job.labour_per_hour),
+        reckoning: wage(minutes, job.labour_per_hour),
     });
     entries.collect()
 }
@@ -166,9 +179,12 @@ pub(crate) fn minutes_at(step: &WorkStep, made: &PanelMade) -> Option<Ratio> {
     product(step.minutes, Ratio::from_integer(times.into()))
 }
 
-fn wage(minutes: Option<Ratio>, per_hour: Option<Ratio>) -> Option<Money> {
-    let hours = product(minutes?, Ratio::new_raw(1, MINUTES_IN_AN_HOUR))?;
-    product(hours, per_hour?).map(money)
+fn wage(minutes: Option<Ratio>, per_hour: Option<Ratio>) -> Option<Reckoning> {
+    Some(Reckoning {
+        quantity: product(minutes?, Ratio::new_raw(1, MINUTES_IN_AN_HOUR))?,
+        unit: String::from("h"),
+        price: per_hour?,
+    })
 }
 
 pub(crate) fn in_hours_and_minutes(minutes: Ratio) -> String {

@@ -37,7 +37,7 @@ pub use piece::{
 pub use pleat::{
     Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch, TurnOfCloth,
 };
-pub use quote::{Markup, Quote, QuoteKind, QuoteLine};
+pub use quote::{Markup, Quote, QuoteKind, QuoteLine, Reckoned};
 pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
 pub use rod_check::{Bending, Load, RodCheck, Stiffness};
 pub use window::{Row, RowPanel, Support, SupportKind, Window};

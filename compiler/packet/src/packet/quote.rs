@@ -29,8 +29,21 @@ pub struct QuoteLine {
     pub name: String,
     /// How much of it, in words.
     pub amount: String,
+    /// How its cost comes about.
+    pub reckoned: Reckoned,
     /// What it costs.
     pub cost: Amount,
+}
+
+/// How a cost comes about: the quantity times the price, rounded to the hundredth.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Reckoned {
+    /// How many units of it are paid for.
+    pub quantity: f64,
+    /// The unit the price is for, in words: `yd`, `roll`, `h` for an hour of work.
+    pub unit: String,
+    /// What one unit costs, in the job's currency.
+    pub price: f64,
 }
 
 /// The kinds of line in a quote.
@@ -50,6 +63,8 @@ pub enum QuoteKind {
 pub struct Markup {
     /// The part of the cost, in percent.
     pub percent: String,
+    /// The same as a part of one: 0.4 for 40 percent.
+    pub part: f64,
     /// What that comes to.
     pub amount: Amount,
 }
