@@ -7,15 +7,16 @@ use crate::options::TextOptions;
 use crate::page::Page;
 use crate::table::{Column, Table};
 use crate::words::counted;
-use crate::{ALL, html, plain, title};
+use crate::{ALL, Choice, Form, html, plain, title};
 
 /// Two versions of a job, and what changed from one to the other.
 #[derive(Clone, Debug)]
 pub struct Versions {
     /// What changed.
     pub changes: JobChanges,
-    /// The sheets that differ, and so are to be printed again.
-    pub sheets: Vec<SheetKind>,
+    /// What is to be printed again, since it does not read or look as it did: sheets by their titles,
+    /// and templates.
+    pub to_print: Vec<&'static str>,
 }
 
 impl Versions {
@@ -24,7 +25,7 @@ impl Versions {
         let both = before.zip(after);
         Versions {
             changes: JobChanges::between(name, before, after),
-            sheets: both.map_or(Vec::new(), |(before, after)| differing(before, after)),
+            to_print: both.map_or(Vec::new(), |(before, after)| to_print(before, after)),
         }
     }
 }
@@ -46,16 +47,24 @@ pub fn changes_html(jobs: &[Versions]) -> String {
     html::document("What changed", "Jobs", sections.collect(), None)
 }
 
-/// The sheets that do not read or look the same, whatever title stands on them.
-fn differing(before: &Packet, after: &Packet) -> Vec<SheetKind> {
+/// The sheets that do not read or look the same, whatever title stands on them, and the templates
+/// where they do not.
+fn to_print(before: &Packet, after: &Packet) -> Vec<&'static str> {
     let before = Packet {
         title: after.title.clone(),
         ..before.clone()
     };
     let page = |packet, kind| html::page(packet, &[kind], None);
     let differs = |kind: &SheetKind| page(&before, *kind) != page(after, *kind);
-    ALL.into_iter().filter(differs).collect()
+    let sheets = ALL.into_iter().filter(differs).map(title);
+    let choice = Choice::default();
+    let templates = Form::named(TEMPLATES)
+        .filter(|form| form.files(&before, &choice) != form.files(after, &choice));
+    sheets.chain(templates.map(|form| form.word)).collect()
 }
+
+/// The form whose pages are laid on cloth, and so must not be those of another version.
+const TEMPLATES: &str = "templates";
 
 fn heading(job: &JobChanges) -> String {
     let title = job.after.as_ref().or(job.before.as_ref());
@@ -85,13 +94,9 @@ fn print(job: &Versions, page: &mut Page) {
         return;
     }
     page.paragraph(&format!("{}.", counted(changes.len(), "change", "changes")));
-    if !job.sheets.is_empty() {
-        let sheets: Vec<String> = job
-            .sheets
-            .iter()
-            .map(|kind| title(*kind).to_lowercase())
-            .collect();
-        page.paragraph(&format!("Sheets that differ: {}.", sheets.join(", ")));
+    if !job.to_print.is_empty() {
+        let again = job.to_print.join(", ").to_lowercase();
+        page.paragraph(&format!("To print again: {again}."));
     }
     for of_part in changes.chunk_by(|one, other| one.part == other.part) {
         if let Some(first) = of_part.first() {
