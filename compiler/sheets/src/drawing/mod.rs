@@ -343,7 +343,7 @@ pub(crate) mod tests {
 
     use std::slice::from_ref;
 
-    use super::{Drawing, Element, Line, Point, elevation, folding, layout, outline};
+    use super::{Align, Drawing, Element, Line, Point, Size, elevation, folding, layout, outline};
 
     /// The packets of the examples.
     pub(crate) fn packets() -> [Packet; 3] {
@@ -395,28 +395,46 @@ pub(crate) mod tests {
         }
     }
 
-    /// What is turned over is explained only where it is seen, so it is not asked for here.
+    /// Measures and the arrow in a piece are told by the words beside them, and what is turned over only
+    /// where it is seen.
     #[test]
     fn every_line_that_has_a_meaning_is_explained() {
+        let plain = [Line::Measure, Line::Top, Line::Lining];
         for drawing in drawings() {
-            for line in [Line::Face, Line::Opening, Line::Repeat, Line::Waste] {
-                let of_line: Vec<f64> = drawing
-                    .elements
-                    .iter()
-                    .filter_map(|element| match element {
-                        Element::Path {
-                            line: of, points, ..
-                        } if *of == line => points.first().map(|point| point.y),
-                        _ => None,
-                    })
-                    .collect();
-                let below = drawing.height - 40.0;
+            let drawn = |line: &Line| drawing.elements.iter().any(|it| it.is_of(*line));
+            let lines = Line::ALL
+                .iter()
+                .copied()
+                .filter(|line| !plain.contains(line));
+            for line in lines.filter(drawn) {
                 assert!(
-                    of_line.is_empty() || of_line.iter().any(|y| *y > below),
+                    is_explained(line, &drawing),
                     "{line:?} in {}",
                     drawing.title
                 );
             }
         }
+    }
+
+    /// Whether words stand beside a sample of a line.
+    fn is_explained(line: Line, drawing: &Drawing) -> bool {
+        let samples = drawing.elements.iter().filter_map(|element| match element {
+            Element::Path {
+                line: of, points, ..
+            } if *of == line => points.first(),
+            _ => None,
+        });
+        let mut samples = samples;
+        samples.any(|sample| {
+            drawing.elements.iter().any(|element| match element {
+                Element::Words {
+                    at,
+                    align: Align::Left,
+                    size: Size::Small,
+                    ..
+                } => (at.x - sample.x - 13.0).abs() < 1e-6 && (at.y - sample.y).abs() < 2.5,
+                _ => false,
+            })
+        })
     }
 }
