@@ -3,7 +3,7 @@
 #![expect(clippy::panic, reason = "a test stops at the first broken promise")]
 
 use pelmet_design::{Project, ReadTrouble};
-use pelmet_packet::packet::{LayerKind, OutlinePoint, Panel, Piece};
+use pelmet_packet::packet::{LayerKind, MarkKind, OutlinePoint, Panel, Piece};
 use pelmet_packet::{Packet, build};
 
 struct Text(String);
@@ -121,6 +121,54 @@ fn what_a_cloth_loses_is_added_inside_too() {
     let face = piece(front(&packet), LayerKind::Face);
     let left = rounded(0.5 / 0.96);
     assert_eq!(corners(&face.sewn)[0], (Some(1), (left, left)));
+}
+
+/// A seam and a motif lie on the cut piece where they lie on the made-up one, and the allowance farther in.
+#[test]
+fn joins_and_motifs_are_told_on_the_cut_piece() {
+    let text = "\
+units inches
+job \"Wide\"
+fabric sailcloth { width: 54 in, repeat: 12 in along }
+rod pole { length: 96 in, diameter: 1 in }
+make seamed { seam: 1/2 in, lining: none }
+treatment valance {
+    panel front {
+        finished width: fill
+        drop: 16 in
+        head: over rod, tail 4 in
+        make: seamed
+        face: sailcloth
+        cut: open
+    }
+    row: front
+}
+window bay: valance { rod: pole, motif: centred on front, 5 in below heading }
+";
+    let built = build("job.pelmet", &Text(text.to_owned()));
+    let packet = built
+        .packet
+        .unwrap_or_else(|| panic!("{:?}", built.diagnostics));
+    let panel = front(&packet);
+    let face = piece(panel, LayerKind::Face);
+    let seams = &face.joined.as_ref().unwrap().seams;
+    assert!(!seams.is_empty());
+    for seam in seams {
+        let in_from_cut = (seam.from_cut_edge.mm - seam.at.mm) / 25.4;
+        assert!((in_from_cut - 0.5).abs() < 1e-5, "{in_from_cut}");
+    }
+    let mut marks = panel.marks.iter();
+    let mark = marks
+        .find(|mark| mark.kind == MarkKind::MotifCentre)
+        .unwrap();
+    let motif = face.motif.as_ref().unwrap();
+    let made = (
+        mark.from_left.as_ref().unwrap(),
+        mark.down.as_ref().unwrap(),
+    );
+    for (cut, made) in [(&motif.across, made.0), (&motif.down, made.1)] {
+        assert!((cut.mm - made.mm - 12.7).abs() < 1e-5, "{cut:?} {made:?}");
+    }
 }
 
 /// Three scallops 8 in wide and 2 in deep: by the circle through three points, (4^2 + 2^2) / (2 x 2)

@@ -425,6 +425,8 @@ pub struct Piece {
     pub print_point: Point,
     /// Whether `print_point.across` matters.
     pub print_held_across: bool,
+    /// Whether that point is the centre of a motif.
+    pub carries_motif: bool,
 }
 
 /// A piece made of several widths of cloth: whole widths in the middle, part widths outside.

@@ -76,6 +76,7 @@ impl Cutting<'_> {
                 .map(|down| self.cut_length_of(down - least.down)),
             print_point: self.print_point(least),
             print_held_across: self.motif.is_some() && self.cloth.repeats_across(),
+            carries_motif: self.motif.is_some(),
             outline,
             sewn: self.shape.clone(),
         })

@@ -10,7 +10,7 @@ use pelmet_workroom::{
 use super::band;
 use super::outline::{cutting_line, edge_kind, sewn_line};
 use super::printer::Printer;
-use crate::packet::{CutAllowance, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, Piece};
+use crate::packet::{CutAllowance, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, Piece, Place};
 
 /// A piece of a panel of that name and of that sewn shape.
 pub(crate) fn piece(
@@ -53,6 +53,7 @@ pub(crate) fn piece(
         },
         outline: cutting_line(made, printer),
         sewn: sewn_line(made, shape, printer),
+        motif: motif(made, printer),
         area: printer.surface(made.area),
         joined: made
             .joined
@@ -142,11 +143,36 @@ fn joined_widths(joined: &JoinedMade, printer: &Printer<'_>) -> JoinedWidths {
         seams: joined
             .seams
             .iter()
-            .map(|seam| JoinSeam {
+            .zip(seams_on_cut(joined))
+            .map(|(seam, from_cut_edge)| JoinSeam {
                 at: printer.mark(seam.at),
+                from_cut_edge: printer.mark(from_cut_edge),
                 hidden: seam.hidden,
             })
             .collect(),
         allowance: printer.plain(joined.allowance),
     }
+}
+
+/// Where the strips of a joined piece are sewn together, from its left cut edge: each lies over the one
+/// before by both their seam allowances.
+fn seams_on_cut(joined: &JoinedMade) -> impl Iterator<Item = Length> {
+    let allowance = joined.allowance;
+    let strips = joined.strips.iter();
+    strips.scan(allowance, move |sewn, strip| {
+        *sewn += strip.cut_width - allowance * 2;
+        Some(*sewn)
+    })
+}
+
+/// The centre of a motif, from the edges that the cutting line is measured from.
+fn motif(made: &PieceMade, printer: &Printer<'_>) -> Option<Place> {
+    let from = if made.on_fold {
+        made.cut_width.divided(2)
+    } else {
+        Length::ZERO
+    };
+    let at = made.print_point;
+    made.carries_motif
+        .then(|| printer.place(at.across - from, at.down))
 }

@@ -42,6 +42,8 @@ pub struct Piece {
     /// The sewn line inside it, measured from the same edges; of a hemmed edge, the finished edge. A
     /// corner of the panel's sewn outline has its number there.
     pub sewn: Vec<OutlinePoint>,
+    /// The centre of the motif it carries, measured from the same edges.
+    pub motif: Option<Place>,
     /// Area inside the whole cutting line, before shrinkage is added.
     pub area: Surface,
     /// The strips and seams, for a piece joined from several widths of cloth.
@@ -142,6 +144,8 @@ pub struct JoinedWidths {
 pub struct JoinSeam {
     /// Its sewn line, from the left edge of the flat panel.
     pub at: Measure,
+    /// Its sewn line, from the left cut edge of the whole piece.
+    pub from_cut_edge: Measure,
     /// Whether a pleat hides it.
     pub hidden: bool,
 }

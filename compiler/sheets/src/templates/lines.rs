@@ -1,6 +1,6 @@
 //! What is drawn of a piece at its true size, in millimetres from the edges it is measured from.
 
-use pelmet_packet::packet::MeasuredFrom;
+use pelmet_packet::packet::{MeasuredFrom, Piece};
 
 use crate::drawing::{Align, Line, Point, Size, at};
 use crate::outlines::{Outline, points};
@@ -8,18 +8,21 @@ use crate::outlines::{Outline, points};
 /// How far inside a corner its number stands.
 const LABEL_INSIDE: f64 = 5.0;
 
-/// The lines of a piece and the numbers of its corners.
+/// How far a mark that is a place reaches to either side.
+const MARK: f64 = 5.0;
+
+/// The lines of a piece and the words at its corners and marks.
 pub(super) struct Lines {
     pub(super) drawn: Vec<(Line, Vec<Point>)>,
-    pub(super) corners: Vec<CornerLabel>,
+    pub(super) labels: Vec<Label>,
     /// The edge that lies on the fold of the cloth, from its upper to its lower end.
     pub(super) fold: Option<(Point, Point)>,
 }
 
-/// What is written at a corner of the sewn line.
-pub(super) struct CornerLabel {
-    pub(super) corner: Point,
-    /// Where its words stand, inside the piece.
+/// What is written of a place, on the page that it is printed for.
+pub(super) struct Label {
+    pub(super) of: Point,
+    /// Where its words stand.
     pub(super) at: Point,
     pub(super) align: Align,
     pub(super) words: String,
@@ -41,9 +44,18 @@ impl Lines {
             (Line::Sewn, ended(sewn, fold.is_some())),
         ];
         drawn.extend(folds.chain(folded_at).map(|line| (Line::Fold, line)));
+        let mut labels = corner_labels(outline);
+        let seams = join_seams(piece);
+        labels.extend(seams.iter().filter_map(|seam| join_label(seam)));
+        drawn.extend(seams.into_iter().map(|seam| (Line::Sewn, seam)));
+        if let Some(motif) = &piece.motif {
+            let centre = at(motif.across.mm, motif.down.mm);
+            drawn.extend(cross(centre).map(|line| (Line::Measure, line)));
+            labels.push(beside(centre, "centre of the motif"));
+        }
         Self {
             drawn,
-            corners: corner_labels(outline),
+            labels,
             fold,
         }
     }
@@ -51,6 +63,53 @@ impl Lines {
     /// Every line without what it means.
     pub(super) fn all(&self) -> Vec<Vec<Point>> {
         self.drawn.iter().map(|(_, line)| line.clone()).collect()
+    }
+}
+
+/// The seams of a piece joined from several widths, each from its upper to its lower end on the cutting
+/// line.
+fn join_seams(piece: &Piece) -> Vec<Vec<Point>> {
+    let cut = ended(points(&piece.outline), false);
+    let seams = piece.joined.iter().flat_map(|joined| &joined.seams);
+    let seams = seams.map(|seam| {
+        let x = seam.from_cut_edge.mm;
+        let sides = cut.iter().zip(cut.iter().skip(1));
+        let crossed = sides.filter(|(from, to)| (from.x < x) != (to.x < x));
+        let mut ends: Vec<Point> = crossed
+            .map(|(from, to)| {
+                let part = (x - from.x) / (to.x - from.x);
+                at(x, from.y + (to.y - from.y) * part)
+            })
+            .collect();
+        ends.sort_by(|one, other| one.y.total_cmp(&other.y));
+        ends
+    });
+    seams.collect()
+}
+
+fn join_label(seam: &[Point]) -> Option<Label> {
+    let (top, foot) = (seam.first()?, seam.last()?);
+    let middle = at(top.x, (top.y + foot.y) / 2.0);
+    Some(beside(middle, "join seam"))
+}
+
+/// A cross at a place.
+fn cross(centre: Point) -> [Vec<Point>; 2] {
+    [(MARK, 0.0), (0.0, MARK)].map(|(x, y)| {
+        vec![
+            at(centre.x - x, centre.y - y),
+            at(centre.x + x, centre.y + y),
+        ]
+    })
+}
+
+/// Words at the right of a place.
+fn beside(place: Point, words: &str) -> Label {
+    Label {
+        of: place,
+        at: at(place.x + 2.0, place.y - 2.0),
+        align: Align::Left,
+        words: words.to_owned(),
     }
 }
 
@@ -63,7 +122,7 @@ fn ended(mut line: Vec<Point>, at_fold: bool) -> Vec<Point> {
 }
 
 /// The corners of the sewn line that have a number, with what their allowance calls for.
-fn corner_labels(outline: &Outline<'_>) -> Vec<CornerLabel> {
+fn corner_labels(outline: &Outline<'_>) -> Vec<Label> {
     let sewn = &outline.piece.sewn;
     let all = points(sewn);
     let before = all.iter().cycle().skip(all.len().saturating_sub(1));
@@ -76,8 +135,8 @@ fn corner_labels(outline: &Outline<'_>) -> Vec<CornerLabel> {
             let inside = at(one.x + other.x, one.y + other.y);
             let length = inside.x.hypot(inside.y).max(f64::MIN_POSITIVE);
             let (x, y) = (inside.x / length, inside.y / length);
-            Some(CornerLabel {
-                corner: *corner,
+            Some(Label {
+                of: *corner,
                 at: at(
                     corner.x + x * LABEL_INSIDE,
                     corner.y + y * LABEL_INSIDE + Size::Plain.millimetres() / 3.0,

@@ -118,8 +118,8 @@ pub(super) fn draw(
             view.draw_register(register, comes_next, page);
         }
     }
-    for label in &lines.corners {
-        if grid.home(label.corner) == tile {
+    for label in &lines.labels {
+        if grid.home(label.of) == tile {
             let at = view.kept_inside(label.at);
             page.words(at, label.align, Size::Plain, &*label.words);
         }
