@@ -147,11 +147,25 @@ def compared(pages, by, piece):
     for look, which in ((CUT, "outline"), (SEWN, "sewn")):
         line = line_of(piece, which)
         lines = [moved(points, corner) for points in together[look]]
+        if which == "sewn":
+            lines, off = without_joins(lines, piece)
+            worst = max(worst, off)
         for point in line:
             worst = max(worst, min(math.dist(point, it) for points in lines for it in points))
         for points in lines:
             worst = max([worst] + [distance(point, line) for point in points])
     yield worst, "" if worst <= MOST else f"a line is {worst:.3f} mm off"
+
+
+def without_joins(lines, piece):
+    """The lines that are no seam between two widths, and how far such a seam is off at most."""
+    seams = [seam["from_cut_edge"]["mm"] for seam in (piece["joined"] or {"seams": []})["seams"]]
+    is_of = lambda points, seam: all(abs(x - seam) <= MOST for x, _ in points)
+    off = 0.0
+    for seam in seams:
+        drawn = [abs(x - seam) for points in lines if is_of(points, seam) for x, _ in points]
+        off = max([off, *drawn]) if drawn else math.inf
+    return [points for points in lines if not any(is_of(points, seam) for seam in seams)], off
 
 
 def along_frames(page):

@@ -45,10 +45,10 @@ pub(crate) fn dxf(outline: &Outline<'_>) -> String {
         file.words(at(start.x + MARK, start.y - ROW), meaning(*line));
     }
     for (corner, words) in &whole.corners {
-        let (x, y) = (up.place(*corner).x, up.place(*corner).y);
-        file.line(MARKS, [at(x - MARK, y), at(x + MARK, y)]);
-        file.line(MARKS, [at(x, y - MARK), at(x, y + MARK)]);
-        file.words(at(x + MARK, y + MARK), words);
+        file.mark(up.place(*corner), words);
+    }
+    for motif in &whole.motifs {
+        file.mark(up.place(*motif), "centre of the motif");
     }
     let told = std::iter::once(outline.size()).chain(outline.cut());
     let mut y = up.length / 2.0;
@@ -64,6 +64,7 @@ pub(crate) fn dxf(outline: &Outline<'_>) -> String {
 fn meaning(line: Line) -> &'static str {
     match line {
         Line::Fold => "fold",
+        Line::Sewn => "join seam",
         _ => "centre",
     }
 }
@@ -188,6 +189,13 @@ impl File {
         self.number(11, to.x);
         self.number(21, to.y);
         self.number(31, 0.0);
+    }
+
+    /// A cross with words beside it.
+    fn mark(&mut self, Point { x, y }: Point, words: &str) {
+        self.line(MARKS, [at(x - MARK, y), at(x + MARK, y)]);
+        self.line(MARKS, [at(x, y - MARK), at(x, y + MARK)]);
+        self.words(at(x + MARK, y + MARK), words);
     }
 
     fn words(&mut self, start: Point, words: &str) {

@@ -1,6 +1,6 @@
 //! One outline at its true size, opened out.
 
-use super::{Arcs, Outline, Vertex, Whole};
+use super::{Arcs, Outline, Vertex, Whole, cross};
 use crate::drawing::{Align, Drawing, Line, Point, Size, at};
 
 /// Room around the piece.
@@ -35,19 +35,24 @@ pub(crate) fn drawing(outline: &Outline<'_>) -> Drawing {
     }
     for (corner, words) in &whole.corners {
         let (across, down) = INSIDE;
-        let is_left = corner.x < width / 2.0;
-        let (x, align) = if is_left {
+        let (x, align) = if corner.x < width / 2.0 {
             (corner.x + across, Align::Left)
         } else {
             (corner.x - across, Align::Right)
         };
-        let is_top = corner.y < length / 2.0;
-        let y = if is_top {
+        let y = if corner.y < length / 2.0 {
             corner.y + down
         } else {
             corner.y - across
         };
         drawing.words(place(at(x, y)), align, Size::Plain, &**words);
+    }
+    for motif in whole.motifs.iter().map(|motif| place(*motif)) {
+        for line in cross(motif) {
+            drawing.line(Line::Measure, line);
+        }
+        let beside = at(motif.x + 2.0, motif.y - 2.0);
+        drawing.words(beside, Align::Left, Size::Plain, "centre of the motif");
     }
     tell(outline, at(AROUND, length + 2.0 * AROUND), &mut drawing);
     drawing

@@ -1,13 +1,15 @@
 //! The lines that pieces are cut and sewn by: pieces alike together.
 
 mod drawing;
+mod join_seams;
 mod whole;
 
 pub(crate) use drawing::drawing;
+pub(crate) use join_seams::join_seams;
 pub(crate) use whole::{Arcs, Vertex, Whole};
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::{OutlinePoint, Panel, Piece, Window};
+use pelmet_packet::packet::{OutlinePoint, Panel, Piece, Place, Window};
 
 use crate::drawing::{Point, at};
 
@@ -65,6 +67,21 @@ impl Outline<'_> {
         format!("{} x {}", piece.cut_width.text, piece.cut_length.text)
     }
 
+    /// The centres of the motifs that its pieces carry, each place once.
+    pub(crate) fn motifs(&self) -> Vec<&Place> {
+        let mut motifs: Vec<&Place> = Vec::new();
+        for motif in self
+            .pieces
+            .iter()
+            .filter_map(|(_, piece)| piece.motif.as_ref())
+        {
+            if !motifs.contains(&motif) {
+                motifs.push(motif);
+            }
+        }
+        motifs
+    }
+
     /// Whether a piece has the same lines.
     fn fits(&self, piece: &Piece) -> bool {
         let own = self.piece;
@@ -75,6 +92,15 @@ impl Outline<'_> {
             && own.outline == piece.outline
             && own.sewn == piece.sewn
     }
+}
+
+/// How far a cross reaches to either side of its place.
+const CROSS: f64 = 5.0;
+
+/// A cross at a place.
+pub(crate) fn cross(place: Point) -> [[Point; 2]; 2] {
+    [(CROSS, 0.0), (0.0, CROSS)]
+        .map(|(x, y)| [at(place.x - x, place.y - y), at(place.x + x, place.y + y)])
 }
 
 /// The points of a line on a piece, in millimetres from the edges it is measured from.

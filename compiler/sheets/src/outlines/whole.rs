@@ -1,9 +1,9 @@
 //! The lines of a whole piece, opened out where half of it is given, for who cuts open cloth by a
 //! machine.
 
-use pelmet_packet::packet::{MeasuredFrom, OutlinePoint, Piece, Relief};
+use pelmet_packet::packet::{MeasuredFrom, OutlinePoint, Piece, Place, Relief};
 
-use super::Outline;
+use super::{Outline, join_seams};
 use crate::drawing::{Line, Point, at};
 
 /// A piece as it lies open, in millimetres from its left and its top cut edge.
@@ -12,6 +12,8 @@ pub(crate) struct Whole {
     pub(crate) sewn: Vec<Vertex>,
     /// The numbered corners of the sewn line, on the half that is given.
     pub(crate) corners: Vec<(Point, String)>,
+    /// The centres of motifs.
+    pub(crate) motifs: Vec<Point>,
     /// Straight lines inside, with what they mean.
     pub(crate) lines: Vec<(Line, [Point; 2])>,
 }
@@ -38,6 +40,7 @@ impl Whole {
             cut: opened(&vertices(&piece.outline, arcs), fold(piece)),
             sewn: opened(&vertices(&piece.sewn, arcs), fold(piece)),
             corners: corners(outline),
+            motifs: motifs(outline),
             lines: lines(piece),
         }
     }
@@ -92,18 +95,28 @@ fn opened(line: &[Vertex], fold: Option<f64>) -> Vec<Vertex> {
 
 fn corners(outline: &Outline<'_>) -> Vec<(Point, String)> {
     let piece = outline.piece;
-    let left = fold(piece).unwrap_or(0.0);
     let numbered = piece.sewn.iter().filter(|point| !point.on_curve);
-    numbered
-        .filter_map(|point| {
-            let number = point.number?;
-            let place = at(left + point.at.across.mm, point.at.down.mm);
-            Some((place, format!("{number}{}", outline.called_for(number))))
-        })
-        .collect()
+    let corners = numbered.filter_map(|point| {
+        let number = point.number?;
+        let words = format!("{number}{}", outline.called_for(number));
+        Some((place(&point.at, piece), words))
+    });
+    corners.collect()
 }
 
-/// The middle of a piece that is given by its half, and the fold of one that lines itself.
+fn motifs(outline: &Outline<'_>) -> Vec<Point> {
+    let motifs = outline.motifs().into_iter();
+    motifs.map(|motif| place(motif, outline.piece)).collect()
+}
+
+/// A place on the half that is given, from the left edge.
+fn place(place: &Place, piece: &Piece) -> Point {
+    let left = fold(piece).unwrap_or(0.0);
+    at(left + place.across.mm, place.down.mm)
+}
+
+/// The middle of a piece that is given by its half, the fold of one that lines itself, and the seams of
+/// one that is joined.
 fn lines(piece: &Piece) -> Vec<(Line, [Point; 2])> {
     let (width, length) = (piece.cut_width.mm, piece.cut_length.mm);
     let ends = piece.outline.first().zip(piece.outline.last());
@@ -117,7 +130,9 @@ fn lines(piece: &Piece) -> Vec<(Line, [Point; 2])> {
         let y = fold.mm.min(length);
         (Line::Fold, [at(0.0, y), at(width, y)])
     });
-    middle.into_iter().chain(folded).collect()
+    let seams = join_seams(piece).into_iter();
+    let seams = seams.map(|seam| (Line::Sewn, seam));
+    middle.into_iter().chain(folded).chain(seams).collect()
 }
 
 impl Outline<'_> {

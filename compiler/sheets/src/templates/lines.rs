@@ -1,19 +1,18 @@
 //! What is drawn of a piece at its true size, in millimetres from the edges it is measured from.
 
-use pelmet_packet::packet::{MeasuredFrom, Piece};
+use pelmet_packet::packet::MeasuredFrom;
 
 use crate::drawing::{Align, Line, Point, Size, at};
-use crate::outlines::{Outline, points};
+use crate::outlines::{Outline, cross, join_seams, points};
 
 /// How far inside a corner its number stands.
 const LABEL_INSIDE: f64 = 5.0;
 
-/// How far a mark that is a place reaches to either side.
-const MARK: f64 = 5.0;
-
 /// The lines of a piece and the words at its corners and marks.
 pub(super) struct Lines {
     pub(super) drawn: Vec<(Line, Vec<Point>)>,
+    /// Crosses at places, shown where a page is printed there anyway.
+    pub(super) crosses: Vec<Vec<Point>>,
     pub(super) labels: Vec<Label>,
     /// The edge that lies on the fold of the cloth, from its upper to its lower end.
     pub(super) fold: Option<(Point, Point)>,
@@ -46,15 +45,18 @@ impl Lines {
         drawn.extend(folds.chain(folded_at).map(|line| (Line::Fold, line)));
         let mut labels = corner_labels(outline);
         let seams = join_seams(piece);
-        labels.extend(seams.iter().filter_map(|seam| join_label(seam)));
-        drawn.extend(seams.into_iter().map(|seam| (Line::Sewn, seam)));
-        if let Some(motif) = &piece.motif {
-            let centre = at(motif.across.mm, motif.down.mm);
-            drawn.extend(cross(centre).map(|line| (Line::Measure, line)));
-            labels.push(beside(centre, "centre of the motif"));
-        }
+        labels.extend(seams.iter().map(join_label));
+        drawn.extend(seams.into_iter().map(|seam| (Line::Sewn, seam.to_vec())));
+        let motifs = outline.motifs();
+        let centres = motifs
+            .iter()
+            .map(|motif| at(motif.across.mm, motif.down.mm));
+        let crosses = centres.clone().flat_map(cross);
+        let crosses = crosses.map(|line| line.to_vec()).collect();
+        labels.extend(centres.map(|centre| beside(centre, "centre of the motif")));
         Self {
             drawn,
+            crosses,
             labels,
             fold,
         }
@@ -66,41 +68,8 @@ impl Lines {
     }
 }
 
-/// The seams of a piece joined from several widths, each from its upper to its lower end on the cutting
-/// line.
-fn join_seams(piece: &Piece) -> Vec<Vec<Point>> {
-    let cut = ended(points(&piece.outline), false);
-    let seams = piece.joined.iter().flat_map(|joined| &joined.seams);
-    let seams = seams.map(|seam| {
-        let x = seam.from_cut_edge.mm;
-        let sides = cut.iter().zip(cut.iter().skip(1));
-        let crossed = sides.filter(|(from, to)| (from.x < x) != (to.x < x));
-        let mut ends: Vec<Point> = crossed
-            .map(|(from, to)| {
-                let part = (x - from.x) / (to.x - from.x);
-                at(x, from.y + (to.y - from.y) * part)
-            })
-            .collect();
-        ends.sort_by(|one, other| one.y.total_cmp(&other.y));
-        ends
-    });
-    seams.collect()
-}
-
-fn join_label(seam: &[Point]) -> Option<Label> {
-    let (top, foot) = (seam.first()?, seam.last()?);
-    let middle = at(top.x, (top.y + foot.y) / 2.0);
-    Some(beside(middle, "join seam"))
-}
-
-/// A cross at a place.
-fn cross(centre: Point) -> [Vec<Point>; 2] {
-    [(MARK, 0.0), (0.0, MARK)].map(|(x, y)| {
-        vec![
-            at(centre.x - x, centre.y - y),
-            at(centre.x + x, centre.y + y),
-        ]
-    })
+fn join_label([top, foot]: &[Point; 2]) -> Label {
+    beside(at(top.x, (top.y + foot.y) / 2.0), "join seam")
 }
 
 /// Words at the right of a place.

@@ -1,5 +1,7 @@
 //! The first page of a template: what is cut by it, and how its pages lie together.
 
+use pelmet_packet::packet::MeasuredFrom;
+
 use super::grid::{Grid, Tile};
 use super::lines::Lines;
 use super::overview::{cut, size};
@@ -41,16 +43,29 @@ pub(super) fn draw(outline: &Outline<'_>, grid: &Grid, lines: &Lines, page: &mut
 }
 
 /// What is cut by the template, and how large.
-fn told(outline: &Outline<'_>) -> [String; 2] {
+fn told(outline: &Outline<'_>) -> Vec<String> {
     let half = if outline.piece.on_fold {
         "; the template is one half"
     } else {
         ""
     };
-    [
+    let edge = match outline.piece.outline_from {
+        MeasuredFrom::LeftEdge => "left cut edge",
+        MeasuredFrom::Fold => "fold",
+    };
+    let motifs = outline.motifs().into_iter();
+    let motifs = motifs.map(|motif| {
+        format!(
+            "Centre of the motif: {} from the {edge}, {} from the top cut edge.",
+            motif.across.text, motif.down.text,
+        )
+    });
+    let mut told = vec![
         format!("Cut {}.", cut(outline)),
         format!("Size with every allowance: {}{half}.", size(outline)),
-    ]
+    ];
+    told.extend(motifs);
+    told
 }
 
 /// What the lines mean that the template has.

@@ -112,6 +112,9 @@ pub(super) fn draw(
     for (line, points) in &lines.drawn {
         view.draw_line(*line, points, page);
     }
+    for cross in &lines.crosses {
+        view.draw_line(Line::Measure, cross, page);
+    }
     for register in registers {
         if register.tiles.contains(&tile) {
             let comes_next = register.tiles.first() == Some(&tile);
