@@ -8,6 +8,8 @@ pub(crate) use drawing::drawing;
 pub(crate) use join_seams::join_seams;
 pub(crate) use whole::{Arcs, Vertex, Whole};
 
+use std::collections::BTreeMap;
+
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{OutlinePoint, Panel, Piece, Place, Window};
 
@@ -26,21 +28,39 @@ pub(crate) struct Outline<'a> {
 /// Every line that something of the job is cut by, in the order of its pieces.
 pub(crate) fn outlines(packet: &Packet) -> Vec<Outline<'_>> {
     let mut outlines: Vec<Outline<'_>> = Vec::new();
-    for window in &packet.windows {
-        for panel in &window.panels {
-            for piece in &panel.pieces {
-                match outlines.iter_mut().find(|outline| outline.fits(piece)) {
-                    Some(outline) => outline.pieces.push((window, piece)),
-                    None => outlines.push(Outline {
-                        piece,
-                        panel,
-                        pieces: vec![(window, piece)],
-                    }),
+    // Only pieces of one size can have the same lines.
+    let mut of_size: BTreeMap<[u64; 2], Vec<usize>> = BTreeMap::new();
+    for (window, panel, piece) in pieces(packet) {
+        let size = [&piece.cut_width, &piece.cut_length].map(|length| length.mm.to_bits());
+        let of_size = of_size.entry(size).or_default();
+        let fits = |index: &usize| outlines.get(*index).is_some_and(|of| of.fits(piece));
+        match of_size.iter().copied().find(fits) {
+            Some(index) => {
+                if let Some(outline) = outlines.get_mut(index) {
+                    outline.pieces.push((window, piece));
                 }
+            }
+            None => {
+                of_size.push(outlines.len());
+                outlines.push(Outline {
+                    piece,
+                    panel,
+                    pieces: vec![(window, piece)],
+                });
             }
         }
     }
     outlines
+}
+
+/// Every kind of piece with the panel and the window it is a part of.
+fn pieces(packet: &Packet) -> impl Iterator<Item = (&Window, &Panel, &Piece)> {
+    packet.windows.iter().flat_map(|window| {
+        window.panels.iter().flat_map(move |panel| {
+            let pieces = panel.pieces.iter();
+            pieces.map(move |piece| (window, panel, piece))
+        })
+    })
 }
 
 impl Outline<'_> {

@@ -33,6 +33,10 @@ pub(crate) enum Which {
     All,
 }
 
+/// A file holds about so many pages: more than anyone prints, and no more than a viewer opens at once.
+/// What comes after them is listed on the first page and not drawn.
+const MAXIMUM_PAGES: usize = 2000;
+
 /// The templates of a job as a PDF file.
 pub(crate) fn templates(packet: &Packet, which: Which, paper: Paper) -> Vec<u8> {
     let book = book(packet, which, paper);
@@ -52,30 +56,44 @@ struct Book {
     templates: Vec<Row>,
     sticks: Vec<Row>,
     measured: Vec<Row>,
+    left_out: Vec<Row>,
 }
 
 fn book(packet: &Packet, which: Which, paper: Paper) -> Book {
     let mut book = Book::default();
     let names = Names::new(packet);
     for outline in outlines(packet) {
-        if which == Which::All || !is_rectangle(&outline.piece.outline) {
-            book.add_template(&outline, &names, paper);
+        if which == Which::Shaped && is_rectangle(&outline.piece.outline) {
+            book.measured.push(told(&outline, &names));
+        } else if book.is_full() {
+            book.left_out.push(told(&outline, &names));
         } else {
-            book.measured.push(Row {
-                name: names.outline(&outline),
-                about: cut(&outline),
-                pages: size(&outline),
-            });
+            book.add_template(&outline, &names, paper);
         }
     }
     for stick in sticks(&packet.windows) {
-        book.add_stick(&stick, &names, Sheet::on_its_side(paper));
+        if !book.is_full() {
+            book.add_stick(&stick, &names, Sheet::on_its_side(paper));
+        }
     }
     book.begin_with_overview(&packet.title, Sheet::upright(paper));
     book
 }
 
+/// An outline that has no pages.
+fn told(outline: &Outline<'_>, names: &Names) -> Row {
+    Row {
+        name: names.outline(outline),
+        about: cut(outline),
+        pages: size(outline),
+    }
+}
+
 impl Book {
+    fn is_full(&self) -> bool {
+        self.pages.len() >= MAXIMUM_PAGES
+    }
+
     fn begin(&mut self, title: &str) {
         self.bookmarks.push(Bookmark {
             title: title.to_owned(),
@@ -128,12 +146,20 @@ impl Book {
 
     fn begin_with_overview(&mut self, title: &str, sheet: Sheet) {
         let mut overview = Overview::new(sheet, &format!("Templates: {title}"));
-        if self.templates.is_empty() {
+        if self.templates.is_empty() && !self.is_full() {
             overview.paragraph("Every piece of this job is a rectangle, so none has a template.");
         }
         overview.list("Templates", &self.templates);
         overview.list("Story sticks", &self.sticks);
         overview.list("Rectangles: measure these on the cloth", &self.measured);
+        if self.is_full() {
+            overview.paragraph(&format!(
+                "This job has more than {MAXIMUM_PAGES} pages of templates and story sticks: what comes \
+                after them is not in this file. Print fewer windows at once, or go by the cut sheet and \
+                the mark list.",
+            ));
+        }
+        overview.list("Templates that are not in this file", &self.left_out);
         let mut pages = overview.into_pages();
         for bookmark in &mut self.bookmarks {
             bookmark.page = bookmark.page.saturating_add(pages.len());
