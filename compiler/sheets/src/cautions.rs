@@ -6,17 +6,19 @@ use pelmet_packet::packet::{Caution, SheetKind};
 use crate::page::Page;
 
 pub(crate) fn print(packet: &Packet, kind: SheetKind, page: &mut Page) {
-    let mut cautions = packet
-        .cautions
-        .iter()
-        .filter(|caution| caution.sheets.contains(&kind))
-        .peekable();
+    let mut cautions = of_sheet(packet, kind).peekable();
     if cautions.peek().is_some() {
         page.heading("Take care");
     }
     for caution in cautions {
         page.item(&in_words(caution));
     }
+}
+
+/// The cautions that belong to a sheet as a whole.
+pub(crate) fn of_sheet(packet: &Packet, kind: SheetKind) -> impl Iterator<Item = &Caution> {
+    let cautions = packet.cautions.iter();
+    cautions.filter(move |caution| caution.sheets.contains(&kind))
 }
 
 /// A caution by its name, in plain words.

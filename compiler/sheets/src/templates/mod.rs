@@ -13,7 +13,9 @@ mod tests;
 mod tile;
 
 use pelmet_packet::Packet;
+use pelmet_packet::packet::SheetKind;
 
+use crate::cautions;
 use crate::drawing::Drawing;
 use crate::outlines::{Outline, is_rectangle, outlines};
 use crate::paper::Paper;
@@ -39,7 +41,7 @@ const MAXIMUM_PAGES: usize = 2000;
 
 /// The templates of a job as a PDF file.
 pub(crate) fn templates(packet: &Packet, which: Which, paper: Paper) -> Vec<u8> {
-    let book = book(packet, which, paper);
+    let book = book(packet, which, paper, MAXIMUM_PAGES);
     let document = Document {
         title: &format!("Templates: {}", packet.title),
         bookmarks: book.bookmarks,
@@ -48,8 +50,9 @@ pub(crate) fn templates(packet: &Packet, which: Which, paper: Paper) -> Vec<u8> 
 }
 
 /// Pages, and where parts begin.
-#[derive(Default)]
 struct Book {
+    /// About how many there may be.
+    most: usize,
     pages: Vec<Drawing>,
     bookmarks: Vec<Bookmark>,
     /// What the first page lists: the templates, the story sticks, and what is measured instead.
@@ -59,8 +62,8 @@ struct Book {
     left_out: Vec<Row>,
 }
 
-fn book(packet: &Packet, which: Which, paper: Paper) -> Book {
-    let mut book = Book::default();
+fn book(packet: &Packet, which: Which, paper: Paper, most: usize) -> Book {
+    let mut book = Book::new(most);
     let names = Names::new(packet);
     for outline in outlines(packet) {
         if which == Which::Shaped && is_rectangle(&outline.piece.outline) {
@@ -76,7 +79,7 @@ fn book(packet: &Packet, which: Which, paper: Paper) -> Book {
             book.add_stick(&stick, &names, Sheet::on_its_side(paper));
         }
     }
-    book.begin_with_overview(&packet.title, Sheet::upright(paper));
+    book.begin_with_overview(packet, Sheet::upright(paper));
     book
 }
 
@@ -90,8 +93,20 @@ fn told(outline: &Outline<'_>, names: &Names) -> Row {
 }
 
 impl Book {
+    fn new(most: usize) -> Self {
+        Self {
+            most,
+            pages: Vec::new(),
+            bookmarks: Vec::new(),
+            templates: Vec::new(),
+            sticks: Vec::new(),
+            measured: Vec::new(),
+            left_out: Vec::new(),
+        }
+    }
+
     fn is_full(&self) -> bool {
-        self.pages.len() >= MAXIMUM_PAGES
+        self.pages.len() >= self.most
     }
 
     fn begin(&mut self, title: &str) {
@@ -144,8 +159,11 @@ impl Book {
         self.pages.extend(pages);
     }
 
-    fn begin_with_overview(&mut self, title: &str, sheet: Sheet) {
-        let mut overview = Overview::new(sheet, &format!("Templates: {title}"));
+    fn begin_with_overview(&mut self, packet: &Packet, sheet: Sheet) {
+        let mut overview = Overview::new(sheet, &format!("Templates: {}", packet.title));
+        for caution in cautions::of_sheet(packet, SheetKind::CutSheet) {
+            overview.paragraph(&caution.text);
+        }
         if self.templates.is_empty() && !self.is_full() {
             overview.paragraph("Every piece of this job is a rectangle, so none has a template.");
         }
@@ -154,9 +172,10 @@ impl Book {
         overview.list("Rectangles: measure these on the cloth", &self.measured);
         if self.is_full() {
             overview.paragraph(&format!(
-                "This job has more than {MAXIMUM_PAGES} pages of templates and story sticks: what comes \
+                "This job has more than {} pages of templates and story sticks: what comes \
                 after them is not in this file. Print fewer windows at once, or go by the cut sheet and \
                 the mark list.",
+                self.most,
             ));
         }
         overview.list("Templates that are not in this file", &self.left_out);

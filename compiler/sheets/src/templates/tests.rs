@@ -27,7 +27,7 @@ fn with_every_grid(check: impl Fn(&Outline<'_>, &Lines, &Grid)) {
 }
 
 fn pages(packet: &Packet) -> Vec<Drawing> {
-    let each = Paper::ALL.map(|paper| book(packet, Which::Shaped, paper).pages);
+    let each = Paper::ALL.map(|paper| book(packet, Which::Shaped, paper, 2000).pages);
     each.concat()
 }
 
@@ -204,8 +204,8 @@ fn every_piece_has_a_template_or_is_to_be_measured() {
             .sum::<usize>();
         assert_eq!(told, pieces);
         let (shaped, all) = (
-            book(&packet, Which::Shaped, Paper::A4),
-            book(&packet, Which::All, Paper::A4),
+            book(&packet, Which::Shaped, Paper::A4, 2000),
+            book(&packet, Which::All, Paper::A4, 2000),
         );
         assert_eq!(
             shaped.templates.len() + shaped.measured.len(),
@@ -215,5 +215,23 @@ fn every_piece_has_a_template_or_is_to_be_measured() {
             (all.templates.len(), all.measured.len()),
             (outlines(&packet).len(), 0)
         );
+    }
+}
+
+#[test]
+fn what_finds_no_room_in_the_file_is_listed() {
+    for packet in packets() {
+        let whole = book(&packet, Which::All, Paper::Letter, 2000);
+        let short = book(&packet, Which::All, Paper::Letter, 20);
+        assert!(short.pages.len() < whole.pages.len());
+        assert!(!short.left_out.is_empty());
+        let told = short.templates.len() + short.left_out.len();
+        assert_eq!(told, whole.templates.len());
+        let words = short.pages.iter().flat_map(|page| &page.elements);
+        let mut words = words.filter_map(|element| match element {
+            Element::Text { text, .. } => Some(text.as_str()),
+            _ => None,
+        });
+        assert!(words.any(|text| text.contains("This job has more than")));
     }
 }
