@@ -19,6 +19,7 @@ import tempfile
 import ezdxf
 import ezdxf.path
 import resvg_py
+from ezdxf.lldxf.encoding import decode_dxf_unicode
 from PIL import Image, ImageStat
 
 ROOT = pathlib.Path(__file__).resolve().parents[2]
@@ -109,7 +110,7 @@ def dxf_faults(path, piece, panel):
             told = around([(it.x, it.y) for it in ezdxf.path.make_path(sewn).flattening(ARC_STEP)])
             if abs(told - true) > 0.1:
                 found.append(f"the sewn line is {told:.3f} mm long, not {true:.3f}")
-    texts = [it.plain_text() for it in document.modelspace().query("TEXT")]
+    texts = [decode_dxf_unicode(it.plain_text()) for it in document.modelspace().query("TEXT")]
     if not any(piece["label"] in text and piece["cloth"] in text for text in texts):
         found.append(f"{piece['label']} of {piece['cloth']} is not told: {texts}")
     return found, worst

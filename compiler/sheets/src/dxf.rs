@@ -215,19 +215,25 @@ fn number(value: f64) -> String {
     }
 }
 
+/// The form holds texts of no more signs; what goes beyond is left out.
+const LONGEST_TEXT: usize = 255;
+
 /// A text in the signs of the form. A backslash, a caret and a percent sign begin something of their
 /// own there, so they are written by their number too.
 fn ascii(text: &str) -> String {
     let mut told = String::with_capacity(text.len());
     let mut units = [0; 2];
     for sign in text.chars() {
-        if matches!(sign, ' '..='~') && !matches!(sign, '\\' | '^' | '%') {
-            told.push(sign);
-            continue;
+        let written = if matches!(sign, ' '..='~') && !matches!(sign, '\\' | '^' | '%') {
+            sign.to_string()
+        } else {
+            let units = sign.encode_utf16(&mut units).iter();
+            units.map(|unit| format!("\\U+{unit:04X}")).collect()
+        };
+        if told.len().saturating_add(written.len()) > LONGEST_TEXT {
+            break;
         }
-        for unit in sign.encode_utf16(&mut units) {
-            told.push_str(&format!("\\U+{unit:04X}"));
-        }
+        told.push_str(&written);
     }
     told
 }
@@ -260,5 +266,11 @@ mod tests {
         ] {
             assert_eq!(ascii(text), told);
         }
+    }
+
+    #[test]
+    fn no_text_is_longer_than_the_form_holds() {
+        assert_eq!(ascii(&"w".repeat(300)), "w".repeat(255));
+        assert_eq!(ascii(&"é".repeat(300)), "\\U+00E9".repeat(36));
     }
 }

@@ -1,7 +1,8 @@
 //! One outline at its true size, opened out.
 
 use super::{Arcs, Outline, Vertex, Whole, cross};
-use crate::drawing::{Align, Drawing, Line, Point, Size, at};
+use crate::drawing::{Align, Drawing, Lettering, Line, Point, Size, at};
+use crate::printed::lines;
 
 /// Room around the piece.
 const AROUND: f64 = 12.0;
@@ -18,7 +19,8 @@ const INSIDE: (f64, f64) = (2.0, 4.5);
 pub(crate) fn drawing(outline: &Outline<'_>) -> Drawing {
     let (piece, whole) = (outline.piece, Whole::of(outline, Arcs::AsPoints));
     let (width, length) = (piece.cut_width.mm, piece.cut_length.mm);
-    let rows = f64::from(u32::try_from(outline.pieces.len()).unwrap_or(u32::MAX));
+    let told = told(outline, width.max(NARROWEST));
+    let rows = f64::from(u32::try_from(told.len()).unwrap_or(u32::MAX));
     let mut drawing = Drawing {
         title: format!("Outline of {}", piece.label),
         description: format!("{} at its true size.", outline.size()),
@@ -54,12 +56,19 @@ pub(crate) fn drawing(outline: &Outline<'_>) -> Drawing {
         let beside = at(motif.x + 2.0, motif.y - 2.0);
         drawing.words(beside, Align::Left, Size::Plain, "centre of the motif");
     }
-    tell(outline, at(AROUND, length + 2.0 * AROUND), &mut drawing);
+    tell(told, at(AROUND, length + 2.0 * AROUND), &mut drawing);
     drawing
 }
 
-fn tell(outline: &Outline<'_>, first: Point, drawing: &mut Drawing) {
+/// The size and what is cut, in lines no wider than so much.
+fn told(outline: &Outline<'_>, width: f64) -> Vec<String> {
     let told = std::iter::once(outline.size()).chain(outline.cut());
+    let lettering = Lettering::plain(Size::Plain.millimetres());
+    told.flat_map(|text| lines(&text, lettering, width))
+        .collect()
+}
+
+fn tell(told: Vec<String>, first: Point, drawing: &mut Drawing) {
     let mut y = first.y;
     for words in told {
         drawing.words(at(first.x, y), Align::Left, Size::Plain, words);

@@ -27,3 +27,32 @@ pub(super) fn paragraph(
     }
     y
 }
+
+/// As much of a text as has room in a width, with dots where something is left out.
+pub(super) fn shortened(text: &str, size: Size, width: f64) -> String {
+    const LEFT_OUT: &str = " …";
+    let lettering = Lettering::plain(size.millimetres());
+    let room = width - lettering.width(LEFT_OUT);
+    match lines(text, lettering, width).as_slice() {
+        [_] | [] => text.to_owned(),
+        _ => lines(text, lettering, room)
+            .first()
+            .map_or_else(String::new, |line| format!("{line}{LEFT_OUT}")),
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::shortened;
+    use crate::drawing::{Size, width_of};
+
+    #[test]
+    fn a_text_without_room_ends_in_dots() {
+        assert_eq!(shortened("wing face", Size::Plain, 100.0), "wing face");
+        for text in ["many words ".repeat(30), "w".repeat(300)] {
+            let short = shortened(&text, Size::Plain, 80.0);
+            assert!(short.ends_with(" …") && short.len() > 20, "{short}");
+            assert!(width_of(&short, Size::Plain) <= 80.0, "{short}");
+        }
+    }
+}

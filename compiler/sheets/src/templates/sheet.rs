@@ -1,6 +1,6 @@
 //! A sheet of paper that is printed at its true size: what stands on every one of them.
 
-use super::paragraph::paragraph;
+use super::paragraph::{paragraph, shortened};
 use crate::drawing::{Align, Drawing, Line, Point, Size, at, fits, rectangle};
 use crate::paper::Paper;
 
@@ -83,11 +83,13 @@ impl Sheet {
             elements: Vec::new(),
         };
         let window = self.window();
-        let size = if fits(whole, Size::Large, window.width - FOR_NAME) {
+        let room = window.width - FOR_NAME;
+        let size = if fits(whole, Size::Large, room) {
             Size::Large
         } else {
             Size::Plain
         };
+        let whole = shortened(whole, size, room);
         page.words(at(window.left, MARGIN + 4.0), Align::Left, size, whole);
         page.words(
             at(window.left, MARGIN + 9.5),

@@ -4,6 +4,7 @@ use pelmet_packet::packet::{Mark, MarkKind, Panel, Window};
 
 use super::axis::{Axis, OVERLAP};
 use super::grid::letters;
+use super::paragraph::shortened;
 use super::sheet::{Frame, Sheet};
 use crate::drawing::{Align, Drawing, Line, Point, Size, at, width_of};
 use crate::words::counted;
@@ -336,11 +337,9 @@ impl Strips<'_> {
                 self.draw_tick(tick, x(tick.at), (top, line), told, page);
             }
         }
-        let of = format!(
-            "{title}, strip {} of {}",
-            strip.saturating_add(1),
-            self.axis.tiles
-        );
+        let number = strip.saturating_add(1);
+        let of = format!("{title}, strip {number} of {}", self.axis.tiles);
+        let of = shortened(&of, Size::Small, frame.width - 4.0 * OVERLAP);
         let foot = at(frame.right() - 2.0 * OVERLAP, frame.bottom() - 1.2);
         page.words(foot, Align::Right, Size::Small, of);
         self.draw_joins(strip, frame, page);
