@@ -1,5 +1,7 @@
 //! Cut sheet: every piece with its size, its allowances and its cutting line.
 
+mod arcs;
+
 use pelmet_packet::Packet;
 use pelmet_packet::packet::{CutAllowance, JoinSeam, LayerKind, MeasuredFrom, Panel, Piece};
 
@@ -185,4 +187,5 @@ fn print_cutting_line(alike: &[Piece], page: &mut Page) {
         ]);
     }
     page.table(&table);
+    arcs::print(&piece.outline, page);
 }
