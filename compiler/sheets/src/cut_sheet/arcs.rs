@@ -45,3 +45,51 @@ fn between(outline: &[OutlinePoint], start: usize, arc: &Arc) -> String {
         _ => String::new(),
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use super::print;
+    use crate::TextOptions;
+    use crate::drawing::tests::packets;
+    use crate::page::Page;
+    use crate::plain::plain;
+
+    fn printed(panel: &str) -> String {
+        let [garden_room, ..] = packets();
+        let panels = &garden_room.windows[0].panels;
+        let panel = panels.iter().find(|of| of.name == panel).unwrap();
+        let mut page = Page::default();
+        print(&panel.pieces[0].outline, &mut page);
+        plain(page, TextOptions::default())
+    }
+
+    /// Six scallops 4 in wide and 2 in deep are half circles of 2 in, cut 1/2 in farther out; the first
+    /// has its middle 2 in from the sewn edge, which lies 1/2 in from the cut one.
+    #[test]
+    fn every_scallop_is_told_with_its_centre() {
+        let text = printed("scalloped");
+        for centre in [
+            "2 1/2 in",
+            "6 1/2 in",
+            "10 1/2 in",
+            "14 1/2 in",
+            "18 1/2 in",
+            "22 1/2 in",
+        ] {
+            let row = text.lines().filter(|line| {
+                let told: Vec<&str> = line
+                    .split("  ")
+                    .map(str::trim)
+                    .filter(|it| !it.is_empty())
+                    .collect();
+                told.get(1..3) == Some(&["2 1/2 in", centre])
+            });
+            assert_eq!(row.count(), 1, "{centre} in {text}");
+        }
+    }
+
+    #[test]
+    fn a_line_without_arcs_has_no_table() {
+        assert!(!printed("tide").contains("Radius"));
+    }
+}
