@@ -3,20 +3,24 @@
 //! Every bound drops some of the rules a layout must keep, so each holds for every layout, and so
 //! does the greatest of them.
 
+mod both_ways;
 mod flaws;
+mod lines;
 mod rows;
 mod shapes;
+mod shares;
 
 use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
+use self::shares::{Share, shares};
 use crate::cut::Cut;
 use crate::print::Lines;
 use crate::{Cloth, Piece};
 
-/// Widths are counted in halves, thirds and so on up to this part of the cloth's width.
-const SMALLEST_PART: u128 = 16;
+/// So many widths are tried for each way of counting widths.
+const MOST_WIDTHS: usize = 48;
 
 /// The cloth that a piece denies to all others: its size, with the gap and what the print wastes.
 #[derive(Copy, Clone)]
@@ -25,12 +29,38 @@ struct Block {
     length: Length,
 }
 
-/// The greatest bound found for these cuts on this cloth, over all bolts together.
-pub(crate) fn at_least(cloth: &Cloth, pieces: &[Piece], cuts: &[Cut]) -> Length {
+/// The greatest bound found for these cuts on this cloth, over all bolts together, of which some
+/// layout is known that takes no more than `most`.
+pub(crate) fn at_least(cloth: &Cloth, pieces: &[Piece], cuts: &[Cut], most: Length) -> Length {
+    let bound = greatest(cloth, pieces, cuts, most);
+    if pieces.iter().any(|piece| piece.outline.is_some()) {
+        return bound;
+    }
+    bound.round_up_to(measure_of_places(cloth, cuts))
+}
+
+/// All rectangles pushed toward the start of the bolt, each lies on a line of the print, or against
+/// another piece, a flaw or the start: where one begins or ends is a multiple of this.
+fn measure_of_places(cloth: &Cloth, cuts: &[Cut]) -> Length {
+    let of_cut = |cut: &Cut| {
+        let lines = cut.grids.iter().map(|grid| grid.along);
+        let lines = lines.flat_map(|lines| [lines.first, lines.period]);
+        lines
+            .chain([cut.length])
+            .fold(Length::ZERO, greatest_common_measure)
+    };
+    let flaws = cloth.flaws.iter().map(|flaw| flaw.to);
+    cuts.iter()
+        .map(of_cut)
+        .chain(flaws)
+        .fold(cloth.gap, greatest_common_measure)
+}
+
+fn greatest(cloth: &Cloth, pieces: &[Piece], cuts: &[Cut], most: Length) -> Length {
     let latest_end = latest_end(cloth, cuts);
     let area = shapes::over_area(cloth, pieces);
     let parts: &[Cut] = &shapes::whole_parts(pieces, cuts);
-    let unprinted = area.max(plain(cloth, parts));
+    let unprinted = area.max(plain(cloth, parts, most));
     let bound = unprinted.max(latest_end);
     // Every bolt with an end may end with a row that wastes nothing, and how many there are is not
     // known here; nor which of them are used, flaws and all.
@@ -38,7 +68,10 @@ pub(crate) fn at_least(cloth: &Cloth, pieces: &[Piece], cuts: &[Cut]) -> Length 
         return bound;
     }
     let held: Vec<&Cut> = parts.iter().filter(|cut| is_held(cut)).collect();
-    let with_print = rows::at_least(cloth, &held, bound.max(matched(cloth, &held)));
+    let with_print = bound
+        .max(matched(cloth, &held))
+        .max(lines::at_least(cloth, parts));
+    let with_print = rows::at_least(cloth, &held, with_print);
     let bars = flaws::Bars::of(cloth, cuts);
     [
         bars.latest_end(cuts),
@@ -59,14 +92,16 @@ fn latest_end(cloth: &Cloth, cuts: &[Cut]) -> Length {
 
 /// All pieces as on plain cloth. Cut from several bolts they also stack on one, end to end without
 /// a gap; on one bolt each keeps its gap, of which the last is not used.
-fn plain(cloth: &Cloth, cuts: &[Cut]) -> Length {
+fn plain(cloth: &Cloth, cuts: &[Cut], most: Length) -> Length {
     let gap = if cloth.bolt_length.is_some() {
         Length::ZERO
     } else {
         cloth.gap
     };
     let blocks = cuts.iter().map(|cut| block(cloth, cut, cut.length + gap));
-    stacked(cloth, &blocks.collect::<Vec<_>>()) - gap
+    let blocks: Vec<Block> = blocks.collect();
+    let width = cloth.usable_width + cloth.gap;
+    both_ways::at_least(width, &blocks, stacked(cloth, &blocks), most + gap) - gap
 }
 
 /// Only the pieces that the print holds: together, and those of each line of the repeat alone. A
@@ -142,40 +177,29 @@ fn block(cloth: &Cloth, cut: &Cut, length: Length) -> Block {
 /// area, and by every way of counting widths that never finds more than one whole width abreast.
 fn stacked(cloth: &Cloth, blocks: &[Block]) -> Length {
     let whole = count(cloth.usable_width + cloth.gap).max(1);
-    (1..=SMALLEST_PART)
-        .map(|parts| {
-            let share = |width| share_of_width(width, whole, parts);
-            spread_over(blocks, whole.saturating_mul(parts), share)
-        })
-        .fold(spread_over(blocks, whole, |width| width), Length::max)
-}
-
-/// The share of the `whole` width that a width counts for, in units of 1 / (`whole` x `parts`).
-///
-/// The width is rounded down to a number of the parts so chosen that widths abreast still never
-/// count for more than one whole: `floor((parts + 1) x width / whole) / parts`, or the width itself
-/// where nothing is rounded (S. P. Fekete and J. Schepers, "New classes of fast lower bounds for
-/// bin packing problems", Mathematical Programming 91, 2001). A width just over a half counts as a
-/// whole one, for nothing as wide goes beside it.
-fn share_of_width(width: u128, whole: u128, parts: u128) -> u128 {
-    let times = width.saturating_mul(parts.saturating_add(1));
-    match times.checked_rem(whole) {
-        Some(0) => width.saturating_mul(parts),
-        Some(rest) => times.saturating_sub(rest),
-        None => 0,
+    let mut lengths: BTreeMap<u64, u128> = BTreeMap::new();
+    for block in blocks {
+        let length = lengths.entry(count(block.width)).or_default();
+        *length = length.saturating_add(count(block.length).into());
     }
+    shares(whole, lengths.keys().copied(), MOST_WIDTHS)
+        .into_iter()
+        .map(|way| spread_over(&lengths, whole, way))
+        .max()
+        .unwrap_or_default()
 }
 
 /// The length over which the blocks' shares fill the whole width, rounded up. Saturation can only
 /// lower it.
-fn spread_over(blocks: &[Block], whole: u128, share: impl Fn(u128) -> u128) -> Length {
-    let total = blocks
+fn spread_over(lengths: &BTreeMap<u64, u128>, whole: u64, way: Share) -> Length {
+    let total = lengths
         .iter()
-        .map(|block| share(count(block.width)).saturating_mul(count(block.length)))
+        .map(|(width, length)| u128::from(way.of(*width, whole)).saturating_mul(*length))
         .fold(0, u128::saturating_add);
-    Length::from_nanometres(i64::try_from(total.div_ceil(whole)).unwrap_or(0))
+    let room = u128::from(way.of_whole(whole)).max(1);
+    Length::from_nanometres(i64::try_from(total.div_ceil(room)).unwrap_or(0))
 }
 
-fn count(length: Length) -> u128 {
-    u128::try_from(length.nanometres()).unwrap_or(0)
+fn count(length: Length) -> u64 {
+    u64::try_from(length.nanometres()).unwrap_or(0)
 }

@@ -59,7 +59,7 @@ pub fn lay_watched(
     let on_shelves = [ShelfLength::Row, ShelfLength::OfCut, ShelfLength::Allowed]
         .map(|shelf| Arrangement::of(cloth, pieces, on_shelves(cloth, &cuts, shelf)));
     let plain = cheapest(pieces, by_rule, on_shelves, most);
-    let at_least = at_least(cloth, pieces, &cuts);
+    let at_least = at_least(cloth, pieces, &cuts, plain.exact());
     let watched = Watched::new(watch, effort, plain.bought());
     let steps = Steps::of(effort, &watched);
     let searched = improved(cloth, pieces, &cuts, plain.placed(), at_least, steps);
