@@ -2,11 +2,12 @@
 //!
 //! Two searches take turns, for each finds what the other misses: one among the orders in which
 //! pieces are laid (`orders`), one for a layout of a given length that begins with overlaps
-//! (`overlaps`). Both try only places where a piece lies against another or on a line of the print.
+//! (`overlaps`), which takes several bolts for one (`bolts`). Both try only places where a piece lies against another or on a line of the print.
 //! They spend steps, not time, and their dice fall the same way every time.
 
 mod beam;
 mod beginning;
+mod bolts;
 mod bottom_left;
 mod columns;
 mod dice;
@@ -22,10 +23,11 @@ mod weights;
 use pelmet_measure::Length;
 
 use self::beam::{Sought, laid_within};
+use self::bolts::EndToEnd;
 use self::bottom_left::{best_fit, bottom_left};
 use self::dice::Dice;
 use self::form::{Form, Forms, Laid};
-use self::goal::Goal;
+use self::goal::{Goal, ends_of_bolts};
 use self::orders::{Way, best_order};
 use self::overlaps::without_overlaps;
 use crate::cut::Cut;
@@ -173,14 +175,14 @@ impl<'forms> Search<'_, 'forms> {
     fn shorten(&mut self, steps: &mut Steps) {
         let mut saving = 1;
         let mut failures = 0;
-        while failures < MOST_FAILURES && !self.is_over(steps) && self.is_on_one_bolt() {
-            let Some(end) = self.goal.shorter(self.goal.end_of(&self.best), saving) else {
-                return;
-            };
+        while failures < MOST_FAILURES && !self.is_over(steps) {
             steps.spend(1);
             let mut attempt = steps.part(1, PARTS_OF_ATTEMPTS);
-            let (cloth, dice) = (self.goal.cloth, &mut self.dice);
-            let found = without_overlaps(cloth, &self.best, end, dice, &mut attempt);
+            let found = if self.is_on_one_bolt() {
+                self.shorter_bolt(saving, &mut attempt)
+            } else {
+                self.less_of_some_bolt(saving, &mut attempt)
+            };
             steps.give_back(&attempt);
             if let Some(laid) = found {
                 self.keep(laid, steps);
@@ -190,6 +192,35 @@ impl<'forms> Search<'_, 'forms> {
                 saving = 1;
             }
         }
+    }
+
+    /// A layout that uses less of the only bolt.
+    fn shorter_bolt(&mut self, saving: u32, steps: &mut Steps) -> Option<Vec<Laid<'forms>>> {
+        let end = self.goal.end_of(&self.best);
+        let stretch = (Length::ZERO, self.goal.shorter(end, saving)?);
+        without_overlaps(
+            self.goal.cloth,
+            &self.best,
+            &[stretch],
+            &mut self.dice,
+            steps,
+        )
+    }
+
+    /// A layout for which less is bought of one of several bolts, the last of them tried first, and
+    /// no more of the others.
+    fn less_of_some_bolt(&mut self, saving: u32, steps: &mut Steps) -> Option<Vec<Laid<'forms>>> {
+        let bolts = EndToEnd::of(self.goal.cloth)?;
+        let ends = ends_of_bolts(&self.best);
+        let joined = bolts.joined(&self.best);
+        (1..=ends.len()).rev().find_map(|left| {
+            let mut part = steps.part(1, u64::try_from(left).unwrap_or(1));
+            let stretches = bolts.with_less_of(&self.goal, &ends, left.saturating_sub(1), saving);
+            let dice = &mut self.dice;
+            let found = without_overlaps(&bolts.cloth, &joined, &stretches, dice, &mut part);
+            steps.give_back(&part);
+            bolts.parted(found?, ends.len())
+        })
     }
 
     fn keep(&mut self, laid: Vec<Laid<'forms>>, steps: &Steps) {

@@ -196,7 +196,7 @@ fn the_print_moves_pieces_along_and_across() {
                 phase_across: Some(mm(100)),
                 ..piece(400, 100, 3)
             }],
-            [300, 300, 300, 150],
+            [300, 300, 300, 200],
             1,
         ),
     ];

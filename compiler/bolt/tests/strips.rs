@@ -11,7 +11,7 @@ mod common;
 mod strips;
 
 use common::LITTLE;
-use pelmet_bolt::{Effort, Layout, check, lay_with};
+use pelmet_bolt::{Cloth, Effort, Layout, check, lay_with};
 use strips::Strip;
 
 fn strips(pieces: usize, length: i64) -> impl Iterator<Item = Strip> {
@@ -59,5 +59,29 @@ fn more_effort_is_never_for_the_worse_than_none() {
         let none = laid(strip, Effort::NONE);
         let some = laid(strip, LITTLE);
         assert!(some.exact <= none.exact, "{strip:?}");
+    }
+}
+
+/// Each strip is as long as a bolt, so both bolts are used up without waste or there is no layout.
+#[test]
+fn strips_are_put_together_again_on_bolts_of_their_length() {
+    for repeat in [None, Some(160)] {
+        let strip = |way| Strip {
+            width: 1360,
+            length: 1600,
+            pieces: 6,
+            gap: 0,
+            repeat,
+            way,
+        };
+        let (cloth, mut pieces) = strip(1).job();
+        pieces.extend(strip(2).job().1);
+        let cloth = Cloth {
+            bolt_length: Some(strip(1).optimum()),
+            ..cloth
+        };
+        let layout = lay_with(&cloth, &pieces, Effort::usual(12)).unwrap();
+        assert_eq!(check(&cloth, &pieces, &layout), []);
+        assert_eq!(layout.exact, strip(1).optimum() * 2, "{repeat:?}");
     }
 }

@@ -61,10 +61,20 @@ impl Goal<'_> {
     /// A length to ask for next, under `end`: one that buys less and saves `times` the least
     /// saving, but none that no layout has. `None` where there is nothing to ask for.
     pub(super) fn shorter(&self, end: Length, times: u32) -> Option<Length> {
+        let shorter = self.less(end, times).max(self.at_least);
+        (shorter < end).then_some(shorter)
+    }
+
+    /// A length that buys less than `end` does and saves `times` the least saving.
+    pub(super) fn less(&self, end: Length, times: u32) -> Length {
         let buys_less = end.round_up_to(self.cloth.buying_step) - self.cloth.buying_step;
         let saves = end.divided(LEAST_SAVING) * i64::from(times);
-        let shorter = buys_less.min(end - saves).max(self.at_least);
-        (shorter < end).then_some(shorter)
+        buys_less.min(end - saves).max(Length::ZERO)
+    }
+
+    /// What is bought of a bolt to use so much of it.
+    pub(super) fn bought(&self, end: Length) -> Length {
+        bought(self.cloth, end)
     }
 
     /// A length to ask for next that is longer than `too_short` and saves something: the bound, or
@@ -88,7 +98,7 @@ impl Goal<'_> {
 }
 
 /// The length used of each bolt, by its number.
-fn ends_of_bolts(laid: &[Laid<'_>]) -> Vec<Length> {
+pub(super) fn ends_of_bolts(laid: &[Laid<'_>]) -> Vec<Length> {
     let mut ends = vec![Length::ZERO];
     for it in laid {
         let bolt = usize::try_from(it.bolt).unwrap_or(0);

@@ -8,6 +8,7 @@
 
 use pelmet_measure::Length;
 
+use super::bolts::Stretch;
 use super::dice::Dice;
 use super::form::{Denied, Laid, Lying, deny, deny_flaws};
 use super::near::Near;
@@ -23,18 +24,18 @@ const MOST_LINES: usize = 40;
 /// An overlap weighed by how often it has been in the way.
 type Weighed = u64;
 
-/// Works the overlaps out of `laid`, all on one bolt, with nothing beyond `end`. `None` where the
-/// steps run out first, or a piece is too long.
+/// Works the overlaps out of `laid`, all on one bolt, with every piece within one of the `stretches`.
+/// `None` where the steps run out first, or a piece is too long.
 pub(super) fn without_overlaps<'forms>(
     cloth: &Cloth,
     laid: &[Laid<'forms>],
-    end: Length,
+    stretches: &[Stretch],
     dice: &mut Dice,
     steps: &mut Steps,
 ) -> Option<Vec<Laid<'forms>>> {
     let mut jam = Jam {
         cloth,
-        end,
+        stretches,
         laid: laid.to_vec(),
         near: Near::none(Length::ZERO),
         weights: Weights::first(laid.len()),
@@ -61,7 +62,8 @@ pub(super) fn without_overlaps<'forms>(
 /// Pieces that may overlap.
 struct Jam<'run, 'forms> {
     cloth: &'run Cloth,
-    end: Length,
+    /// Where pieces may lie, in order.
+    stretches: &'run [Stretch],
     laid: Vec<Laid<'forms>>,
     near: Near,
     weights: Weights,
@@ -99,10 +101,17 @@ impl<'forms> Jam<'_, 'forms> {
         others.filter_map(|(_, other)| Some((*other, self.laid.get(*other)?)))
     }
 
-    /// Moves every piece that lies beyond the end to where it overlaps least.
+    /// Whether a piece so long may lie on a line along the bolt.
+    fn has_room(&self, along: Length, length: Length) -> bool {
+        let mut stretches = self.stretches.iter();
+        stretches.any(|(start, end)| *start <= along && along + length <= *end)
+    }
+
+    /// Moves every piece that lies within no stretch to where it overlaps least.
     fn pull_in(&mut self, steps: &mut Steps) -> Option<()> {
         for index in 0..self.laid.len() {
-            if self.laid.get(index)?.end() > self.end {
+            let laid = self.laid.get(index)?;
+            if !self.has_room(laid.place.along, laid.form.length) {
                 let (_, place, turned) = self.best_place(index, steps)?;
                 self.put(index, place, turned);
             }
@@ -188,9 +197,8 @@ impl<'forms> Jam<'_, 'forms> {
 
     /// The lines along the bolt that one piece might move to.
     fn lines(&mut self, index: usize, it: Lying<'_>, grid: Grid) -> Vec<Length> {
-        let form = it.form;
-        let last = self.end - form.length;
-        let gap = self.cloth.gap;
+        let length = it.form.length;
+        let last = self.stretches.last().map_or(Length::ZERO, |(_, end)| *end) - length;
         let period = grid.along.period;
         let every_line = period.is_positive()
             && last - grid.along.first < period * i64::try_from(MOST_LINES).unwrap_or(0);
@@ -200,32 +208,9 @@ impl<'forms> Jam<'_, 'forms> {
                 .take_while(|line| *line <= last)
                 .collect()
         } else {
-            let others = self
-                .laid
-                .iter()
-                .enumerate()
-                .filter(|(other, _)| *other != index);
-            others
-                .flat_map(|(_, it)| {
-                    [
-                        Some(grid.along.at_or_after(it.end() + gap)),
-                        grid.along.at_or_before(it.place.along - gap - form.length),
-                    ]
-                })
-                .chain(self.cloth.flaws_of(0).flat_map(|flaw| {
-                    [
-                        Some(grid.along.at_or_after(flaw.to)),
-                        grid.along.at_or_before(flaw.from - form.length),
-                    ]
-                }))
-                .chain([
-                    Some(grid.along.at_or_after(Length::ZERO)),
-                    grid.along.at_or_before(last),
-                ])
-                .flatten()
-                .filter(|line| *line <= last)
-                .collect()
+            self.contacts(index, length, grid)
         };
+        lines.retain(|line| self.has_room(*line, length));
         lines.sort_unstable();
         lines.dedup();
         if lines.len() > MOST_LINES {
@@ -233,6 +218,25 @@ impl<'forms> Jam<'_, 'forms> {
             lines.truncate(MOST_LINES);
         }
         lines
+    }
+
+    /// The lines on which a piece lies against another, a flaw or an end of a stretch.
+    fn contacts(&self, index: usize, length: Length, grid: Grid) -> Vec<Length> {
+        let gap = self.cloth.gap;
+        let others = self.laid.iter().enumerate();
+        let others = others
+            .filter(|(other, _)| *other != index)
+            .map(|(_, it)| (it.end() + gap, it.place.along - gap));
+        let flaws = self.cloth.flaws_of(0).map(|flaw| (flaw.to, flaw.from));
+        let stretches = self.stretches.iter().copied();
+        let lines = others.chain(flaws).chain(stretches);
+        let lines = lines.flat_map(|(after, before)| {
+            [
+                Some(grid.along.at_or_after(after)),
+                grid.along.at_or_before(before - length),
+            ]
+        });
+        lines.flatten().collect()
     }
 
     /// What the others deny to a piece on a line, with what an overlap there counts; gives how many
