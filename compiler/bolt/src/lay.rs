@@ -27,8 +27,7 @@ pub fn lay(cloth: &Cloth, pieces: &[Piece]) -> Result<Layout, LayoutTrouble> {
 /// Lays all the pieces on the cloth.
 ///
 /// Of several layouts the one that buys least is kept, then the one with most of its pieces in
-/// rows straight across the cloth, then the one in which most pieces cut on the fold lie where the
-/// cloth can be folded, then the one that uses least; where they are equal, the plainer
+/// rows straight across the cloth, then the one that uses least; where they are equal, the plainer
 /// one. None is longer than the rule of thumb. The effort is spent only
 /// while something can still be saved.
 ///
@@ -58,22 +57,21 @@ pub fn lay_watched(
     let most = by_rule.exact();
     let on_shelves = [ShelfLength::Row, ShelfLength::OfCut, ShelfLength::Allowed]
         .map(|shelf| Arrangement::of(cloth, pieces, on_shelves(cloth, &cuts, shelf)));
-    let plain = cheapest(pieces, by_rule, on_shelves, most);
+    let plain = cheapest(by_rule, on_shelves, most);
     let at_least = at_least(cloth, pieces, &cuts, plain.exact());
     let watched = Watched::new(watch, effort, plain.bought());
     let steps = Steps::of(effort, &watched);
     let searched = improved(cloth, pieces, &cuts, plain.placed(), at_least, steps);
     let searched = Arrangement::of(cloth, pieces, searched);
-    let best = cheapest(pieces, plain, [searched], most);
+    let best = cheapest(plain, [searched], most);
     Ok(Layout {
         stopped_early: watched.is_stopped(),
-        ..best.into_layout(length, at_least)
+        ..best.into_layout((cloth, pieces), length, at_least)
     })
 }
 
 /// The cheapest of the arrangements no longer than `most`; the first where others are no better.
 fn cheapest<const OTHERS: usize>(
-    pieces: &[Piece],
     first: Arrangement,
     others: [Arrangement; OTHERS],
     most: Length,
@@ -82,7 +80,7 @@ fn cheapest<const OTHERS: usize>(
         .into_iter()
         .filter(|other| other.exact() <= most)
         .fold(first, |best, other| {
-            if cost(pieces, &other) < cost(pieces, &best) {
+            if cost(&other) < cost(&best) {
                 other
             } else {
                 best
@@ -91,11 +89,7 @@ fn cheapest<const OTHERS: usize>(
 }
 
 /// What makes one arrangement worse than another.
-fn cost(pieces: &[Piece], arrangement: &Arrangement) -> (Length, usize, usize, Length) {
-    (
-        arrangement.bought(),
-        arrangement.out_of_rows(),
-        arrangement.not_folded(pieces),
-        arrangement.exact(),
-    )
+fn cost(arrangement: &Arrangement) -> (Length, usize, Length) {
+    let bought = arrangement.bought();
+    (bought, arrangement.out_of_rows(), arrangement.exact())
 }

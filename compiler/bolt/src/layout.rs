@@ -71,15 +71,11 @@ pub(crate) struct Arrangement {
     placed: Vec<Placed>,
     bolts: Vec<BoltUsed>,
     out_of_rows: usize,
-    sections: Vec<Section>,
 }
 
 impl Arrangement {
     /// The arrangement of these pieces on this cloth.
     pub(crate) fn of(cloth: &Cloth, pieces: &[Piece], mut placed: Vec<Placed>) -> Arrangement {
-        let cutting_order = |it: &Placed| (it.bolt, it.along, it.across, it.piece, it.copy);
-        placed.sort_by_key(cutting_order);
-        bring_to_edges(cloth, pieces, &mut placed);
         placed.sort_by_key(cutting_order);
         let ends = ends_of_bolts(pieces, &placed);
         let bolts = ends.last_key_value().map(|(last, _)| 0..=*last);
@@ -91,7 +87,6 @@ impl Arrangement {
         let bolts = bolts.into_iter().flatten().map(used).collect();
         Arrangement {
             out_of_rows: out_of_rows(pieces, &placed),
-            sections: sections(cloth, pieces, &placed),
             placed,
             bolts,
         }
@@ -118,28 +113,23 @@ impl Arrangement {
         self.out_of_rows
     }
 
-    /// How many pieces to be cut on the fold lie where the cloth cannot be folded.
-    pub(crate) fn not_folded(&self, pieces: &[Piece]) -> usize {
-        let is_open = |it: &&Placed| {
-            let piece = pieces.get(it.piece).filter(|piece| piece.on_fold);
-            piece.is_some_and(|piece| !self.sections.iter().any(|of| of.doubles(piece, it)))
-        };
-        self.placed.iter().filter(is_open).count()
-    }
-
-    /// The finished layout.
-    pub(crate) fn into_layout(self, rule_of_thumb: Length, at_least: Length) -> Layout {
+    /// The finished layout, with pieces cut on the fold where the cloth can be folded.
+    pub(crate) fn into_layout(
+        self,
+        (cloth, pieces): (&Cloth, &[Piece]),
+        rule_of_thumb: Length,
+        at_least: Length,
+    ) -> Layout {
         let (exact, bought) = (self.exact(), self.bought());
         let Arrangement {
-            placed,
-            bolts,
-            sections,
-            ..
+            mut placed, bolts, ..
         } = self;
+        bring_to_edges(cloth, pieces, &mut placed);
+        placed.sort_by_key(cutting_order);
         Layout {
+            sections: sections(cloth, pieces, &placed),
             placed,
             bolts,
-            sections,
             exact,
             bought,
             rule_of_thumb,
@@ -147,6 +137,11 @@ impl Arrangement {
             stopped_early: false,
         }
     }
+}
+
+/// Bolt by bolt, along each bolt, then across it.
+fn cutting_order(it: &Placed) -> (u32, Length, Length, usize, u32) {
+    (it.bolt, it.along, it.across, it.piece, it.copy)
 }
 
 fn ends_of_bolts(pieces: &[Piece], placed: &[Placed]) -> BTreeMap<u32, Length> {

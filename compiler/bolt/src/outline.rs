@@ -49,6 +49,18 @@ impl Outline {
         Outline::through(kept, strays + near)
     }
 
+    /// The outline of the same piece, `width` wide, on its side: its top to the left, and its right
+    /// side toward the start of the bolt.
+    #[must_use]
+    pub fn on_its_side(&self, width: Length) -> Outline {
+        let on_its_side = |corner: &Corner| Corner {
+            across: corner.along,
+            along: width - corner.across,
+        };
+        let corners = self.corners.iter().map(on_its_side).collect();
+        Outline::through(corners, self.strays)
+    }
+
     /// Its corners, in order.
     #[must_use]
     pub fn corners(&self) -> &[Corner] {

@@ -146,6 +146,7 @@ proptest! {
             .collect();
         if let Ok(layout) = lay_with(&cloth, &pieces, LITTLE) {
             let open = lay_with(&cloth, &open, LITTLE).unwrap();
+            prop_assert_eq!(layout.exact, open.exact);
             prop_assert_eq!(layout.bought, open.bought);
             prop_assert_eq!(layout.at_least, open.at_least);
         }

@@ -121,3 +121,13 @@ fn shapes_that_only_touch_are_sound_and_those_a_nanometre_nearer_are_not() {
     };
     assert!(check(&cloth, &pieces, &nearer).contains(&overlap));
 }
+
+#[test]
+fn an_outline_on_its_side_four_times_is_as_it_was() {
+    let outline = shaped_piece(&JABOT, 1).outline.unwrap();
+    let on_its_side = outline.on_its_side(mm(600));
+    // Its long left side is now its lower one.
+    assert_eq!(on_its_side.corners()[3], common::corner(800, 600));
+    let again = on_its_side.on_its_side(mm(800)).on_its_side(mm(600));
+    assert_eq!(again.on_its_side(mm(800)), outline);
+}

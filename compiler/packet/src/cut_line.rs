@@ -8,14 +8,15 @@ use pelmet_workroom::{Piece, Point};
 /// together may stray.
 const NEAR: Length = Length::from_nanometres(50_000);
 
-/// The outline of a piece within the width and length it is laid with; `None` for a rectangle.
-pub(crate) fn cut_line(piece: &Piece, laid: &pelmet_bolt::Piece) -> Option<Outline> {
+/// The outline of a piece, upright, within the width and length it is laid with; `None` for a
+/// rectangle.
+pub(crate) fn cut_line(piece: &Piece, (width, length): (Length, Length)) -> Option<Outline> {
     let (least, most) = piece.outline.bounds();
     let drawn = (most.across - least.across, most.down - least.down);
     let to_scale = |point: Point| {
         Some(Corner {
-            across: scaled(point.across - least.across, drawn.0, piece.cut_width)?.min(laid.width),
-            along: scaled(point.down - least.down, drawn.1, piece.cut_length)?.min(laid.length),
+            across: scaled(point.across - least.across, drawn.0, piece.cut_width)?.min(width),
+            along: scaled(point.down - least.down, drawn.1, piece.cut_length)?.min(length),
         })
     };
     let points = piece.outline.polygon().into_iter();

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_bolt::{Cloth, Effort, Fault, Layout, LayoutTrouble, Watch};
+use pelmet_bolt::{Cloth, Effort, Fault, Layout, LayoutTrouble, Outline, Watch};
 use pelmet_measure::{Length, Style};
 use pelmet_workroom::{
     Fabric, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Strip, Way, WindowOrder, Work,
@@ -217,10 +217,19 @@ impl Lying<'_> {
         let held_across = piece.print_held_across || self.is_half_drop();
         let held = held_across.then_some(piece.print_point.across);
         let mut whole = self.laid(piece.cut_width, piece.print_point.down, held, Vec::new());
-        if !piece.railroaded {
-            whole.piece.outline = cut_line(piece, &whole.piece);
-        }
+        whole.piece.outline = self.outline(&whole.piece);
         whole
+    }
+
+    /// The outline of the whole piece as it lies. Widths are joined before the outline is cut (common
+    /// practice, no source), so their strips have none.
+    fn outline(&self, lying: &pelmet_bolt::Piece) -> Option<Outline> {
+        let piece = self.cut.piece;
+        if !piece.railroaded {
+            return cut_line(piece, (lying.width, lying.length));
+        }
+        let outline = cut_line(piece, (lying.length, lying.width))?;
+        Some(outline.on_its_side(lying.length))
     }
 
     fn strip(&self, strip: Strip, numbers: Vec<u32>) -> CutPiece {

@@ -47,16 +47,19 @@ pub(super) fn at_least(cloth: &Cloth, cuts: &[&Cut], bound: Length) -> Length {
     }
 }
 
-/// The lengths at which the last of these cuts may end, from `bound` on.
+/// The lengths at which the last of these cuts may end, from `bound` on, and the one before these.
 fn ends(cuts: &[&Cut], lines: Lines, bound: Length) -> Vec<Length> {
     let ends_of = |cut: &&Cut| {
         let length = cut.length;
         let first = lines.at_or_after(bound - length).max(lines.first) + length;
+        let first = first - lines.period;
         let next = move |end: &Length| Some(*end + lines.period);
         std::iter::successors(Some(first), next).take(MOST_LENGTHS)
     };
     let ends: BTreeSet<Length> = cuts.iter().flat_map(ends_of).collect();
-    ends.into_iter().take(MOST_LENGTHS).collect()
+    let before = ends.range(..bound).next_back();
+    let ends = before.into_iter().chain(ends.range(bound..));
+    ends.take(MOST_LENGTHS).copied().collect()
 }
 
 /// What the attempts to find room come to.
