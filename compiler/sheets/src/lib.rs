@@ -15,6 +15,7 @@ mod files;
 mod folding_chart;
 mod fractions;
 mod html;
+mod labels;
 mod making_order;
 mod mark_list;
 mod notions;
@@ -46,11 +47,12 @@ use pelmet_packet::Packet;
 use pelmet_packet::packet::Panel;
 
 /// Every sheet, in the order the work is done.
-pub const ALL: [SheetKind; 9] = [
+pub const ALL: [SheetKind; 10] = [
     SheetKind::Yardage,
     SheetKind::Notions,
     SheetKind::Quote,
     SheetKind::CutSheet,
+    SheetKind::Labels,
     SheetKind::MarkList,
     SheetKind::FoldingChart,
     SheetKind::MakingOrder,
@@ -89,6 +91,7 @@ fn blocks(packet: &Packet, kind: SheetKind) -> Page {
         SheetKind::Quote => quote::print(packet, &mut page),
         SheetKind::Notions => notions::print(packet, &mut page),
         SheetKind::CutSheet => cut_sheet::print(packet, &mut page),
+        SheetKind::Labels => labels::print(packet, &mut page),
         SheetKind::MarkList => mark_list::print(packet, &mut page),
         SheetKind::FoldingChart => folding_chart::print(packet, &mut page),
         SheetKind::MakingOrder => making_order::print(packet, &mut page),
@@ -106,6 +109,7 @@ pub fn title(kind: SheetKind) -> &'static str {
         SheetKind::Quote => "Quote",
         SheetKind::Notions => "Tape and fasteners",
         SheetKind::CutSheet => "Cut sheet",
+        SheetKind::Labels => "Labels",
         SheetKind::MarkList => "Mark list",
         SheetKind::FoldingChart => "Folding chart",
         SheetKind::MakingOrder => "Making order",
@@ -121,6 +125,7 @@ pub fn word(kind: SheetKind) -> &'static str {
         SheetKind::Quote => "quote",
         SheetKind::Notions => "tape-and-fasteners",
         SheetKind::CutSheet => "cut-sheet",
+        SheetKind::Labels => "labels",
         SheetKind::MarkList => "mark-list",
         SheetKind::FoldingChart => "folding-chart",
         SheetKind::MakingOrder => "making-order",

@@ -2,6 +2,7 @@
 //! is written as.
 
 use crate::drawing::Drawing;
+use crate::labels::Label;
 use crate::table::Table;
 
 /// A sheet being put together.
@@ -24,6 +25,8 @@ pub(crate) enum Block {
     /// A part of the step before it.
     Part(String),
     Table(Table),
+    /// Labels to cut apart.
+    Labels(Vec<Label>),
     /// A drawing, which a page of plain text leaves out.
     Drawing(Drawing),
     /// What comes next stands apart from what was before.
@@ -59,6 +62,10 @@ impl Page {
     pub(crate) fn table(&mut self, table: &Table) {
         self.blocks
             .push(Block::Table(table.without_empty_columns()));
+    }
+
+    pub(crate) fn labels(&mut self, labels: Vec<Label>) {
+        self.blocks.push(Block::Labels(labels));
     }
 
     pub(crate) fn drawing(&mut self, drawing: Drawing) {

@@ -1,5 +1,6 @@
 //! A sheet as plain text.
 
+use crate::labels::Label;
 use crate::options::{MINIMUM_WIDTH, TextOptions};
 use crate::page::{Block, Page};
 use crate::wrap::{columns, wrapped};
@@ -43,9 +44,21 @@ impl Printer {
                     self.push(&line);
                 }
             }
+            Block::Labels(labels) => labels.iter().for_each(|label| self.label(label)),
             Block::Drawing(_) => {}
             Block::Gap => self.blank(),
         }
+    }
+
+    /// A label between two dashed lines.
+    fn label(&mut self, label: &Label) {
+        self.push(&"- ".repeat(self.width / 2));
+        self.lines_with(
+            "^ ",
+            &format!("{} {}: {}", label.cloth, label.number, label.job),
+        );
+        self.lines_with("| ", &format!("{} {}", label.panel, label.layer));
+        self.lines_with("| ", &format!("{}, {}", label.size, label.remarks));
     }
 
     fn blank(&mut self) {

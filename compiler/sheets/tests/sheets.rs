@@ -49,6 +49,7 @@ fn the_sheets_of_the_reading_room() {
         ("yardage", SheetKind::Yardage),
         ("notions", SheetKind::Notions),
         ("cut-sheet", SheetKind::CutSheet),
+        ("labels", SheetKind::Labels),
         ("mark-list", SheetKind::MarkList),
         ("folding-chart", SheetKind::FoldingChart),
         ("making-order", SheetKind::MakingOrder),

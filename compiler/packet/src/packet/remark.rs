@@ -59,6 +59,8 @@ pub enum SheetKind {
     Quote,
     /// What to cut.
     CutSheet,
+    /// A label for each piece that is cut.
+    Labels,
     /// Where to mark.
     MarkList,
     /// How each pleated panel lies once folded.

@@ -69,6 +69,7 @@ pub(crate) fn look(line: Line) -> Look {
             grey: 0x77,
             ..dashed(0.2, &[0.1, 1.4])
         }),
+        Line::Apart => drawn(dashed(0.2, &[2.0, 1.4])),
     }
 }
 

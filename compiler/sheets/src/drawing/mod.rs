@@ -140,6 +140,8 @@ pub(crate) enum Line {
     Frame,
     /// Where the edge of another page is laid.
     Join,
+    /// Where paper is cut apart.
+    Apart,
 }
 
 impl Line {
@@ -170,6 +172,7 @@ impl Line {
         Self::CutEdge,
         Self::Frame,
         Self::Join,
+        Self::Apart,
     ];
 }
 

@@ -131,6 +131,7 @@ fn class(line: Line) -> &'static str {
         Line::CutEdge => "cut-edge",
         Line::Frame => "frame",
         Line::Join => "join",
+        Line::Apart => "apart",
     }
 }
 

@@ -10,6 +10,7 @@ use maud::{DOCTYPE, Markup, PreEscaped, html};
 use pelmet_packet::Packet;
 
 use crate::drawing::{self, inline};
+use crate::labels::Label;
 use crate::page::Block;
 use crate::table::Table;
 use crate::{Paper, SheetKind, blocks, title, word};
@@ -107,6 +108,7 @@ fn block_markup(sheet: &str, block: Block, rest: &mut Peekable<IntoIter<Block>>)
         Block::Numbered(number, text) => step(number, &text, rest),
         Block::Part(text) => html! { p { (words(&text)) } },
         Block::Table(table) => table_markup(&table),
+        Block::Labels(labels) => labels_markup(&labels),
         Block::Drawing(drawing) => html! { figure { (inline(&drawing)) } },
         Block::Gap => html! {},
     }
@@ -134,6 +136,27 @@ fn step(number: u32, text: &str, rest: &mut Peekable<IntoIter<Block>>) -> Markup
         div.step {
             label { input type="checkbox"; span.number { (number) "." } span { (words(text)) } }
             @if !parts.is_empty() { ul { @for part in parts { li { (words(&part)) } } } }
+        }
+    }
+}
+
+/// Labels in a grid, each with an arrow to the top of its piece.
+fn labels_markup(labels: &[Label]) -> Markup {
+    html! {
+        ul.labels {
+            @for label in labels {
+                li {
+                    span.arrow aria-hidden="true" { "\u{2191}" }
+                    div {
+                        p { (label.job) }
+                        p { strong.number { (label.number) } " " (label.cloth) }
+                        p { strong { (label.panel) } }
+                        p { strong { (label.layer) } }
+                        p { (words(&label.size)) }
+                        p { (label.remarks) }
+                    }
+                }
+            }
         }
     }
 }

@@ -2,6 +2,7 @@
 
 mod first_page;
 mod foot;
+mod labels;
 mod pages;
 mod row;
 mod set;

@@ -38,8 +38,12 @@ impl Row {
 
     /// Writes on the first line of the row.
     pub(super) fn write(&mut self, left: f64, lettering: Lettering, text: impl Into<String>) {
-        let place = at(left, lettering.height * BASE);
-        self.elements.push(written(place, lettering, text));
+        self.write_at(at(left, lettering.height * BASE), lettering, text);
+    }
+
+    /// Writes at a place in the row.
+    pub(super) fn write_at(&mut self, at: Point, lettering: Lettering, text: impl Into<String>) {
+        self.elements.push(written(at, lettering, text));
     }
 
     /// Writes before all that stands in the row, as it is read.

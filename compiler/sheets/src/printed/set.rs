@@ -1,5 +1,6 @@
 //! A sheet set in rows.
 
+use super::labels;
 use super::row::Row;
 use super::table;
 use super::wrap::lines;
@@ -58,6 +59,7 @@ fn block_rows(block: Block, width: f64) -> Vec<Row> {
         Block::Part(text) => entry(&text, STEP, PART, width),
         Block::Numbered(number, text) => step(number, &text, width),
         Block::Table(table) => spaced(2.4, table::rows(&table, width)),
+        Block::Labels(those) => spaced(4.0, labels::rows(&those, width)),
         Block::Drawing(drawing) => vec![drawn(drawing)],
         Block::Gap => Vec::new(),
     }

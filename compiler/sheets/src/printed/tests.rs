@@ -37,6 +37,10 @@ fn texts_of(block: &Block) -> Vec<&str> {
         Block::Title(text) | Block::Heading(text) | Block::Paragraph(text) => vec![text],
         Block::Item(text) | Block::Part(text) | Block::Numbered(_, text) => vec![text],
         Block::Table(table) => table.rows().iter().flatten().map(String::as_str).collect(),
+        Block::Labels(labels) => labels
+            .iter()
+            .flat_map(|label| [&label.cloth, &label.size, &label.remarks].map(String::as_str))
+            .collect(),
         Block::Drawing(_) | Block::Gap => Vec::new(),
     }
 }
