@@ -53,12 +53,11 @@ impl Printer {
     /// A label between two dashed lines.
     fn label(&mut self, label: &Label) {
         self.push(&"- ".repeat(self.width / 2));
-        self.lines_with(
-            "^ ",
-            &format!("{} {}: {}", label.cloth, label.number, label.job),
-        );
+        self.lines_with("^ ", &format!("{} {}", label.number, label.cloth));
+        self.lines_with("| ", &label.job);
         self.lines_with("| ", &format!("{} {}", label.panel, label.layer));
-        self.lines_with("| ", &format!("{}, {}", label.size, label.remarks));
+        self.lines_with("| ", &label.size);
+        self.lines_with("| ", &label.remarks);
     }
 
     fn blank(&mut self) {

@@ -1,25 +1,28 @@
 //! The first page: the job, how to print it, and where each sheet begins.
 
+use super::Listed;
 use super::pages::Pages;
 use super::row::Row;
-use super::set;
-use crate::drawing::{Drawing, Lettering, Line};
+use super::set::{self, BODY, kept_within, spaced};
+use super::wrap::lines;
+use crate::drawing::{Drawing, Lettering, Line, at};
 use crate::page::Block;
 use crate::paper::Paper;
 
 const ENTRY: Lettering = Lettering::plain(4.6);
+/// Where a sentence begins that is all a sheet says.
+const SAID: f64 = 60.0;
 /// How much stands between two entries.
 const BETWEEN: f64 = 2.4;
 
-/// The page, or pages if there were as many sheets: each with the page it begins on, counted from
-/// nought among those that follow.
-pub(super) fn pages(job: &str, sheets: &[(&str, usize)], paper: Paper) -> Vec<Drawing> {
+/// The page, or pages if there were as many sheets.
+pub(super) fn pages(job: &str, sheets: &[Listed], paper: Paper) -> Vec<Drawing> {
     let before = filled(job, sheets, 0, paper).len();
     filled(job, sheets, before, paper)
 }
 
 /// The pages if so many of them come before the first sheet.
-fn filled(job: &str, sheets: &[(&str, usize)], before: usize, paper: Paper) -> Vec<Drawing> {
+fn filled(job: &str, sheets: &[Listed], before: usize, paper: Paper) -> Vec<Drawing> {
     let mut pages = Pages::new(paper);
     let width = pages.width();
     let opening = vec![
@@ -33,21 +36,33 @@ fn filled(job: &str, sheets: &[(&str, usize)], before: usize, paper: Paper) -> V
     ];
     pages.begin("Contents");
     pages.place(&set::rows(opening, width));
-    let entries = sheets.iter().map(|(title, page)| {
-        let number = page.saturating_add(before).saturating_add(1);
-        entry(title, &number.to_string(), width)
-    });
-    pages.place(&entries.collect::<Vec<Row>>());
+    for sheet in sheets {
+        pages.place(&entry(sheet, before, width));
+    }
     pages.done
 }
 
-/// The title of a sheet, and the page it begins on.
-fn entry(title: &str, page: &str, width: f64) -> Row {
-    let mut row = Row::line(0.0, ENTRY, title);
-    let left = width - ENTRY.width(page);
-    row.write(left, ENTRY, page);
-    row.height += BETWEEN / 2.0;
-    row.rule(Line::Rule, (0.0, width), row.height);
-    row.space = BETWEEN;
-    row
+/// The title of a sheet and the page it begins on, or all that it says.
+fn entry(sheet: &Listed, before: usize, width: f64) -> Vec<Row> {
+    let mut rows = match sheet {
+        Listed::Begins { title, page } => {
+            let number = page.saturating_add(before).saturating_add(1).to_string();
+            let mut row = Row::line(0.0, ENTRY, *title);
+            row.write(width - ENTRY.width(&number), ENTRY, number);
+            vec![row]
+        }
+        Listed::Only { title, sentence } => {
+            let said = lines(sentence, BODY, width - SAID).into_iter();
+            let mut rows: Vec<Row> = said.map(|line| Row::line(SAID, BODY, line)).collect();
+            if let Some(first) = rows.first_mut() {
+                first.begin_with(at(0.0, ENTRY.height), ENTRY, *title);
+            }
+            rows
+        }
+    };
+    if let Some(last) = rows.last_mut() {
+        last.height += BETWEEN / 2.0;
+        last.rule(Line::Rule, (0.0, width), last.height);
+    }
+    spaced(BETWEEN, kept_within(rows))
 }

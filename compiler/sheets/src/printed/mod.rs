@@ -1,5 +1,6 @@
 //! The sheets set on pages of paper, as a PDF file: what is on which page first, then sheet by sheet.
 
+mod beside;
 mod first_page;
 mod foot;
 mod labels;
@@ -14,6 +15,7 @@ pub(crate) use wrap::lines;
 use pelmet_packet::Packet;
 
 use crate::drawing::Drawing;
+use crate::page::Block;
 use crate::paper::Paper;
 use crate::pdf::{Bookmark, Document, pdf};
 use crate::{SheetKind, blocks, title};
@@ -29,24 +31,47 @@ pub(crate) fn printed(packet: &Packet, sheets: &[SheetKind], paper: Paper) -> Ve
 /// Every page, and where each sheet begins.
 fn pages(packet: &Packet, sheets: &[SheetKind], paper: Paper) -> (Vec<Drawing>, Vec<Bookmark>) {
     let mut pages = Pages::new(paper);
-    let begins: Vec<(&str, usize)> = sheets
+    let listed: Vec<Listed> = sheets
         .iter()
-        .map(|kind| {
-            let first = pages.begin(title(*kind));
-            let rows = set::rows(blocks(packet, *kind).into_blocks(), pages.width());
-            pages.place(&rows);
-            (title(*kind), first)
-        })
+        .map(|kind| place(packet, *kind, &mut pages))
         .collect();
-    let mut drawn = first_page::pages(&packet.title, &begins, paper);
+    let mut drawn = first_page::pages(&packet.title, &listed, paper);
     let before = drawn.len();
-    let bookmarks = begins.into_iter().map(|(title, page)| Bookmark {
-        title: title.to_owned(),
-        page: page.saturating_add(before),
+    let bookmarks = listed.into_iter().filter_map(|listed| match listed {
+        Listed::Begins { title, page } => Some(Bookmark {
+            title: title.to_owned(),
+            page: page.saturating_add(before),
+        }),
+        Listed::Only { .. } => None,
     });
+    let bookmarks = bookmarks.collect();
     drawn.extend(pages.done);
     foot::print(&packet.title, &mut drawn);
-    (drawn, bookmarks.collect())
+    (drawn, bookmarks)
+}
+
+/// A sheet in the list of contents.
+enum Listed {
+    /// On which page it begins, counted from nought among those after the contents.
+    Begins { title: &'static str, page: usize },
+    /// All it says, where that is one sentence not worth a page.
+    Only {
+        title: &'static str,
+        sentence: String,
+    },
+}
+
+/// Brings a sheet onto pages, unless it says a sentence and nothing more.
+fn place(packet: &Packet, kind: SheetKind, pages: &mut Pages) -> Listed {
+    let title = title(kind);
+    let blocks = blocks(packet, kind).into_blocks();
+    if let [Block::Title(_), Block::Paragraph(sentence)] = blocks.as_slice() {
+        let sentence = sentence.clone();
+        return Listed::Only { title, sentence };
+    }
+    let page = pages.begin(title);
+    pages.place(&set::rows(blocks, pages.width()));
+    Listed::Begins { title, page }
 }
 
 #[cfg(test)]

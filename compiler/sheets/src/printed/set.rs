@@ -117,7 +117,7 @@ fn drawn(drawing: Drawing) -> Row {
 }
 
 /// The rows with so much free above the first.
-fn spaced(space: f64, mut rows: Vec<Row>) -> Vec<Row> {
+pub(super) fn spaced(space: f64, mut rows: Vec<Row>) -> Vec<Row> {
     if let Some(first) = rows.first_mut() {
         first.space = space;
     }

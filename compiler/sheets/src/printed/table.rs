@@ -4,6 +4,7 @@
 use std::iter::zip;
 use std::rc::Rc;
 
+use super::beside::beside;
 use super::row::Row;
 use super::set::{BODY, kept, kept_within};
 use super::wrap::{lines, longest_word};
@@ -25,7 +26,7 @@ pub(super) fn rows(table: &Table, width: f64) -> Vec<Row> {
         .iter()
         .find_map(|height| Columns::fit(table, *height, width));
     match fitting {
-        Some(columns) => columns.rows(table),
+        Some(columns) => columns.rows(table, width),
         None => one_after_the_other(table, width),
     }
 }
@@ -57,30 +58,50 @@ impl Columns {
         })
     }
 
-    fn rows(&self, table: &Table) -> Vec<Row> {
-        let headings: Vec<String> = table
-            .headings()
-            .map(|(heading, _)| heading.to_owned())
-            .collect();
+    fn rows(&self, table: &Table, area: f64) -> Vec<Row> {
         let numbers: Vec<bool> = table.headings().map(|(_, numbers)| numbers).collect();
-        let mut head = kept(self.row(&headings, &numbers, self.heads));
+        let head = self.head(table, &numbers);
+        let body = self.body(table, &numbers);
+        if let Some(rows) = beside(&head, &body, (self.width(), area)) {
+            return rows;
+        }
+        let repeated = Rc::new(head.clone());
+        let under_head = |row| Row {
+            head: Some(Rc::clone(&repeated)),
+            ..row
+        };
+        head.into_iter()
+            .chain(body.into_iter().map(under_head))
+            .collect()
+    }
+
+    /// The headings, underlined.
+    fn head(&self, table: &Table, numbers: &[bool]) -> Vec<Row> {
+        let headings = table.headings().map(|(heading, _)| heading.to_owned());
+        let headings: Vec<String> = headings.collect();
+        let mut head = kept(self.row(&headings, numbers, self.heads));
         if let Some(last) = head.last_mut() {
             last.rule(Line::Underline, (0.0, self.width()), last.height);
             last.height += 0.4;
         }
-        let head = Rc::new(head);
-        let mut rows: Vec<Row> = head.as_ref().clone();
-        for cells in table.rows() {
-            let mut row = kept_within(self.row(cells, &numbers, self.cells));
+        head
+    }
+
+    /// The rows below the headings, each with a line under it. None is parted over two pages, nor from
+    /// one after it that begins with an empty cell, since that goes on with it.
+    fn body(&self, table: &Table, numbers: &[bool]) -> Vec<Row> {
+        let goes_on = |cells: &Vec<String>| cells.first().is_some_and(String::is_empty);
+        let nexts = table.rows().iter().skip(1).map(goes_on);
+        let nexts = nexts.chain(std::iter::once(false));
+        let row = |(cells, goes_on): (&Vec<String>, bool)| {
+            let mut row = kept_within(self.row(cells, numbers, self.cells));
             if let Some(last) = row.last_mut() {
                 last.rule(Line::Rule, (0.0, self.width()), last.height);
+                last.kept = goes_on;
             }
-            for line in &mut row {
-                line.head = Some(Rc::clone(&head));
-            }
-            rows.extend(row);
-        }
-        rows
+            row
+        };
+        zip(table.rows(), nexts).flat_map(row).collect()
     }
 
     /// The width of the table, to the end of its last column.

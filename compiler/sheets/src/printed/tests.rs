@@ -34,26 +34,38 @@ fn words<'a>(texts: impl IntoIterator<Item = &'a str>) -> BTreeMap<String, usize
 
 fn texts_of(block: &Block) -> Vec<&str> {
     match block {
-        Block::Title(text) | Block::Heading(text) | Block::Paragraph(text) => vec![text],
+        Block::Heading(text) | Block::Paragraph(text) => vec![text],
         Block::Item(text) | Block::Part(text) | Block::Numbered(_, text) => vec![text],
         Block::Table(table) => table.rows().iter().flatten().map(String::as_str).collect(),
         Block::Labels(labels) => labels
             .iter()
             .flat_map(|label| [&label.cloth, &label.size, &label.remarks].map(String::as_str))
             .collect(),
-        Block::Drawing(_) | Block::Gap => Vec::new(),
+        // Titles are asked for where pages are found by them.
+        Block::Title(_) | Block::Drawing(_) | Block::Gap => Vec::new(),
     }
 }
 
+/// The packets of the examples, and one with a very long word for the name of everything.
 fn on_paper() -> impl Iterator<Item = (Packet, Paper)> {
-    packets()
-        .into_iter()
-        .flat_map(|packet| Paper::ALL.map(|paper| (packet.clone(), paper)))
+    let [mut long, ..] = packets();
+    long.title = "Donaudampfschifffahrtsgesellschaft".repeat(12);
+    for window in &mut long.windows {
+        window.name = long.title.clone();
+        for panel in &mut window.panels {
+            panel.name = long.title.clone();
+        }
+    }
+    for cloth in &mut long.cloths {
+        cloth.name = long.title.clone();
+    }
+    let packets = packets().into_iter().chain([long]);
+    packets.flat_map(|packet| Paper::ALL.map(|paper| (packet.clone(), paper)))
 }
 
 #[test]
 fn every_word_of_every_sheet_is_on_paper() {
-    for (packet, paper) in on_paper() {
+    for (packet, paper) in on_paper().filter(|(packet, _)| packet.title.len() < 100) {
         let (pages, _) = pages(&packet, &ALL, paper);
         let printed = words(pages.iter().flat_map(texts));
         let sheets: Vec<Block> = ALL
@@ -102,8 +114,11 @@ fn the_contents_name_the_page_each_sheet_begins_on() {
     for (packet, paper) in on_paper() {
         let (pages, bookmarks) = pages(&packet, &ALL, paper);
         let contents = texts(&pages[0]);
-        for (kind, bookmark) in ALL.into_iter().zip(bookmarks) {
-            let name = title(kind);
+        let printed = ALL
+            .into_iter()
+            .map(title)
+            .filter(|name| bookmarks.iter().any(|it| it.title == *name));
+        for (name, bookmark) in printed.zip(&bookmarks) {
             let entry = contents.iter().position(|text| *text == name).unwrap();
             let number: usize = contents[entry + 1].parse().unwrap();
             assert_eq!(bookmark.page + 1, number, "{name}");
@@ -113,6 +128,23 @@ fn the_contents_name_the_page_each_sheet_begins_on() {
             assert_eq!(last, format!("page {number} of {}", pages.len()));
         }
     }
+}
+
+#[test]
+fn a_sheet_of_one_sentence_is_said_in_the_contents() {
+    let [packet, ..] = packets();
+    let (pages, bookmarks) = pages(&packet, &ALL, Paper::Letter);
+    let contents = texts(&pages[0]);
+    let entry = contents
+        .iter()
+        .position(|text| *text == "Folding chart")
+        .unwrap();
+    assert_eq!(contents[entry + 1], "No panel of this job is pleated.");
+    assert!(
+        bookmarks
+            .iter()
+            .all(|bookmark| bookmark.title != "Folding chart")
+    );
 }
 
 /// A table of so many rows; every seventh takes several lines.
@@ -153,6 +185,56 @@ fn a_long_table_repeats_its_head_and_no_row_is_cut() {
         numbers.extend(texts.iter().filter_map(|text| text.parse::<usize>().ok()));
     }
     assert_eq!(numbers, (1..=200).collect::<Vec<usize>>());
+}
+
+#[test]
+fn a_row_that_goes_on_with_the_one_before_is_not_parted_from_it() {
+    let mut table = Table::new([Column::count("No"), Column::text("Mark")]);
+    for number in 1..=90 {
+        table.row([
+            number.to_string(),
+            format!("pleat {number}, {}", "folded as the others are ".repeat(3)),
+        ]);
+        table.row([String::new(), String::from("brought to")]);
+    }
+    let mut page = Page::default();
+    page.table(&table);
+    let mut pages = Pages::new(Paper::A4);
+    pages.begin("Mark list");
+    pages.place(&set::rows(page.into_blocks(), pages.width()));
+    assert!(pages.done.len() > 2);
+    for page in &pages.done {
+        let texts = texts(page);
+        assert!(texts[2].parse::<usize>().is_ok(), "{}", texts[2]);
+        assert_eq!(texts.last(), Some(&"brought to"));
+    }
+}
+
+#[test]
+fn a_long_narrow_table_stands_in_parts_side_by_side_and_loses_no_row() {
+    for count in [3, 9, 12, 50, 200] {
+        let mut table = Table::new([Column::count("No"), Column::text("From left edge")]);
+        for number in 1..=count {
+            table.row([number.to_string(), String::from("15 1/2 in")]);
+        }
+        let mut page = Page::default();
+        page.table(&table);
+        let mut pages = Pages::new(Paper::A4);
+        pages.begin("Cut sheet");
+        pages.place(&set::rows(page.into_blocks(), pages.width()));
+        let all = pages.done.iter().flat_map(texts);
+        let mut numbers: Vec<usize> = all.filter_map(|text| text.parse().ok()).collect();
+        numbers.sort_unstable();
+        assert_eq!(numbers, (1..=count).collect::<Vec<usize>>());
+        let first = texts(&pages.done[0])
+            .into_iter()
+            .filter(|text| *text == "No")
+            .count();
+        assert!(
+            (first > 1) == (count > 8),
+            "{count} rows under {first} heads"
+        );
+    }
 }
 
 #[test]
