@@ -8,6 +8,9 @@ use pelmet_syntax::tree::{Entry, Phrase, Phrases, Term, TermKind};
 
 use crate::gather::{first_word, list_path};
 
+/// In a block of this name each entry begins with a name of its own.
+const STEPS: &str = "steps";
+
 /// Reports what cannot be printed, each text once wherever it stands again.
 #[derive(Default)]
 pub(crate) struct Printable {
@@ -22,17 +25,34 @@ impl Printable {
             if first_word(entry) != Some("use") && list_path(entry).is_none() {
                 self.entry(entry, text, found);
             }
-            if let Some(block) = &entry.block {
-                self.entries(&block.entries, text, found);
+            let Some(block) = &entry.block else { continue };
+            if first_word(entry) == Some(STEPS) {
+                let heads = block.entries.iter().map(|step| &step.head);
+                let names = heads.filter_map(|head| head.phrases.first()?.terms.first());
+                names.for_each(|name| self.part(name.span, text, found));
             }
+            self.entries(&block.entries, text, found);
         }
     }
 
     /// Looks at a value.
     pub(crate) fn value(&mut self, value: &Phrases, text: &str, found: &mut Vec<Diagnostic>) {
-        let terms = value.phrases.iter().flat_map(|phrase| &phrase.terms);
-        for term in terms.filter(|term| matches!(term.kind, TermKind::Text(_))) {
-            self.part(term.span, text, found);
+        for phrase in &value.phrases {
+            self.texts(phrase, text, found);
+        }
+    }
+
+    /// Looks at the texts of a phrase, and at those given to what it calls.
+    fn texts(&mut self, phrase: &Phrase, text: &str, found: &mut Vec<Diagnostic>) {
+        for term in &phrase.terms {
+            match &term.kind {
+                TermKind::Text(_) => self.part(term.span, text, found),
+                TermKind::Call(call) => {
+                    let given = call.arguments.iter().filter_map(|it| it.value.as_ref());
+                    given.for_each(|phrase| self.texts(phrase, text, found));
+                }
+                _ => {}
+            }
         }
     }
 
@@ -50,9 +70,9 @@ impl Printable {
     /// Names are given in a head, after the word for what they name; where they are only used,
     /// nothing is said of them.
     fn entry(&mut self, entry: &Entry, text: &str, found: &mut Vec<Diagnostic>) {
-        let given = entry.head.phrases.iter().flat_map(given);
-        for span in given {
-            self.part(span, text, found);
+        for phrase in &entry.head.phrases {
+            names(phrase).for_each(|span| self.part(span, text, found));
+            self.texts(phrase, text, found);
         }
         if let Some(value) = &entry.value {
             self.value(value, text, found);
@@ -60,10 +80,10 @@ impl Printable {
     }
 }
 
-/// Where names and texts are given in a phrase of a head.
-fn given(phrase: &Phrase) -> impl Iterator<Item = Span> {
+/// Where names are given in a phrase of a head.
+fn names(phrase: &Phrase) -> impl Iterator<Item = Span> {
     let place = |term: &Term| match &term.kind {
-        TermKind::Name(_) | TermKind::Text(_) => Some(term.span),
+        TermKind::Name(_) => Some(term.span),
         TermKind::Call(call) => Some(call.name.span),
         _ => None,
     };

@@ -1,9 +1,10 @@
-//! Any text is compiled without a panic: it gives a packet or says why not, and all of it prints.
+//! Any text is compiled without a panic: it gives a packet or says why not, and all of it is
+//! written, in every form.
 #![no_main]
 
 use libfuzzer_sys::fuzz_target;
 use pelmet_diagnostics::{Severity, render};
-use pelmet_sheets::TextOptions;
+use pelmet_sheets::{Choice, FORMS, files};
 use pelmet_tests::Memory;
 
 fuzz_target!(|bytes: &[u8]| {
@@ -25,6 +26,10 @@ fuzz_target!(|bytes: &[u8]| {
     let _ = render::human(reports, &built.sources, render::HumanOptions::default());
     let _ = render::json(reports, &built.sources);
     if let Some(packet) = &built.packet {
-        let _ = pelmet_sheets::text(packet, &pelmet_sheets::ALL, TextOptions::default());
+        let every = Choice {
+            forms: FORMS.iter().collect(),
+            ..Choice::default()
+        };
+        let _ = files(packet, &every);
     }
 });
