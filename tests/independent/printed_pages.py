@@ -85,6 +85,7 @@ def unread(path, sheets):
     """The words of the sheets that a reader does not find on the pages."""
     # Titles are asked for by their names alone: a sheet that says one sentence has none of its own.
     sheets = re.sub(r"^([^:\n]+): .*\n=+$", r"\1", sheets, flags=re.MULTILINE)
+    sheets = re.sub(r"^(Panel \S+): ", r"\1 ", sheets, flags=re.MULTILINE)
     ruled = re.compile(r"[-=]+")
     wanted = {word for word in words(sheets) if not ruled.fullmatch(word)}
     # Steps and entries begin with other signs on paper.

@@ -107,10 +107,8 @@ fn row(row: &Row) -> Vec<String> {
 
 fn print_panel(panel: &Panel, page: &mut Page) {
     let quantity = counted_of(panel.quantity, "panel", "panels alike");
-    page.paragraph(&format!(
-        "Panel {}: {quantity}, hung {}.",
-        panel.name, panel.heading
-    ));
+    let words = format!("{quantity}, hung {}.", panel.heading);
+    page.panel(&panel.name, &words);
     page.item(&width(panel));
     if !panel.pleats.is_empty() {
         page.item(&pleats(panel));

@@ -28,14 +28,14 @@ pub(crate) fn drawings(panel: &Panel) -> Vec<Drawing> {
 }
 
 fn print_panel(panel: &Panel, page: &mut Page) {
-    page.paragraph(&format!(
-        "Panel {}: {}, {} flat, {}, made up {} long.",
-        panel.name,
+    let words = format!(
+        "{}, {} flat, {}, made up {} long.",
         counted_of(panel.quantity, "panel", "panels alike"),
         panel.flat_width.text,
         finished(panel),
         panel.made_length.text,
-    ));
+    );
+    page.panel(&panel.name, &words);
     page.table(&pieces(panel));
     page.blank();
     for piece in &panel.pieces {

@@ -62,13 +62,13 @@ fn print_window(window: &Window, page: &mut Page) {
 }
 
 fn print_panel(panel: &Panel, page: &mut Page) {
-    page.paragraph(&format!(
-        "Panel {}: {} flat, {}, {}.",
-        panel.name,
+    let words = format!(
+        "{} flat, {}, {}.",
         panel.flat_width.text,
         finished(panel),
         counted(panel.stretches.len(), "stretch", "stretches"),
-    ));
+    );
+    page.panel(&panel.name, &words);
     for drawing in drawing::folding(panel) {
         page.drawing(drawing);
     }

@@ -24,12 +24,12 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
 }
 
 fn print_panel(packet: &Packet, panel: &Panel, page: &mut Page) {
-    page.paragraph(&format!(
-        "Panel {}: {}, made by {}.",
-        panel.name,
+    let words = format!(
+        "{}, made by {}.",
         counted_of(panel.quantity, "panel", "panels alike"),
         panel.making,
-    ));
+    );
+    page.panel(&panel.name, &words);
     page.blank();
     let mut told = BTreeSet::new();
     for step in &panel.making_order {

@@ -20,13 +20,13 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
 }
 
 fn print_panel(panel: &Panel, page: &mut Page) {
-    page.paragraph(&format!(
-        "Panel {}: {}, {} flat, {}.",
-        panel.name,
+    let words = format!(
+        "{}, {} flat, {}.",
         counted_of(panel.quantity, "panel", "panels alike"),
         panel.flat_width.text,
         finished(panel),
-    ));
+    );
+    page.panel(&panel.name, &words);
     if let Some(turn) = folding_chart::turn_of_cloth(panel) {
         page.paragraph(&turn);
     }

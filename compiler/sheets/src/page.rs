@@ -17,6 +17,8 @@ pub(crate) enum Block {
     Title(String),
     /// The heading of a part: a cloth, a window.
     Heading(String),
+    /// The name of a panel, whose part of the sheet this heads, and what it is in a few words.
+    Panel(String, String),
     Paragraph(String),
     /// One entry of a list.
     Item(String),
@@ -40,6 +42,11 @@ impl Page {
 
     pub(crate) fn heading(&mut self, heading: &str) {
         self.blocks.push(Block::Heading(heading.to_owned()));
+    }
+
+    pub(crate) fn panel(&mut self, name: &str, words: &str) {
+        let name = format!("Panel {name}");
+        self.blocks.push(Block::Panel(name, words.to_owned()));
     }
 
     pub(crate) fn paragraph(&mut self, text: &str) {

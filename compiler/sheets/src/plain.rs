@@ -31,6 +31,10 @@ impl Printer {
                 self.blank();
                 self.ruled(heading, "-");
             }
+            Block::Panel(name, words) => {
+                self.blank();
+                self.lines_with("", &format!("{name}: {words}"));
+            }
             Block::Paragraph(text) => {
                 self.blank();
                 self.lines_with("", text);

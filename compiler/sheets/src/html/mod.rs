@@ -103,6 +103,7 @@ fn block_markup(sheet: &str, block: Block, rest: &mut Peekable<IntoIter<Block>>)
     match block {
         Block::Title(_) => html! { h2 { (sheet) } },
         Block::Heading(heading) => html! { h3 { (words(&heading)) } },
+        Block::Panel(name, about) => html! { h4 { (words(&name)) } p { (words(&about)) } },
         Block::Paragraph(text) => html! { p { (words(&text)) } },
         Block::Item(first) => html! { ul { li { (words(&first)) } (items(rest)) } },
         Block::Numbered(number, text) => step(number, &text, rest),

@@ -11,6 +11,7 @@ use crate::page::Block;
 pub(super) const TITLE: Lettering = Lettering::bold(6.4);
 const HEADING: Lettering = Lettering::bold(4.6);
 pub(super) const BODY: Lettering = Lettering::plain(3.6);
+const PANEL: Lettering = Lettering::bold(3.9);
 const NUMBER: Lettering = Lettering::bold(4.6);
 
 /// Where the text of an entry, of a step and of a part of a step begins.
@@ -29,7 +30,7 @@ pub(super) fn rows(blocks: Vec<Block>, width: f64) -> Vec<Row> {
         // What leads up to a table, a list or a drawing stands on one page with its beginning.
         while blocks.next_if(|next| matches!(next, Block::Gap)).is_some() {}
         let leads = match (&block, blocks.peek()) {
-            (Block::Paragraph(_), Some(next)) => !is_text(next),
+            (Block::Panel(..) | Block::Paragraph(_), Some(next)) => !is_text(next),
             (Block::Numbered(..), Some(Block::Part(_))) => true,
             _ => false,
         };
@@ -46,7 +47,7 @@ pub(super) fn rows(blocks: Vec<Block>, width: f64) -> Vec<Row> {
 fn is_text(block: &Block) -> bool {
     matches!(
         block,
-        Block::Title(_) | Block::Heading(_) | Block::Paragraph(_)
+        Block::Title(_) | Block::Heading(_) | Block::Panel(..) | Block::Paragraph(_)
     )
 }
 
@@ -54,6 +55,7 @@ fn block_rows(block: Block, width: f64) -> Vec<Row> {
     match block {
         Block::Title(title) => headed(&title, TITLE, width),
         Block::Heading(heading) => headed(&heading, HEADING, width),
+        Block::Panel(name, words) => panel(&name, &words, width),
         Block::Paragraph(text) => spaced(2.4, unbroken_ends(text_rows(&text, 0.0, width))),
         Block::Item(text) => entry(&text, 0.0, ENTRY, width),
         Block::Part(text) => entry(&text, STEP, PART, width),
@@ -63,6 +65,14 @@ fn block_rows(block: Block, width: f64) -> Vec<Row> {
         Block::Drawing(drawing) => vec![drawn(drawing)],
         Block::Gap => Vec::new(),
     }
+}
+
+/// The name of a panel, and below it what it is.
+fn panel(name: &str, words: &str, width: f64) -> Vec<Row> {
+    let name = lines(name, PANEL, width).into_iter();
+    let mut rows = kept(name.map(|line| Row::line(0.0, PANEL, line)).collect());
+    rows.extend(unbroken_ends(text_rows(words, 0.0, width)));
+    spaced(4.0, rows)
 }
 
 /// The lines of a text between a left end and the end of the text area.

@@ -35,6 +35,7 @@ fn words<'a>(texts: impl IntoIterator<Item = &'a str>) -> BTreeMap<String, usize
 fn texts_of(block: &Block) -> Vec<&str> {
     match block {
         Block::Heading(text) | Block::Paragraph(text) => vec![text],
+        Block::Panel(name, words) => vec![name, words],
         Block::Item(text) | Block::Part(text) | Block::Numbered(_, text) => vec![text],
         Block::Table(table) => table.rows().iter().flatten().map(String::as_str).collect(),
         Block::Labels(labels) => labels
