@@ -50,6 +50,7 @@ fn every_mend_is_sound() {
 /// to write out. Too many mistakes are never shown alone, and ten thousand windows take too long to
 /// lay out. Every other code is compiled.
 const TOLD: &[&str] = &[
+    "cloth-not-cut",
     "code-unknown",
     "file-already-there",
     "file-not-readable",

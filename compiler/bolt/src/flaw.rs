@@ -6,9 +6,6 @@ use crate::Cloth;
 use crate::cut::Cut;
 use crate::space::{Place, Space};
 
-/// The most flaws one cloth may have, all bolts together.
-pub const MAXIMUM_FLAWS: usize = 200;
-
 /// A part of a bolt that no piece may lie on. A piece may lie right against it, for nobody cuts
 /// there but to cut the flaw away.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]

@@ -32,7 +32,7 @@ pub use check::check;
 pub use cloth::{Cloth, Piece};
 pub use effort::Effort;
 pub use fault::{Direction, Fault};
-pub use flaw::{Flaw, MAXIMUM_FLAWS};
+pub use flaw::Flaw;
 pub use lay::{lay, lay_watched, lay_with};
 pub use layout::{BoltUsed, Layout, Placed};
 pub use outline::{Corner, MAXIMUM_OUTLINE_CORNERS, Outline};

@@ -5,7 +5,7 @@ use thiserror::Error;
 
 use crate::cut::cuts_of;
 use crate::space::Place;
-use crate::{Cloth, Corner, Flaw, MAXIMUM_FLAWS, MAXIMUM_OUTLINE_CORNERS, Outline, Piece};
+use crate::{Cloth, Corner, Flaw, MAXIMUM_OUTLINE_CORNERS, Outline, Piece};
 
 /// The most pieces one cloth may carry, every copy counted.
 pub const MAXIMUM_PIECES: u32 = 100_000;
@@ -35,7 +35,7 @@ pub enum LayoutTrouble {
         piece: usize,
     },
     /// A flaw is out of range: it has no length or no width, or begins before its bolt or outside
-    /// the usable width; or there are more than [`MAXIMUM_FLAWS`].
+    /// the usable width.
     #[error("flaw {flaw} is out of range")]
     FlawOutOfRange {
         /// The flaw.
@@ -144,9 +144,7 @@ fn look_at_flaws(cloth: &Cloth) -> Result<(), LayoutTrouble> {
             && flaw.to <= Length::LARGEST
             && flaw.right <= cloth.usable_width
     };
-    let unsound = cloth.flaws.iter().position(|flaw| !is_sound(flaw));
-    let too_many = (cloth.flaws.len() > MAXIMUM_FLAWS).then_some(MAXIMUM_FLAWS);
-    match unsound.or(too_many) {
+    match cloth.flaws.iter().position(|flaw| !is_sound(flaw)) {
         Some(flaw) => Err(LayoutTrouble::FlawOutOfRange { flaw }),
         None => Ok(()),
     }

@@ -4,7 +4,9 @@ use std::path::{Path, PathBuf};
 
 use pelmet_design::{Project, load};
 use pelmet_diagnostics::{Diagnostic, codes, listed};
-use pelmet_packet::{Built, Checked, Watch, build_with, check};
+use pelmet_packet::{
+    Built, Checked, ClothsAsked, ClothsCompared, Watch, build_with, check, compare_cloths,
+};
 
 use crate::folder::{Folder, StandardInput};
 use crate::write::folder_of;
@@ -90,6 +92,11 @@ impl Job {
         others
             .map(|file| loaded.sources.name(file).to_owned())
             .collect()
+    }
+
+    /// Lays the job out with other cloths in the place of its own.
+    pub fn compare_cloths(&self, asked: &ClothsAsked) -> ClothsCompared {
+        compare_cloths(&self.main, &*self.project, asked)
     }
 
     /// The text of the main file.

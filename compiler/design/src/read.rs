@@ -3,6 +3,7 @@
 mod curve;
 mod expectation;
 mod fabric;
+mod flaws;
 mod heading;
 mod making;
 mod making_band;

@@ -5,10 +5,11 @@ use std::collections::BTreeSet;
 use pelmet_bolt::{Cloth, Effort, Fault, Layout, LayoutTrouble, Outline, Watch};
 use pelmet_measure::{Length, Style};
 use pelmet_workroom::{
-    Fabric, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Strip, Way, WindowOrder, Work,
+    Fabric, Flaw, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Strip, Way, WindowOrder, Work,
 };
 
 use crate::cut_line::cut_line;
+use crate::ways::WayCompared;
 
 /// A cloth of the job and all that is cut from it.
 #[derive(Clone, PartialEq, Debug)]
@@ -51,6 +52,8 @@ pub struct LaidCloth {
     pub to_lay: ClothToLay,
     /// How it lies.
     pub layout: Layout,
+    /// The ways to lay it that were compared; none where there was no choice.
+    pub ways: Vec<WayCompared>,
 }
 
 /// Every cloth that something is cut from, in the order of the job.
@@ -288,12 +291,13 @@ impl Lying<'_> {
     }
 }
 
+/// The piece turned so that its top lies to the left, and its right side toward the cut end.
 fn on_its_side(upright: &pelmet_bolt::Piece) -> pelmet_bolt::Piece {
     pelmet_bolt::Piece {
         width: upright.length,
         length: upright.width,
         quantity: upright.quantity,
-        phase_along: upright.phase_across,
+        phase_along: upright.phase_across.map(|across| upright.width - across),
         phase_across: upright.phase_along,
         outline: None,
         on_fold: upright.on_fold,
@@ -321,7 +325,8 @@ fn held_by(fabric: &Fabric, mut piece: pelmet_bolt::Piece) -> pelmet_bolt::Piece
         .filter(|_| repeat.is_some_and(|of| of.along.is_some()));
     piece.phase_across = piece
         .phase_across
-        .filter(|_| repeat.is_some_and(|of| of.across.is_some()));
+        .filter(|_| repeat.is_some_and(|of| of.across.is_some()))
+        .map(|phase| phase - fabric.print_line_across());
     piece
 }
 
@@ -350,13 +355,58 @@ fn cloth(fabric: &Fabric, style: &Style) -> Cloth {
         one_way: fabric.way == Way::OneWay,
         bolt_length: fabric.bolt_length,
         buying_step: style.buying_step(),
-        flaws: Vec::new(),
+        flaws: fabric
+            .flaws
+            .iter()
+            .filter_map(|flaw| flaw_laid(fabric, flaw))
+            .collect(),
     }
+}
+
+/// A flaw as the layout sees it; `None` for one that lies in a selvage.
+fn flaw_laid(fabric: &Fabric, flaw: &Flaw) -> Option<pelmet_bolt::Flaw> {
+    let usable = fabric.usable_width();
+    let within = |edge: Length| (edge - fabric.selvage).max(Length::ZERO).min(usable);
+    let (left, right) = flaw.across.map_or((Length::ZERO, usable), |(left, right)| {
+        (within(left), within(right))
+    });
+    (left < right).then(|| pelmet_bolt::Flaw {
+        bolt: flaw.bolt.saturating_sub(1),
+        from: flaw.from,
+        to: flaw.to,
+        left,
+        right,
+    })
 }
 
 #[cfg(test)]
 mod tests {
-    use super::by_value;
+    use pelmet_bolt::Piece;
+    use pelmet_measure::Length;
+
+    use super::{by_value, on_its_side};
+
+    /// A mark 30 mm from the left edge and 10 mm below the top of a piece 100 mm wide and 40 mm long.
+    #[test]
+    fn a_piece_on_its_side_is_turned_and_not_mirrored() {
+        let mm = Length::millimetres;
+        let upright = Piece {
+            width: mm(100),
+            length: mm(40),
+            quantity: 2,
+            phase_along: Some(mm(10)),
+            phase_across: Some(mm(30)),
+            outline: None,
+            on_fold: false,
+        };
+        let turned = on_its_side(&upright);
+        assert_eq!((turned.width, turned.length), (mm(40), mm(100)));
+        // Its top to the left, the mark keeps its distance from it; what was its left is its foot.
+        assert_eq!(turned.phase_across, Some(mm(10)));
+        assert_eq!(turned.phase_along, Some(mm(70)));
+        let four_times = (0..3).fold(turned, |piece, _| on_its_side(&piece));
+        assert_eq!(four_times, upright);
+    }
 
     #[test]
     fn names_are_ordered_by_the_value_of_their_numbers() {

@@ -11,9 +11,13 @@ mod lay;
 pub mod packet;
 mod schema;
 mod watch;
+mod ways;
 
 pub use assemble::{Parts, assemble};
-pub use build::{Built, Checked, MAXIMUM_MISTAKES_TOLD, build, build_with, check};
+pub use build::{
+    ASKED_FOR, Built, Checked, ClothsAsked, ClothsCompared, MAXIMUM_MISTAKES_TOLD, build,
+    build_with, check, compare_cloths,
+};
 pub use changes::{
     CHANGES_FORMAT, Change, ChangeKind, ChangesReport, JobChanges, Named, Part, changes,
 };
@@ -21,3 +25,4 @@ pub use lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 pub use packet::{FORMAT, Packet};
 pub use schema::{changes_schema, schema};
 pub use watch::{Search, Watch};
+pub use ways::WayCompared;

@@ -7,6 +7,7 @@ mod cautions;
 mod changes;
 mod checks;
 mod choice;
+mod cloths;
 mod cut_sheet;
 mod data;
 mod drawing;
@@ -44,7 +45,7 @@ pub use pelmet_packet::packet::SheetKind;
 
 use page::Page;
 use pelmet_packet::Packet;
-use pelmet_packet::packet::Panel;
+use pelmet_packet::packet::{Cloth, ClothComparison, Panel};
 
 /// Every sheet, in the order the work is done.
 pub const ALL: [SheetKind; 10] = [
@@ -134,6 +135,13 @@ pub fn word(kind: SheetKind) -> &'static str {
     }
 }
 
+/// What a job would take of other cloths, as text.
+pub fn cloths_text(comparison: &ClothComparison, options: TextOptions) -> String {
+    let mut page = Page::default();
+    cloths::print(comparison, &mut page);
+    plain::plain(page, options)
+}
+
 /// The elevation of every window to scale, as SVG files: the name of the window, and the file.
 pub fn elevations(packet: &Packet) -> Vec<(&str, String)> {
     let windows = packet.windows.iter();
@@ -143,13 +151,25 @@ pub fn elevations(packet: &Packet) -> Vec<(&str, String)> {
         .collect()
 }
 
-/// The layout of every cloth to scale, as SVG files: the name of the cloth, and the file.
-pub fn layouts(packet: &Packet) -> Vec<(&str, String)> {
+/// The layout of every cloth to scale, as SVG files: the name of the cloth, with the number of the
+/// drawing where there are several, and the file.
+pub fn layouts(packet: &Packet) -> Vec<(String, String)> {
     let cloths = packet.cloths.iter();
-    let drawn = |cloth| drawing::svg(&drawing::layout(cloth));
-    cloths
-        .map(|cloth| (cloth.name.as_str(), drawn(cloth)))
-        .collect()
+    cloths.flat_map(layouts_of).collect()
+}
+
+fn layouts_of(cloth: &Cloth) -> Vec<(String, String)> {
+    let drawings = drawing::layout(cloth);
+    let count = drawings.len();
+    let named = |(number, drawing): (usize, &drawing::Drawing)| {
+        let name = if count > 1 {
+            format!("{}-{number}-of-{count}", cloth.name)
+        } else {
+            cloth.name.clone()
+        };
+        (name, drawing::svg(drawing))
+    };
+    (1..).zip(&drawings).map(named).collect()
 }
 
 /// Every line that pieces are cut by, opened out at its true size, as SVG files: a name, and the file.

@@ -1,6 +1,8 @@
 //! The packet's fixed values in words.
 
-use pelmet_packet::packet::{BandEdge, Direction, EdgeKind, Panel, PleatKind};
+use pelmet_packet::packet::{
+    BandEdge, Direction, EdgeKind, Panel, PleatKind, PrintRepeat, RepeatMatch,
+};
 
 pub(crate) fn edge(kind: EdgeKind) -> &'static str {
     match kind {
@@ -91,4 +93,22 @@ pub(crate) fn optional(measure: Option<&pelmet_packet::packet::Measure>) -> Stri
     measure
         .map(|measure| measure.text.clone())
         .unwrap_or_default()
+}
+
+/// `12 in along and 9 in across, straight match`
+pub(crate) fn repeat_in_words(repeat: &PrintRepeat) -> String {
+    let along = repeat
+        .along
+        .as_ref()
+        .map(|along| format!("{} along", along.text));
+    let across = repeat
+        .across
+        .as_ref()
+        .map(|across| format!("{} across", across.text));
+    let lengths: Vec<String> = along.into_iter().chain(across).collect();
+    let matching = match repeat.matching {
+        RepeatMatch::Straight => "straight match",
+        RepeatMatch::HalfDrop => "half-drop match",
+    };
+    format!("{}, {matching}", lengths.join(" and "))
 }

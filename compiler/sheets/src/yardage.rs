@@ -1,12 +1,14 @@
 //! Yardage: what to buy, and where each piece lies on the bolt.
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::{Cloth, Fold, PlacedPiece, PrintRepeat, RepeatMatch, WayUp};
+use pelmet_packet::packet::{
+    Amount, Band, Cloth, Flaw, Fold, PiecesAlong, PlacedPiece, WayCompared, WayUp,
+};
 
 use crate::drawing;
 use crate::page::Page;
 use crate::table::{Column, Table};
-use crate::words::{counted_of, optional};
+use crate::words::{counted_of, optional, repeat_in_words};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     if packet.cloths.is_empty() {
@@ -25,8 +27,17 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
         if cloth.search_stopped {
             page.paragraph(STOPPED);
         }
+        if !cloth.ways_compared.is_empty() {
+            page.paragraph(&ways_compared(cloth));
+        }
         if let Some(print_line) = &cloth.print_line {
             page.paragraph(&where_to_begin(&print_line.text));
+        }
+        if let Some(line) = &cloth.print_line_across {
+            page.paragraph(&where_it_lies_across(&line.text));
+        }
+        if !cloth.flaws.is_empty() {
+            page.paragraph(FLAWS);
         }
         page.paragraph(
             "Lengths are measured along the bolt from its cut end, places across from the left end \
@@ -43,7 +54,9 @@ pub(crate) fn print(packet: &Packet, page: &mut Page) {
             page.paragraph(OPENED_OUT);
         }
         page.table(&cutting_order(cloth));
-        page.drawing(drawing::layout(cloth));
+        for drawing in drawing::layout(cloth) {
+            page.drawing(drawing);
+        }
     }
 }
 
@@ -60,6 +73,10 @@ const FOLDED: &str = "Some pieces are cut on the fold. Cut the bolt straight acr
 const OPENED_OUT: &str = "A piece that is opened out lies where the cloth cannot be folded for it: \
     trace the half on one side of its middle, turn it over and trace it on the other.";
 
+const FLAWS: &str = "Measure each flaw again and mark it on the cloth before the first cut. Where one lies \
+    elsewhere than it says here, change the design and lay the cloth out again.";
+
+/// Each cloth with its lengths, and below them what each costs.
 fn buy_list(packet: &Packet) -> Table {
     let mut table = Table::new([
         Column::text("Cloth"),
@@ -67,35 +84,42 @@ fn buy_list(packet: &Packet) -> Table {
         Column::text("Exact"),
         Column::text("Rule of thumb"),
         Column::text("At least"),
-        Column::count("Cost"),
     ]);
     for cloth in &packet.cloths {
-        table.row([
-            cloth.name.clone(),
-            cloth.bought.text.clone(),
-            cloth.exact.text.clone(),
-            cloth.rule_of_thumb.text.clone(),
-            cloth.at_least.text.clone(),
-            cloth
-                .cost
-                .as_ref()
-                .map(|cost| cost.text.clone())
-                .unwrap_or_default(),
-        ]);
+        let lengths = [
+            &cloth.bought,
+            &cloth.exact,
+            &cloth.rule_of_thumb,
+            &cloth.at_least,
+        ];
+        table.row(named(
+            &cloth.name,
+            lengths.map(|length| length.text.clone()),
+        ));
+        if cloth.cost.is_some() {
+            let costs = [
+                &cloth.cost,
+                &cloth.exact_cost,
+                &cloth.rule_of_thumb_cost,
+                &cloth.at_least_cost,
+            ];
+            let costs = costs.map(|cost| cost.as_ref().map_or_else(String::new, in_words));
+            table.row(named("its cost", costs));
+        }
     }
     if let Some(cost) = &packet.cloth_cost {
-        let blank = String::new;
-        let together = String::from("together");
-        table.row([
-            together,
-            blank(),
-            blank(),
-            blank(),
-            blank(),
-            cost.text.clone(),
-        ]);
+        let [exact, rule, least] = [(); 3].map(|()| String::new());
+        table.row(named("together", [cost.text.clone(), exact, rule, least]));
     }
     table
+}
+
+fn named(name: &str, [buy, exact, rule, least]: [String; 4]) -> [String; 5] {
+    [name.to_owned(), buy, exact, rule, least]
+}
+
+fn in_words(amount: &Amount) -> String {
+    amount.text.clone()
 }
 
 /// Where the cloth is cut off square before anything else, so that the print falls as it should.
@@ -106,12 +130,20 @@ fn where_to_begin(print_line: &str) -> String {
     )
 }
 
+/// Where the print must lie across the bolt for the layout to be right.
+fn where_it_lies_across(line: &str) -> String {
+    format!(
+        "Across, a line of the print lies {line} from the left end of the usable width. Look whether it \
+        does; on some bolts the print has wandered."
+    )
+}
+
 /// What the cloth is like, in a sentence or two.
 fn about(cloth: &Cloth) -> String {
     let repeat = cloth
         .repeat
         .as_ref()
-        .map(repeat_in_words)
+        .map(|repeat| format!("; repeat {}", repeat_in_words(repeat)))
         .unwrap_or_default();
     let way_up = match cloth.way_up {
         WayUp::OneWay => "One-way: every piece lies with its top toward the cut end.",
@@ -119,23 +151,6 @@ fn about(cloth: &Cloth) -> String {
     };
     let (width, usable) = (&cloth.width.text, &cloth.usable_width.text);
     format!("{width} wide, {usable} usable{repeat}. {way_up}")
-}
-
-fn repeat_in_words(repeat: &PrintRepeat) -> String {
-    let along = repeat
-        .along
-        .as_ref()
-        .map(|along| format!("{} along", along.text));
-    let across = repeat
-        .across
-        .as_ref()
-        .map(|across| format!("{} across", across.text));
-    let lengths: Vec<String> = along.into_iter().chain(across).collect();
-    let matching = match repeat.matching {
-        RepeatMatch::Straight => "straight match",
-        RepeatMatch::HalfDrop => "half-drop match",
-    };
-    format!("; repeat {}, {matching}", lengths.join(" and "))
 }
 
 fn to_buy(cloth: &Cloth) -> String {
@@ -166,15 +181,38 @@ fn to_buy(cloth: &Cloth) -> String {
     )
 }
 
+/// What each way to lay the cloth buys, and which is taken.
+fn ways_compared(cloth: &Cloth) -> String {
+    let way = |way: &WayCompared| {
+        let along = match way.along {
+            PiecesAlong::None => "with every piece upright, joined where it is too wide",
+            PiecesAlong::TooWide => "with what is too wide lying along it",
+            PiecesAlong::AllThatFit => "with every piece lying along it that fits",
+        };
+        let cost = way.cost.as_ref();
+        let cost = cost.map(|cost| format!(" for {}", cost.text));
+        let used = if way.is_used {
+            ", which is how it is laid"
+        } else {
+            ""
+        };
+        format!(
+            "{}{} {along}{used}",
+            way.bought.text,
+            cost.unwrap_or_default()
+        )
+    };
+    let ways: Vec<String> = cloth.ways_compared.iter().map(way).collect();
+    format!("This cloth would take {}.", ways.join("; "))
+}
+
 fn has_several_bolts(cloth: &Cloth) -> bool {
     cloth.bolts.len() > 1
 }
 
 fn bolts(cloth: &Cloth) -> String {
-    let of_each = cloth
-        .bolts
-        .iter()
-        .map(|bolt| format!("{} of bolt {}", bolt.bought.text, bolt.number));
+    let used = cloth.bolts.iter().filter(|bolt| bolt.bought.mm > 0.0);
+    let of_each = used.map(|bolt| format!("{} of bolt {}", bolt.bought.text, bolt.number));
     format!(" ({})", of_each.collect::<Vec<String>>().join(", "))
 }
 
@@ -210,28 +248,83 @@ fn sections(cloth: &Cloth) -> Table {
     table
 }
 
-/// The pieces band by band; the first of each band says where the bolt is cut across after it.
+/// The pieces band by band, and what is cut around; the first of each band says where the bolt is cut
+/// across after it.
 fn cutting_order(cloth: &Cloth) -> Table {
-    let several_bolts = has_several_bolts(cloth);
-    let mut table = Table::new([
-        Column::count("Bolt"),
-        Column::text("Cut across at"),
-        Column::count("No"),
-        Column::text("Piece"),
-        Column::text("Size"),
-        Column::text("Along"),
-        Column::text("Across"),
-    ]);
+    let mut order = CuttingOrder {
+        cloth,
+        flaws: &cloth.flaws,
+        table: Table::new([
+            Column::count("Bolt"),
+            Column::text("Cut across at"),
+            Column::count("No"),
+            Column::text("Piece"),
+            Column::text("Size"),
+            Column::text("Along"),
+            Column::text("Across"),
+        ]),
+    };
     for band in &cloth.bands {
+        order.flaws_before(band);
+        order.band(band);
+    }
+    order.table
+}
+
+/// The table of a cloth being filled.
+struct CuttingOrder<'a> {
+    cloth: &'a Cloth,
+    /// The flaws not told yet.
+    flaws: &'a [Flaw],
+    table: Table,
+}
+
+impl CuttingOrder<'_> {
+    /// The flaws that begin before a band ends.
+    fn flaws_before(&mut self, band: &Band) {
+        while let Some((flaw, rest)) = self.flaws.split_first()
+            && (flaw.bolt < band.bolt || flaw.bolt == band.bolt && flaw.from.mm < band.to.mm)
+        {
+            self.flaws = rest;
+            self.flaw(flaw);
+        }
+    }
+
+    fn flaw(&mut self, flaw: &Flaw) {
+        let stretch = format!("{} to {}", flaw.from.text, flaw.to.text);
+        let across = if flaw.whole_width {
+            String::from("whole width")
+        } else {
+            format!("{} to {}", flaw.left.text, flaw.right.text)
+        };
+        let blank = String::new;
+        let leave = String::from("leave: flaw");
+        self.table.row([
+            self.bolt(flaw.bolt),
+            blank(),
+            blank(),
+            leave,
+            blank(),
+            stretch,
+            across,
+        ]);
+    }
+
+    fn band(&mut self, band: &Band) {
+        let cloth = self.cloth;
         let pieces = band
             .pieces
             .iter()
             .filter_map(|number| numbered(cloth, *number));
         for (index, piece) in pieces.enumerate() {
             let leads = index == 0;
-            let bolt = (leads && several_bolts).then(|| band.bolt.to_string());
-            table.row([
-                bolt.unwrap_or_default(),
+            let bolt = if leads {
+                self.bolt(band.bolt)
+            } else {
+                String::new()
+            };
+            self.table.row([
+                bolt,
                 optional(leads.then_some(&band.to)),
                 piece.number.to_string(),
                 piece_in_words(piece),
@@ -241,7 +334,15 @@ fn cutting_order(cloth: &Cloth) -> Table {
             ]);
         }
     }
-    table
+
+    /// The number of a bolt where there are several.
+    fn bolt(&self, number: u32) -> String {
+        if has_several_bolts(self.cloth) {
+            number.to_string()
+        } else {
+            String::new()
+        }
+    }
 }
 
 /// The piece with that number: they are numbered in their order.

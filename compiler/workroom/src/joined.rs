@@ -68,12 +68,13 @@ pub(crate) fn whole_width(usable: Length, join: Length, print: Option<HeldAcross
     let mut sewn = widest.round_down_to(print.repeat);
     while sewn.is_positive() {
         let room = widest - sewn;
-        // The held point is the middle of the piece, and so of its middle strip.
-        let to_line = match print.motif {
-            true => print.repeat - over(join + sewn.divided(2), print.repeat).0,
+        // The held point is the middle of the piece, and so of its middle strip; without a motif it
+        // is where that strip begins.
+        let held = match print.motif {
+            true => join + sewn.divided(2),
             false => Length::ZERO,
         };
-        if over(to_line, print.repeat).0 <= room {
+        if over(print.line - held, print.repeat).0 <= room {
             return sewn;
         }
         sewn -= print.repeat;
@@ -86,6 +87,8 @@ pub(crate) fn whole_width(usable: Length, join: Length, print: Option<HeldAcross
 pub(crate) struct HeldAcross {
     /// The repeat across.
     pub(crate) repeat: Length,
+    /// A line of the print, from the left end of the usable width.
+    pub(crate) line: Length,
     /// Whether a motif is held in the middle.
     pub(crate) motif: bool,
 }
@@ -127,9 +130,9 @@ pub(crate) fn strips_on_print(
 impl Strip {
     /// Whether the strip can be cut from cloth of this usable width with its held point on a line
     /// of the print.
-    pub(crate) fn fits(&self, usable: Length, repeat: Option<Length>) -> bool {
-        let to_line = self.print_across.zip(repeat);
-        let to_line = to_line.map(|(point, repeat)| over(-point, repeat).0);
+    pub(crate) fn fits(&self, usable: Length, print: Option<HeldAcross>) -> bool {
+        let to_line = self.print_across.zip(print);
+        let to_line = to_line.map(|(point, print)| over(print.line - point, print.repeat).0);
         to_line.unwrap_or_default() + self.cut_width <= usable
     }
 }
@@ -175,7 +178,12 @@ mod tests {
         ] {
             let [cut_width, usable, repeat] = [cut_width, usable, repeat].map(Length::inches);
             let join = Length::inch_fraction(1, 2);
-            let print = HeldAcross { repeat, motif };
+            let line = Length::inches(3);
+            let print = HeldAcross {
+                repeat,
+                line,
+                motif,
+            };
             let whole = whole_width(usable, join, Some(print));
             let widths = strip_widths(Layer::Face, cut_width, whole, join).unwrap();
             let held = motif.then(|| cut_width.divided(2));
@@ -183,7 +191,7 @@ mod tests {
             assert!(print_meets_at_every_seam(&strips, join, repeat));
             // Moved to the first line of the print that it can sit on, every strip still fits.
             for strip in &strips {
-                let to_line = over(-strip.print_across.unwrap(), repeat).0;
+                let to_line = over(line - strip.print_across.unwrap(), repeat).0;
                 assert!(to_line + strip.cut_width <= usable, "{strip:?}");
             }
         }
@@ -195,9 +203,20 @@ mod tests {
     fn a_strip_with_a_motif_leaves_room_to_move_it_to_the_print() {
         let (usable, join) = (Length::inches(53), Length::inch_fraction(1, 2));
         let repeat = Length::inches(12);
-        let whole = |motif| whole_width(usable, join, Some(HeldAcross { repeat, motif }));
-        assert_eq!(whole(false), Length::inches(48));
-        assert_eq!(whole(true), Length::inches(36));
+        let whole = |motif, line| {
+            let line = Length::inches(line);
+            let print = HeldAcross {
+                repeat,
+                line,
+                motif,
+            };
+            whole_width(usable, join, Some(print))
+        };
+        assert_eq!(whole(false, 0), Length::inches(48));
+        assert_eq!(whole(true, 0), Length::inches(36));
+        // A print that begins an inch in is an inch away from the motif, and from the strip.
+        assert_eq!(whole(true, 1), Length::inches(48));
+        assert_eq!(whole(false, 5), Length::inches(36));
         assert_eq!(whole_width(usable, join, None), Length::inches(52));
     }
 
@@ -208,17 +227,26 @@ mod tests {
             print_across: Some(Length::inches(held)),
             half_dropped: false,
         };
-        let (usable, repeat) = (Length::inches(54), Some(Length::inches(12)));
+        let usable = Length::inches(54);
+        let print = |line| {
+            Some(HeldAcross {
+                repeat: Length::inches(12),
+                line: Length::inches(line),
+                motif: false,
+            })
+        };
         // Held 3 in from its edge, a strip lies 9 in in from the edge of the cloth.
         for (cut_width, held, fits) in
             [(45, 3, true), (46, 3, false), (54, 0, true), (55, 0, false)]
         {
             assert_eq!(
-                strip(cut_width, held).fits(usable, repeat),
+                strip(cut_width, held).fits(usable, print(0)),
                 fits,
                 "{cut_width}"
             );
         }
+        // The print begins just where it is held.
+        assert!(strip(54, 3).fits(usable, print(3)));
         assert!(strip(54, 3).fits(usable, None));
     }
 

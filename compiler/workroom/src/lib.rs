@@ -69,7 +69,7 @@ pub use beam::{Section, Span};
 pub use clips::CLIP_SPACING;
 pub use curve::FLATTENING;
 pub use elevation::{Elevation, LiningSeen};
-pub use fabric::{Fabric, Match, Price, Repeat, Way};
+pub use fabric::{Fabric, Flaw, MAXIMUM_FLAWS, Match, Price, Railroad, Repeat, Way};
 pub use figure::{Each, EdgePart, Figure};
 pub use figure_value::FigureValue;
 pub use finding::{

@@ -8,7 +8,7 @@ use crate::hiding::{Run, SeamRoom, hidden_runs, nearest_in};
 use crate::joined::{HeldAcross, seam_positions, strip_widths, strips_on_print, whole_width};
 use crate::{
     EdgeKind, Fabric, Folding, JoinedWidths, LEAST_PART, Layer, LayerMaking, Matter, OutlineMatter,
-    Piece, PieceMatter, Point, Seam, Shape, Strip, is_hidden,
+    Piece, PieceMatter, Point, Railroad, Seam, Shape, Strip, is_hidden,
 };
 
 /// One layer of a panel, about to be cut.
@@ -51,7 +51,7 @@ impl Cutting<'_> {
         let cut_length = self.size("cut length", most.down - least.down, matters)?;
         let usable = self.cloth.usable_width();
         let too_wide = cut_width > usable;
-        let railroaded = too_wide && self.cloth.railroad && cut_length <= usable;
+        let railroaded = self.lies_along(too_wide) && cut_length <= usable;
         let joined = if too_wide && !railroaded {
             Some(self.joined(cut_width, least.across, matters)?)
         } else {
@@ -80,6 +80,15 @@ impl Cutting<'_> {
             outline,
             sewn: self.shape.clone(),
         })
+    }
+
+    /// Whether a piece lies along the cloth if it is not too long for that.
+    fn lies_along(&self, too_wide: bool) -> bool {
+        match self.cloth.railroad {
+            Railroad::Never => false,
+            Railroad::WhereTooWide | Railroad::WhereItSaves => too_wide,
+            Railroad::Always => true,
+        }
     }
 
     /// A size with what the cloth will lose added, so that it comes out right.
@@ -142,7 +151,12 @@ impl Cutting<'_> {
     ) -> Option<JoinedWidths> {
         let (usable, repeat) = (self.cloth.usable_width(), self.repeat_across());
         let motif = self.motif.is_some();
-        let print = repeat.map(|repeat| HeldAcross { repeat, motif });
+        let line = self.cloth.print_line_across();
+        let print = repeat.map(|repeat| HeldAcross {
+            repeat,
+            line,
+            motif,
+        });
         let whole = whole_width(usable, self.join, print);
         let widths = strip_widths(self.layer, cut_width, whole, self.join);
         let strips = widths.map_err(|matter| matters.push(matter.into())).ok()?;
@@ -151,7 +165,7 @@ impl Cutting<'_> {
             .motif
             .map(|motif| (motif.across - left).scaled(self.grown()));
         let on_print = |strips: &[Length]| strips_on_print(strips, self.join, repeat, held);
-        let fit = |strip: &Strip| strip.fits(usable, repeat);
+        let fit = |strip: &Strip| strip.fits(usable, print);
         let moved = self.hide_seams(&strips, cut_width, left);
         // A strip moved along the print may no longer find its place on the cloth.
         let moved = moved.filter(|moved| on_print(moved).iter().all(fit));

@@ -3,6 +3,7 @@
 mod build;
 mod changes;
 mod check;
+mod cloths;
 mod completions;
 mod explain;
 mod fix;
@@ -27,6 +28,7 @@ pub enum Command {
     Check(check::Check),
     Build(build::Build),
     Changes(changes::Changes),
+    Cloths(cloths::Cloths),
     #[command(visible_alias = "fmt")]
     Format(format::Format),
     Fix(fix::Fix),
@@ -42,6 +44,7 @@ impl Command {
             Command::Check(check) => check.run(console),
             Command::Build(build) => build.run(console),
             Command::Changes(changes) => changes.run(console),
+            Command::Cloths(cloths) => cloths.run(console),
             Command::Format(format) => format.run(console),
             Command::Fix(fix) => fix.run(console),
             Command::Explain(explain) => explain.run(console),

@@ -8,6 +8,7 @@
 mod build;
 mod changes;
 mod check;
+mod cloths;
 mod display;
 mod files;
 mod fix;

@@ -10,6 +10,7 @@ fn the_help_names_every_command() {
         "new",
         "check",
         "build",
+        "cloths",
         "format",
         "fix",
         "explain",

@@ -3,9 +3,10 @@
 use pelmet_diagnostics::codes;
 use pelmet_measure::{Dimension, Length, Ratio};
 use pelmet_syntax::tree::{Phrase, Term};
-use pelmet_workroom::{Fabric, Match, Price, Repeat, Way};
+use pelmet_workroom::{Fabric, Match, Price, Railroad, Repeat, Way};
 
 use crate::copying::Properties;
+use crate::cursor::Cursor;
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
@@ -20,25 +21,27 @@ impl<'t> Reader<'t> {
         let properties = self.properties(item, &Scope::default())?;
         let complete = self.has_all_needed(item, &properties);
         let width = self.length_if(&properties, "width", Sign::Positive);
-        let fabric = Fabric {
+        let mut fabric = Fabric {
             name: item.name.to_owned(),
             width: width.flatten().unwrap_or(Length::YARD),
             selvage: self.length_or(&properties, "selvage", Length::ZERO),
             repeat: properties
                 .get("repeat")
                 .and_then(|value| self.repeat(value)),
+            print_begins: None,
             way: properties
                 .get("way")
                 .and_then(|value| self.way(value))
                 .unwrap_or(Way::Any),
             railroad: properties
                 .get("railroad")
-                .and_then(|value| self.yes_or_no(value, "railroad"))
-                .unwrap_or(false),
+                .and_then(|value| self.railroad(value))
+                .unwrap_or(Railroad::Never),
             shear_gap: self.length_or(&properties, "gap", Length::ZERO),
             bolt_length: self
                 .length_if(&properties, "bolt", Sign::Positive)
                 .flatten(),
+            flaws: Vec::new(),
             shrinkage: properties
                 .get("shrinkage")
                 .and_then(|value| self.part(value, "shrinkage"))
@@ -52,7 +55,15 @@ impl<'t> Reader<'t> {
             price: properties.get("price").and_then(|value| self.price(value)),
         };
         let usable = self.usable(&fabric, &properties);
-        (complete && usable && width.flatten().is_some()).then_some(fabric)
+        if let Some(value) = properties.get("print begins") {
+            fabric.print_begins = self.print_begins(value, &fabric);
+        }
+        if let Some(value) = properties.get("flaws") {
+            fabric.flaws = self.flaws(value, &fabric);
+        }
+        let holds_repeat = self.bolt_holds_repeat(&fabric, &properties);
+        let sound = complete && usable && holds_repeat;
+        (sound && width.flatten().is_some()).then_some(fabric)
     }
 
     /// The fabric a value names, by its index in the job; `None` inside for `none`.
@@ -94,33 +105,83 @@ impl<'t> Reader<'t> {
             across: None,
             matching: Match::Straight,
         };
+        let mut half_drop = None;
         for mut cursor in self.phrases(value)? {
+            let span = cursor.span();
             if cursor.words(&["none"]) {
                 self.nothing_more(&cursor, "repeat", REPEAT)?;
                 return None;
             }
             if cursor.words(&["half-drop"]) {
                 repeat.matching = Match::HalfDrop;
+                half_drop = Some(span);
                 self.nothing_more(&cursor, "repeat", REPEAT)?;
                 continue;
             }
             let length = self.length_at(&mut cursor, "repeat", Sign::Positive)?;
-            if cursor.words(&["along"]) {
-                repeat.along = Some(length);
-            } else if cursor.words(&["across"]) {
-                repeat.across = Some(length);
-            } else {
-                self.direction_missing(&cursor);
+            let direction = self.repeat_direction(&mut cursor, &mut repeat)?;
+            if direction.replace(length).is_some() {
+                self.word_not_expected(span, "repeat", "one length along and one across");
                 return None;
             }
             self.nothing_more(&cursor, "repeat", REPEAT)?;
         }
+        if let Some(span) = half_drop.filter(|_| repeat.along.is_none()) {
+            self.report(codes::half_drop_without_repeat(span));
+            return None;
+        }
         Some(repeat)
     }
 
-    fn direction_missing(&mut self, cursor: &crate::cursor::Cursor<'t>) {
+    /// The direction of a repeat, which comes next.
+    fn repeat_direction<'r>(
+        &mut self,
+        cursor: &mut Cursor<'t>,
+        repeat: &'r mut Repeat,
+    ) -> Option<&'r mut Option<Length>> {
+        if cursor.words(&["along"]) {
+            Some(&mut repeat.along)
+        } else if cursor.words(&["across"]) {
+            Some(&mut repeat.across)
+        } else {
+            self.direction_missing(cursor);
+            None
+        }
+    }
+
+    /// Whether a bolt holds a whole repeat, where both are said.
+    fn bolt_holds_repeat(&mut self, fabric: &Fabric, properties: &Properties<'t>) -> bool {
+        let repeat = fabric.repeat.and_then(|repeat| repeat.along);
+        let Some((repeat, bolt)) = repeat.zip(fabric.bolt_length) else {
+            return true;
+        };
+        let said = properties.get("repeat").zip(properties.get("bolt"));
+        if let Some((repeat_said, bolt_said)) = said.filter(|_| repeat > bolt) {
+            let (longer, over) = (self.shown(repeat), self.shown(repeat - bolt));
+            let bolt = self.shown(bolt);
+            self.report(codes::repeat_longer_than_bolt(
+                (repeat_said.span, &longer),
+                (bolt_said.span, &bolt),
+                &over,
+            ));
+        }
+        repeat <= bolt
+    }
+
+    fn direction_missing(&mut self, cursor: &Cursor<'t>) {
         let place = cursor.peek().map_or(cursor.end(), |term| term.span);
         self.word_not_expected(place, "repeat", "`along` or `across` after the length");
+    }
+
+    fn railroad(&mut self, value: &Value<'t>) -> Option<Railroad> {
+        let choices: &[(&[&str], Railroad)] = &[
+            (&["no"], Railroad::Never),
+            (&["yes"], Railroad::WhereTooWide),
+            (&["where", "it", "saves"], Railroad::WhereItSaves),
+            (&["always"], Railroad::Always),
+        ];
+        let can_be = "`no`, `yes`, `where it saves` or `always`";
+        self.choice(value, "railroad", can_be, choices)
     }
 
     fn way(&mut self, value: &Value<'t>) -> Option<Way> {

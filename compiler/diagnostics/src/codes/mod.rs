@@ -16,6 +16,7 @@ pub mod band_and_method_differ;
 pub mod band_cannot_follow;
 pub mod band_too_deep;
 pub mod block_missing;
+pub mod bolt_without_end;
 pub mod brace_unmatched;
 pub mod bracket_apart;
 pub mod bracket_not_closed;
@@ -24,6 +25,7 @@ pub mod brackets_differ;
 pub mod cannot_be_accepted;
 pub mod caution_unknown;
 pub mod character_not_known;
+pub mod cloth_not_cut;
 pub mod cloth_too_narrow;
 pub mod code_unknown;
 pub mod colon_missing;
@@ -52,6 +54,8 @@ pub mod file_outside_project;
 pub mod file_too_large;
 pub mod fill_out_of_range;
 pub mod fill_outside_row;
+pub mod flaw_empty;
+pub mod flaws_overlap;
 pub mod fold_crosses_centre;
 pub mod fold_not_level;
 pub mod fold_on_fold;
@@ -60,6 +64,7 @@ pub mod format_would_change;
 pub mod fraction_over_zero;
 pub mod fullness_percent_unclear;
 pub mod fullness_under_one;
+pub mod half_drop_without_repeat;
 pub mod halves_differ;
 pub mod heading_needs_other;
 pub mod heading_not_whole;
@@ -121,6 +126,7 @@ pub mod packet_not_read;
 pub mod panel_not_hung;
 pub mod panel_without_width;
 pub mod part_out_of_range;
+pub mod place_beyond_cloth;
 pub mod pleats_do_not_fit;
 pub mod pleats_empty;
 pub mod pleats_run_together;
@@ -128,11 +134,13 @@ pub mod pleats_take_too_much;
 pub mod pocket_too_small;
 pub mod print_leaves_no_room;
 pub mod print_out_of_reach;
+pub mod print_without_repeat;
 pub mod property_empty;
 pub mod property_missing;
 pub mod property_twice;
 pub mod property_unknown;
 pub mod range_backwards;
+pub mod repeat_longer_than_bolt;
 pub mod return_and_projection_differ;
 pub mod rod_and_board;
 pub mod rod_sags;
@@ -151,6 +159,7 @@ pub mod text_not_closed;
 pub mod thickness_missing;
 pub mod too_many_arguments;
 pub mod too_many_corners;
+pub mod too_many_flaws;
 pub mod too_many_mistakes;
 pub mod too_many_pieces;
 pub mod too_many_pleats;
@@ -196,6 +205,7 @@ codes! {
     band_cannot_follow
     band_too_deep
     block_missing
+    bolt_without_end
     brace_unmatched
     bracket_apart
     bracket_not_closed
@@ -204,6 +214,7 @@ codes! {
     cannot_be_accepted
     caution_unknown
     character_not_known
+    cloth_not_cut
     cloth_too_narrow
     code_unknown
     colon_missing
@@ -232,6 +243,8 @@ codes! {
     file_too_large
     fill_out_of_range
     fill_outside_row
+    flaw_empty
+    flaws_overlap
     fold_crosses_centre
     fold_not_level
     fold_on_fold
@@ -240,6 +253,7 @@ codes! {
     fraction_over_zero
     fullness_percent_unclear
     fullness_under_one
+    half_drop_without_repeat
     halves_differ
     heading_needs_other
     heading_not_whole
@@ -301,6 +315,7 @@ codes! {
     panel_not_hung
     panel_without_width
     part_out_of_range
+    place_beyond_cloth
     pleats_do_not_fit
     pleats_empty
     pleats_run_together
@@ -308,11 +323,13 @@ codes! {
     pocket_too_small
     print_leaves_no_room
     print_out_of_reach
+    print_without_repeat
     property_empty
     property_missing
     property_twice
     property_unknown
     range_backwards
+    repeat_longer_than_bolt
     return_and_projection_differ
     rod_and_board
     rod_sags
@@ -331,6 +348,7 @@ codes! {
     thickness_missing
     too_many_arguments
     too_many_corners
+    too_many_flaws
     too_many_mistakes
     too_many_pieces
     too_many_pleats

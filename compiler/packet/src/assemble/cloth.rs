@@ -4,15 +4,15 @@ use std::collections::BTreeSet;
 
 use pelmet_bolt::{BoltUsed as BoltMade, Corner, Outline, Placed, Section};
 use pelmet_measure::{Length, Money};
-use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Repeat, Way};
+use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Railroad, Repeat, Way};
 
 use super::printer::{Printer, cost, money};
 use super::reckoning::Reckoning;
 use super::{number, ordinal, piece, sections};
 use crate::lay::{CutPiece, LaidCloth};
 use crate::packet::{
-    Amount, Band, BoltUsed, Cloth, Measure, PlacedCorner, PlacedPiece, Price, PrintRepeat,
-    RepeatMatch, WayUp,
+    Amount, Band, BoltUsed, Cloth, Flaw, Measure, PiecesAlong, PlacedCorner, PlacedPiece, Price,
+    PrintRepeat, RepeatMatch, WayCompared, WayUp,
 };
 
 /// Every cloth that something is cut from, by name.
@@ -44,20 +44,22 @@ pub(crate) fn cost_of_all(job: &Job, laid: &[LaidCloth], printer: &Printer<'_>) 
 
 fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) -> Cloth {
     let layout = &laid.layout;
-    let cost = fabric
-        .price
-        .as_ref()
-        .and_then(|price| cost(price, layout.bought));
+    let cost = |length: Length| {
+        let money = cost(fabric.price.as_ref()?, length)?;
+        Some(printer.amount(money))
+    };
+    let by_rule = layout
+        .rule_of_thumb
+        .round_up_to(printer.style.buying_step());
     Cloth {
         name: fabric.name.clone(),
         width: printer.plain(fabric.width),
         usable_width: printer.plain(fabric.usable_width()),
         repeat: fabric.repeat.map(|repeat| print_repeat(repeat, printer)),
         print_line: laid.to_lay.print_line.map(|line| printer.mark(line)),
-        way_up: match fabric.way {
-            Way::OneWay => WayUp::OneWay,
-            Way::Any => WayUp::Any,
-        },
+        print_line_across: print_line_across(fabric, laid).map(|line| printer.mark(line)),
+        flaws: flaws(&laid.to_lay.cloth, printer),
+        way_up: fabric.way.into(),
         piece_count: number(layout.placed.len()),
         exact: printer.cut(layout.exact),
         bought: printer.bolt(layout.bought),
@@ -67,11 +69,29 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
         search_stopped: layout.stopped_early,
         bolts: bolts(&layout.bolts, printer),
         price: fabric.price.as_ref().map(|stated| price(stated, printer)),
-        cost: cost.map(|money| printer.amount(money)),
+        cost: cost(layout.bought),
+        exact_cost: cost(layout.exact),
+        rule_of_thumb_cost: cost(by_rule),
+        at_least_cost: cost(layout.at_least),
+        ways_compared: ways_compared(fabric, laid, printer),
         sections: sections::sections(laid, printer),
         placed: placed_pieces(job, laid, printer),
         bands: bands(laid, printer),
     }
+}
+
+fn ways_compared(fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<WayCompared> {
+    let way = |way: &crate::WayCompared| WayCompared {
+        along: way.railroad.into(),
+        bought: printer.bolt(way.bought),
+        cost: fabric
+            .price
+            .as_ref()
+            .and_then(|price| cost(price, way.bought))
+            .map(|money| printer.amount(money)),
+        is_used: way.railroad == fabric.railroad,
+    };
+    laid.ways.iter().map(way).collect()
 }
 
 fn bolts(used: &[BoltMade], printer: &Printer<'_>) -> Vec<BoltUsed> {
@@ -85,7 +105,50 @@ fn bolts(used: &[BoltMade], printer: &Printer<'_>) -> Vec<BoltUsed> {
         .collect()
 }
 
-fn print_repeat(repeat: Repeat, printer: &Printer<'_>) -> PrintRepeat {
+/// The first line of the print across the bolt within the usable width, where it holds a piece.
+fn print_line_across(fabric: &Fabric, laid: &LaidCloth) -> Option<Length> {
+    let mut cuts = laid.to_lay.cuts.iter();
+    cuts.find(|cut| cut.piece.phase_across.is_some())?;
+    let across = fabric.repeat?.across?;
+    let line = fabric.print_line_across();
+    Some(line - line.round_down_to(across))
+}
+
+/// The flaws between the selvages, in their order along the bolts.
+fn flaws(cloth: &pelmet_bolt::Cloth, printer: &Printer<'_>) -> Vec<Flaw> {
+    let mut in_order = cloth.flaws.clone();
+    in_order.sort_unstable();
+    let flaw = |flaw: &pelmet_bolt::Flaw| Flaw {
+        bolt: flaw.bolt.saturating_add(1),
+        from: printer.mark(flaw.from),
+        to: printer.mark(flaw.to),
+        left: printer.mark(flaw.left),
+        right: printer.mark(flaw.right),
+        whole_width: flaw.left.is_zero() && flaw.right == cloth.usable_width,
+    };
+    in_order.iter().map(flaw).collect()
+}
+
+impl From<Way> for WayUp {
+    fn from(way: Way) -> Self {
+        match way {
+            Way::OneWay => Self::OneWay,
+            Way::Any => Self::Any,
+        }
+    }
+}
+
+impl From<Railroad> for PiecesAlong {
+    fn from(railroad: Railroad) -> Self {
+        match railroad {
+            Railroad::Never => Self::None,
+            Railroad::WhereTooWide | Railroad::WhereItSaves => Self::TooWide,
+            Railroad::Always => Self::AllThatFit,
+        }
+    }
+}
+
+pub(crate) fn print_repeat(repeat: Repeat, printer: &Printer<'_>) -> PrintRepeat {
     PrintRepeat {
         along: repeat.along.map(|along| printer.plain(along)),
         across: repeat.across.map(|across| printer.plain(across)),
@@ -141,12 +204,33 @@ fn placed_pieces(job: &Job, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Plac
             let cut = laid.to_lay.cuts.get(placed.piece)?;
             let sections = &laid.layout.sections;
             let piece = placed_piece(job, ordinal(index), (placed, cut), sections, printer)?;
+            let (across, along) = print_held(job, laid, placed, cut);
             Some(PlacedPiece {
                 nested: nested.contains(&index),
+                print_across: across.map(|place| printer.mark(place)),
+                print_along: along.map(|place| printer.mark(place)),
                 ..piece
             })
         })
         .collect()
+}
+
+/// Where on the bolt a piece is held by the print, across and along.
+fn print_held(
+    job: &Job,
+    laid: &LaidCloth,
+    placed: &Placed,
+    cut: &CutPiece,
+) -> (Option<Length>, Option<Length>) {
+    let fabric = job.fabrics.get(laid.to_lay.fabric);
+    let line_across = fabric.map_or(Length::ZERO, Fabric::print_line_across);
+    let line_along = laid.to_lay.print_line.unwrap_or_default();
+    let across = cut.piece.phase_across;
+    let along = cut.piece.phase_along;
+    (
+        across.map(|phase| placed.across + phase + line_across),
+        along.map(|phase| placed.along + phase + line_along),
+    )
 }
 
 /// Where the corners of an outline lie on the bolt.
@@ -226,6 +310,8 @@ fn placed_piece(
         railroaded: cut.railroaded,
         nested: false,
         outline: placed_outline(placed, cut, printer),
+        print_across: None,
+        print_along: None,
         fold_at: mark(fold_at),
         middle_at: mark(middle_at),
     })

@@ -30,6 +30,7 @@ use pelmet_workroom::{Job, PanelMade, PanelOrder, Work};
 
 use crate::lay::LaidCloth;
 use crate::packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
+pub(crate) use cloth::print_repeat;
 pub(crate) use printer::{Printer, cost};
 pub(crate) use quote::quoted;
 

@@ -48,7 +48,12 @@ pub(crate) fn lay_all(
                 }
                 Ok(layout) => {
                     found.extend(cloth.faulty(&to_lay.faults(&layout)));
-                    Some(LaidCloth { to_lay, layout })
+                    let ways = Vec::new();
+                    Some(LaidCloth {
+                        to_lay,
+                        layout,
+                        ways,
+                    })
                 }
             }
         })

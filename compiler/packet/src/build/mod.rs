@@ -1,6 +1,7 @@
 //! From a design's text to its packet.
 
 mod broken;
+mod cloths;
 mod expected;
 mod judge;
 mod layout;
@@ -14,8 +15,10 @@ use pelmet_workroom::{Work, work};
 use crate::lay::LaidCloth;
 use crate::packet::Expectation;
 use crate::watch::{Watch, unwatched};
+use crate::ways::settle_ways;
 use crate::{Packet, Parts, assemble};
 use broken::Broken;
+pub use cloths::{ASKED_FOR, ClothsAsked, ClothsCompared, compare_cloths};
 use judge::Judge;
 use told_once::told_once;
 
@@ -134,14 +137,18 @@ fn up_to_limit(mut diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
 
 /// Does all that follows from a resolved design; nothing where anything found is an error.
 fn answer(
-    design: Design,
+    mut design: Design,
     purpose: Purpose,
     watch: &mut Watch<'_>,
     found: &mut Vec<Diagnostic>,
 ) -> Option<Answer> {
+    let ways = settle_ways(&mut design);
     let (work, findings) = work(&design.job);
     found.extend(told_once(&design, &findings));
-    let laid = layout::lay_all(&design, &work, purpose, watch, found);
+    let mut laid = layout::lay_all(&design, &work, purpose, watch, found);
+    for cloth in &mut laid {
+        cloth.ways = ways.get(cloth.to_lay.fabric).cloned().unwrap_or_default();
+    }
     let broken = Broken::of(&design, &findings, found);
     let expectations = Judge {
         design: &design,

@@ -19,8 +19,14 @@ pub struct Cloth {
     /// How far from the cut end of each bolt the part of the print must lie that is held: the motif's
     /// centre, or what is to hang at the heading line. Nothing where no print is held.
     pub print_line: Option<Measure>,
+    /// Where a line of the print lies across the bolt, from the left end of the usable width: the first
+    /// of those that come round across. Nothing where the print holds no piece across.
+    pub print_line_across: Option<Measure>,
     /// Which ways up a piece may lie.
     pub way_up: WayUp,
+    /// What must be cut around, in the order along the bolts.
+    #[serde(default)]
+    pub flaws: Vec<Flaw>,
     /// How many pieces are cut from it; each strip of a joined piece counts.
     pub piece_count: u32,
     /// Where the last piece ends: the length this layout uses.
@@ -42,6 +48,15 @@ pub struct Cloth {
     pub price: Option<Price>,
     /// What the bought length costs.
     pub cost: Option<Amount>,
+    /// What the exact length would cost, were it sold so.
+    pub exact_cost: Option<Amount>,
+    /// What the rule of thumb would cost.
+    pub rule_of_thumb_cost: Option<Amount>,
+    /// What the length that no layout can beat would cost, were it sold so.
+    pub at_least_cost: Option<Amount>,
+    /// The ways to lay it that were compared, where the design leaves that to what saves.
+    #[serde(default)]
+    pub ways_compared: Vec<WayCompared>,
     /// Which stretches of the bolts are folded on the table for pieces cut on the fold, and which lie
     /// open, in order; none where no piece is cut on the fold.
     pub sections: Vec<Section>,
@@ -60,6 +75,48 @@ pub struct BoltUsed {
     pub exact: Measure,
     /// The length to buy of it.
     pub bought: Measure,
+}
+
+/// A part of a bolt that no piece lies on.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct Flaw {
+    /// The bolt, from 1.
+    pub bolt: u32,
+    /// Where it begins, from the cut end of the bolt.
+    pub from: Measure,
+    /// Where it ends, from the cut end of the bolt.
+    pub to: Measure,
+    /// Its left edge, from the left end of the usable width.
+    pub left: Measure,
+    /// Its right edge, from the left end of the usable width.
+    pub right: Measure,
+    /// Whether it reaches across the whole usable width.
+    pub whole_width: bool,
+}
+
+/// A way to lay a cloth, and what it buys.
+#[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
+pub struct WayCompared {
+    /// Which pieces lie along the cloth.
+    pub along: PiecesAlong,
+    /// The length to buy.
+    pub bought: Measure,
+    /// What that costs.
+    pub cost: Option<Amount>,
+    /// Whether the cloth is laid so.
+    pub is_used: bool,
+}
+
+/// Which pieces lie along the cloth, their own width running with the bolt's length.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
+#[serde(rename_all = "snake_case")]
+pub enum PiecesAlong {
+    /// None; what is too wide is joined.
+    None,
+    /// Those that are too wide for the cloth and not too long to lie along it.
+    TooWide,
+    /// All that are not too long for it.
+    AllThatFit,
 }
 
 /// The period of a print.
@@ -143,6 +200,10 @@ pub struct PlacedPiece {
     /// The corners of its outline where it lies; none for a rectangle. Its straight sides stay within
     /// 0.1 mm of the line that is cut.
     pub outline: Vec<PlacedCorner>,
+    /// Where across it the print is held, from the left end of the usable width.
+    pub print_across: Option<Measure>,
+    /// Where along it the print is held, from the cut end of the bolt.
+    pub print_along: Option<Measure>,
     /// Where the cloth is folded, from the left end of the usable width, for a piece that is cut
     /// from doubled cloth.
     pub fold_at: Option<Measure>,

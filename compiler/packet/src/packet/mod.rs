@@ -3,6 +3,7 @@
 mod amounts;
 mod band;
 mod cloth;
+mod comparison;
 mod folded;
 mod mark;
 mod mitre;
@@ -19,9 +20,10 @@ mod window;
 pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
 pub use band::{BandEdge, BandSeam, EdgeBand};
 pub use cloth::{
-    Band, BoltUsed, Cloth, Fold, PlacedCorner, PlacedPiece, Price, PrintRepeat, RepeatMatch,
-    Section, WayUp,
+    Band, BoltUsed, Cloth, Flaw, Fold, PiecesAlong, PlacedCorner, PlacedPiece, Price, PrintRepeat,
+    RepeatMatch, Section, WayCompared, WayUp,
 };
+pub use comparison::{ClothCompared, ClothComparison, ClothTaken, ClothTrial};
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
 pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
 pub use mitre::{Mitre, MitrePlace, MitrePoint};

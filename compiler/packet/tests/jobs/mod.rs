@@ -13,8 +13,8 @@ use pelmet_workroom::{
     Allowance, Board, Cut, EdgeAllowances, Fabric, FastenerOrder, Finding, FinishedOrder,
     FoldPlace, Heading, Job, LayerMaking, Making, MakingNotions, Match, Matter, Motif, Outline,
     OutlineStep, PanelOrder, PieceMatter, PleatKind, PleatOrder, PleatRule, PleatStep, Price,
-    Proportion, Ranged, Repeat, Rod, Start, StepKind, Support, TapeOrder, TowardOrder, Way,
-    WidthOrder, WindowOrder, Work, work,
+    Proportion, Railroad, Ranged, Repeat, Rod, Start, StepKind, Support, TapeOrder, TowardOrder,
+    Way, WidthOrder, WindowOrder, Work, work,
 };
 
 /// A job with what is needed to print it.
@@ -41,7 +41,11 @@ impl Ordered {
                     .lay(1, &mut |_| ControlFlow::Continue(()))
                     .expect("the pieces of a test job can be laid");
                 assert_eq!(to_lay.faults(&layout), []);
-                LaidCloth { to_lay, layout }
+                LaidCloth {
+                    to_lay,
+                    layout,
+                    ways: vec![],
+                }
             })
             .collect();
         (work, laid)
@@ -125,7 +129,9 @@ fn kelp_stripe() -> Fabric {
             matching: Match::Straight,
         }),
         way: Way::OneWay,
-        railroad: false,
+        railroad: Railroad::Never,
+        print_begins: None,
+        flaws: vec![],
         shear_gap: inches(1, 4),
         bolt_length: None,
         shrinkage: Ratio::new(0, 1),
@@ -343,7 +349,9 @@ fn toile() -> Fabric {
             matching: Match::Straight,
         }),
         way: Way::OneWay,
-        railroad: false,
+        railroad: Railroad::Never,
+        print_begins: None,
+        flaws: vec![],
         shear_gap: Length::ZERO,
         bolt_length: Some(mm(5000)),
         shrinkage: Ratio::new(3, 100),

@@ -17,7 +17,20 @@ pub(crate) fn below(shape: &[Point], height: f64) -> Vec<Point> {
         .collect()
 }
 
-fn crossing(from: Point, to: Point, height: f64) -> Point {
+/// What of a closed shape lies at a height or above it.
+pub(crate) fn above(shape: &[Point], height: f64) -> Vec<Point> {
+    let over = |points: &[Point]| -> Vec<Point> {
+        let turned = points.iter().map(|point| Point {
+            y: -point.y,
+            ..*point
+        });
+        turned.collect()
+    };
+    over(&below(&over(shape), -height))
+}
+
+/// Where a side meets a height between its ends.
+pub(crate) fn crossing(from: Point, to: Point, height: f64) -> Point {
     let part = (height - from.y) / (to.y - from.y);
     Point {
         x: from.x + (to.x - from.x) * part,

@@ -33,8 +33,11 @@ const HAIRLINE: f64 = 0.13;
 pub(crate) fn look(line: Line) -> Look {
     match line {
         Line::Waste => filled(0xec, solid(HAIRLINE)),
+        Line::Flaw => drawn(solid(0.3)),
         Line::Selvage => filled(0xc9, solid(HAIRLINE)),
         Line::Cut => filled(WHITE, solid(0.45)),
+        Line::Piece => area(WHITE),
+        Line::Print => drawn(solid(0.4)),
         Line::Face => filled(WHITE, solid(THIN)),
         Line::Lining => filled(0xbd, solid(THIN)),
         Line::Opening => filled(0xf2, dashed(0.35, &[1.6, 1.0])),

@@ -7,6 +7,7 @@ mod clip;
 mod dimension;
 mod elevation;
 mod folding;
+mod hatch;
 mod inside;
 mod labels;
 mod layout;
@@ -30,10 +31,6 @@ pub(crate) use scale::{PAGE_HEIGHT, PAGE_WIDTH, Scale};
 pub(crate) use svg::{inline, style, svg};
 
 use pelmet_lettering::Weight;
-use pelmet_packet::packet::Measure;
-
-/// How many millimetres of cloth one millimetre of a drawing shows.
-pub(crate) const SCALE: f64 = 10.0;
 
 /// A drawing on a paper of its own.
 #[derive(Clone, PartialEq, Debug)]
@@ -92,10 +89,16 @@ pub(crate) struct Point {
 pub(crate) enum Line {
     /// An area of cloth that no piece uses.
     Waste,
+    /// A flaw, which no piece may use.
+    Flaw,
     /// The woven edges, which no piece may use.
     Selvage,
     /// Where the shears go.
     Cut,
+    /// The cloth of a piece of which only a part is seen.
+    Piece,
+    /// Where in a piece the part of the print lies that is held.
+    Print,
     /// Where cloth is sewn; of a hem, its finished edge.
     Sewn,
     /// The middle of a panel or a piece.
@@ -148,8 +151,11 @@ impl Line {
     /// Every kind of line.
     pub(crate) const ALL: &[Self] = &[
         Self::Waste,
+        Self::Flaw,
         Self::Selvage,
         Self::Cut,
+        Self::Piece,
+        Self::Print,
         Self::Sewn,
         Self::Centre,
         Self::Fold,
@@ -244,27 +250,41 @@ impl Drawing {
     ) -> f64 {
         let mut y = first.y;
         for (line, meaning) in meanings {
-            let (from, to) = (at(first.x, y - 2.0), at(first.x + 10.0, y));
-            if look(line).fill.is_some() {
-                self.shape(line, rectangle(from, to));
-            } else {
-                let y = y - 1.0;
-                self.line(line, [at(from.x, y), at(to.x, y)]);
-                if line == Line::Move {
-                    self.line(
-                        line,
-                        [
-                            at(to.x - 1.4, y - 0.8),
-                            at(to.x, y),
-                            at(to.x - 1.4, y + 0.8),
-                        ],
-                    );
-                }
-            }
+            self.sample(line, at(first.x, y - 2.0), at(first.x + 10.0, y));
             self.words(at(first.x + 13.0, y), Align::Left, Size::Small, meaning);
             y += Size::Small.millimetres() * 1.6;
         }
         y
+    }
+
+    /// A sample of a line within a rectangle, by its left upper and right lower corner.
+    fn sample(&mut self, line: Line, near: Point, far: Point) {
+        let y = near.y + 1.0;
+        match line {
+            Line::Flaw => {
+                self.shape(line, rectangle(near, far));
+                for stroke in hatch::hatch(near, far, 2.0) {
+                    self.line(line, stroke);
+                }
+            }
+            Line::Print => {
+                let x = (near.x + far.x) / 2.0;
+                self.line(line, [at(x - 2.0, y), at(x + 2.0, y)]);
+                self.line(line, [at(x, y - 2.0), at(x, y + 2.0)]);
+            }
+            _ if look(line).fill.is_some() => self.shape(line, rectangle(near, far)),
+            _ => {
+                self.line(line, [at(near.x, y), at(far.x, y)]);
+                if line == Line::Move {
+                    let barbs = [
+                        at(far.x - 1.4, y - 0.8),
+                        at(far.x, y),
+                        at(far.x - 1.4, y + 0.8),
+                    ];
+                    self.line(line, barbs);
+                }
+            }
+        }
     }
 
     fn path(&mut self, line: Line, points: impl IntoIterator<Item = Point>, closed: bool) {
@@ -285,11 +305,6 @@ pub(crate) fn rectangle(one: Point, other: Point) -> [Point; 4] {
 
 pub(crate) fn at(x: f64, y: f64) -> Point {
     Point { x, y }
-}
-
-/// A length of cloth on the paper.
-pub(crate) fn paper(length: &Measure) -> f64 {
-    length.mm / SCALE
 }
 
 /// Whether words of this size have room in a width.
@@ -362,7 +377,7 @@ pub(crate) mod tests {
     pub(crate) fn drawings() -> Vec<Drawing> {
         let drawn = |packet: Packet| {
             let windows: Vec<Drawing> = packet.windows.iter().map(elevation).collect();
-            let cloths: Vec<Drawing> = packet.cloths.iter().map(layout).collect();
+            let cloths: Vec<Drawing> = packet.cloths.iter().flat_map(layout).collect();
             let panels = || packet.windows.iter().flat_map(|window| &window.panels);
             let foldings: Vec<Drawing> = panels().flat_map(folding).collect();
             let pieces = panels().flat_map(|panel| panel.pieces.iter().map(move |it| (panel, it)));

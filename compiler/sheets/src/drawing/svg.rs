@@ -107,8 +107,11 @@ fn element_markup(element: &Element) -> Markup {
 fn class(line: Line) -> &'static str {
     match line {
         Line::Waste => "waste",
+        Line::Flaw => "flaw",
         Line::Selvage => "selvage",
         Line::Cut => "cut",
+        Line::Piece => "piece",
+        Line::Print => "print",
         Line::Sewn => "sewn",
         Line::Centre => "centre",
         Line::Fold => "fold",

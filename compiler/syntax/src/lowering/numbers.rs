@@ -12,6 +12,7 @@ use crate::grammar::Rule;
 use crate::tree::{Number, TermKind};
 
 const INCHES_IN_A_FOOT: i128 = 12;
+const INCHES_IN_A_YARD: i128 = 36;
 
 /// Why an amount cannot be had.
 enum Trouble {
@@ -45,7 +46,7 @@ impl Lowering<'_, '_> {
         }
     }
 
-    /// Of two amounts the first counts feet and the second inches.
+    /// Of two amounts the first counts feet or yards and the second inches.
     fn read_number(&mut self, pair: Pair<'_, Rule>) -> Result<Number, Trouble> {
         let mut number = Number {
             amount: Ratio::zero(),
@@ -53,7 +54,11 @@ impl Lowering<'_, '_> {
         };
         for part in pair.into_inner() {
             if part.as_rule() == Rule::amount {
-                let whole = scaled(number.amount, INCHES_IN_A_FOOT)?;
+                let inches = match number.unit {
+                    Some((Unit::Yard, _)) => INCHES_IN_A_YARD,
+                    _ => INCHES_IN_A_FOOT,
+                };
+                let whole = scaled(number.amount, inches)?;
                 let place = self.place(&part);
                 number.amount = sum(whole, self.amount(part, place)?)?;
             } else {

@@ -3,7 +3,7 @@
 use pelmet_measure::Length;
 use pelmet_workroom::{
     Cut, Fabric, JoinedWidths, LEAST_PART, Layer, MAXIMUM_WIDTHS, Matter, PanelOrder, Piece,
-    PieceMatter, Seam, strips_needed,
+    PieceMatter, Railroad, Seam, strips_needed,
 };
 
 use crate::sample::{
@@ -149,7 +149,7 @@ fn a_piece_that_fits_is_cut_in_one_and_railroading_avoids_joins() {
         (inches(53), None, false)
     );
     let along = Fabric {
-        railroad: true,
+        railroad: Railroad::WhereTooWide,
         ..cloth()
     };
     let (piece, _) = face(&wide(inches(90)), &along);

@@ -3,7 +3,7 @@
 use pelmet_measure::{Area, Length};
 use pelmet_workroom::{
     Cut, Fabric, Heading, Layer, MakingMatter, Match, Matter, Motif, Outline, OutlineStep,
-    PanelOrder, Piece, PieceMatter, Point, Proportion, Repeat,
+    PanelOrder, Piece, PieceMatter, Point, Proportion, Railroad, Repeat,
 };
 
 use crate::sample::{
@@ -192,7 +192,7 @@ fn a_piece_longer_than_the_bolt_is_reported() {
     let mut wide = panel();
     wide.width = crate::sample::exactly(inches(80));
     let along = Fabric {
-        railroad: true,
+        railroad: Railroad::WhereTooWide,
         ..bolt(60)
     };
     assert_eq!(alone(&wide, &along).1, [Matter::Piece(longer(81, 60))]);

@@ -6,8 +6,8 @@ use pelmet_measure::{Length, Ratio};
 use pelmet_workroom::{
     Allowance, ArcOrder, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, LayerMaking,
     Making, MakingNotions, Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind,
-    PleatOrder, PleatRule, PleatStep, Proportion, Ranged, Rod, ScallopNumber, Start, StepKind,
-    Support, TowardOrder, Way, WidthOrder, WindowMade, WindowOrder, work,
+    PleatOrder, PleatRule, PleatStep, Proportion, Railroad, Ranged, Rod, ScallopNumber, Start,
+    StepKind, Support, TowardOrder, Way, WidthOrder, WindowMade, WindowOrder, work,
 };
 
 pub fn inches(whole: i64) -> Length {
@@ -34,7 +34,9 @@ pub fn cloth() -> Fabric {
         selvage: eighths(4),
         repeat: None,
         way: Way::Any,
-        railroad: false,
+        railroad: Railroad::Never,
+        print_begins: None,
+        flaws: vec![],
         shear_gap: Length::ZERO,
         bolt_length: None,
         shrinkage: ratio(0, 1),

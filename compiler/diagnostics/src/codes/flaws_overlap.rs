@@ -1,0 +1,33 @@
+//! Two flaws on one part of the cloth.
+
+use crate::{Code, Diagnostic, Example, Severity, Span};
+
+/// Two flaws on one part of the cloth.
+pub const CODE: Code = Code {
+    slug: "flaws-overlap",
+    severity: Severity::Error,
+    page: "\
+Two flaws of a cloth lie partly in the same place. Each stretch is left out once; where two are
+stated for one place, one of them is probably measured or written wrongly, or said twice.
+
+Correct the place of one, or write both as one flaw.
+",
+    failing: Example::Text(
+        "\
+fabric calico { width: 45 in, flaws: 3 yd to 3 yd 8 in, 3 yd 4 in to 4 yd }
+",
+    ),
+    mend: Example::Text(
+        "\
+fabric calico { width: 45 in, flaws: 3 yd to 4 yd }
+",
+    ),
+};
+
+/// The flaw at `span` has cloth in common with the one at `other`.
+pub fn flaws_overlap(span: Span, other: Span) -> Diagnostic {
+    CODE.report("two flaws lie on the same part of the cloth")
+        .label(span, "this one")
+        .label(other, "and this one")
+        .help("write both as one flaw, or correct the place of one")
+}
