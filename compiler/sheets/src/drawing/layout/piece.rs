@@ -56,13 +56,30 @@ pub(super) fn tell_piece(drawn: &DrawnPiece<'_>, (top, end): (f64, f64), drawing
     let (width, length) = (drawn.far.x - drawn.near.x, to - from);
     let middle = drawn.near.x + width / 2.0;
     mark_print(drawn, (top, end), drawing);
-    let (from, to) = clear_of_print(drawn, (from, to));
+    let (upper, lower) = within(&drawn.outline, middle).unwrap_or((from, to));
+    let (from, to) = clear_of_print(drawn, (upper.max(from), lower.min(to)));
     let place = at(middle, (from + to) / 2.0);
     name(drawn.piece, place, (width, to - from), drawing);
     if length > 14.0 && width > 6.0 {
         let head = drawn.near.y.max(top);
         arrow(drawn.piece, middle, (head + 2.0, head + 7.0), drawing);
     }
+}
+
+/// The longest part of an upright line that lies within an outline, by its ends.
+fn within(outline: &[Point], x: f64) -> Option<(f64, f64)> {
+    let sides = outline.iter().zip(outline.iter().cycle().skip(1));
+    let crosses = |(one, other): &(&Point, &Point)| (one.x <= x) != (other.x <= x);
+    let height = |(one, other): (&Point, &Point)| {
+        one.y + (other.y - one.y) * (x - one.x) / (other.x - one.x)
+    };
+    let mut heights: Vec<f64> = sides.filter(crosses).map(height).collect();
+    heights.sort_by(f64::total_cmp);
+    let parts = heights.chunks_exact(2).filter_map(|part| match part {
+        [upper, lower] => Some((*upper, *lower)),
+        _ => None,
+    });
+    parts.max_by(|one, other| (one.1 - one.0).total_cmp(&(other.1 - other.0)))
 }
 
 /// The longer part of a piece above or below the line on which the print is held, where words do not
@@ -196,4 +213,28 @@ fn arrow(piece: &PlacedPiece, x: f64, (top, foot): (f64, f64), drawing: &mut Dra
         )
     };
     drawing.line(Line::Top, [barb(1.0), to, barb(-1.0)]);
+}
+
+#[cfg(test)]
+mod tests {
+    use super::within;
+    use crate::drawing::at;
+
+    /// A piece with a foot at each side and a low bridge between them.
+    #[test]
+    fn words_stand_where_the_piece_is_longest_in_its_middle() {
+        let bridge = [
+            at(0.0, 0.0),
+            at(10.0, 0.0),
+            at(10.0, 30.0),
+            at(8.0, 30.0),
+            at(8.0, 4.0),
+            at(2.0, 4.0),
+            at(2.0, 30.0),
+            at(0.0, 30.0),
+        ];
+        assert_eq!(within(&bridge, 5.0), Some((0.0, 4.0)));
+        assert_eq!(within(&bridge, 9.0), Some((0.0, 30.0)));
+        assert_eq!(within(&bridge, 11.0), None);
+    }
 }
