@@ -1,11 +1,8 @@
 //! What to check: the row, the hang, the folds, and what the design expects and warns of.
 
 use pelmet_packet::Packet;
-use pelmet_packet::packet::{
-    Note, Panel, Pleat, PleatKind, Row, Support, SupportKind, Warning, Window,
-};
+use pelmet_packet::packet::{Note, Panel, Pleat, PleatKind, Row, SupportKind, Warning, Window};
 
-use crate::drawing;
 use crate::folding_chart;
 use crate::page::Page;
 use crate::parts::each_window;
@@ -36,13 +33,8 @@ fn print_list<'a, T: 'a>(
 }
 
 fn print_window(window: &Window, page: &mut Page) {
-    page.paragraph(&format!(
-        "{}{}",
-        hangs_from(&window.support),
-        opening(window)
-    ));
+    page.paragraph(&hangs_from(window));
     page.blank();
-    page.drawing(drawing::elevation(window));
     for line in row(&window.row) {
         page.item(&line);
     }
@@ -51,7 +43,9 @@ fn print_window(window: &Window, page: &mut Page) {
     }
 }
 
-fn hangs_from(support: &Support) -> String {
+/// What the panels of a window hang from, and its opening.
+pub(crate) fn hangs_from(window: &Window) -> String {
+    let support = &window.support;
     let kind = match support.kind {
         SupportKind::Rod => "rod",
         SupportKind::Board => "board",
@@ -65,11 +59,12 @@ fn hangs_from(support: &Support) -> String {
         .as_ref()
         .map(|of| format!(", {} off the wall", of.text));
     format!(
-        "Hangs from {kind} {}, {} long{}{}.",
+        "Hangs from {kind} {}, {} long{}{}.{}",
         support.name,
         support.length.text,
         diameter.unwrap_or_default(),
         projection.unwrap_or_default(),
+        opening(window),
     )
 }
 

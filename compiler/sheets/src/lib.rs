@@ -12,6 +12,7 @@ mod cut_sheet;
 mod data;
 mod drawing;
 mod dxf;
+mod elevation;
 mod files;
 mod folding_chart;
 mod fractions;
@@ -48,7 +49,8 @@ use pelmet_packet::Packet;
 use pelmet_packet::packet::{Cloth, ClothComparison, Panel};
 
 /// Every sheet, in the order the work is done.
-pub const ALL: [SheetKind; 10] = [
+pub const ALL: [SheetKind; 11] = [
+    SheetKind::Elevation,
     SheetKind::Yardage,
     SheetKind::Notions,
     SheetKind::Quote,
@@ -88,6 +90,7 @@ fn blocks(packet: &Packet, kind: SheetKind) -> Page {
     let mut page = Page::default();
     page.title(&format!("{}: {}", title(kind), packet.title));
     match kind {
+        SheetKind::Elevation => elevation::print(packet, &mut page),
         SheetKind::Yardage => yardage::print(packet, &mut page),
         SheetKind::Quote => quote::print(packet, &mut page),
         SheetKind::Notions => notions::print(packet, &mut page),
@@ -106,6 +109,7 @@ fn blocks(packet: &Packet, kind: SheetKind) -> Page {
 /// What a sheet is called.
 pub fn title(kind: SheetKind) -> &'static str {
     match kind {
+        SheetKind::Elevation => "Elevation",
         SheetKind::Yardage => "Yardage",
         SheetKind::Quote => "Quote",
         SheetKind::Notions => "Tape and fasteners",
@@ -122,6 +126,7 @@ pub fn title(kind: SheetKind) -> &'static str {
 /// The word a sheet is chosen by, and the end of its address on a page: its title, made one word.
 pub fn word(kind: SheetKind) -> &'static str {
     match kind {
+        SheetKind::Elevation => "elevation",
         SheetKind::Yardage => "yardage",
         SheetKind::Quote => "quote",
         SheetKind::Notions => "tape-and-fasteners",

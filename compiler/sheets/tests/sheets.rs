@@ -46,6 +46,7 @@ fn winter_garden() -> Packet {
 fn the_sheets_of_the_reading_room() {
     let packet = reading_room();
     for (name, kind) in [
+        ("elevation", SheetKind::Elevation),
         ("yardage", SheetKind::Yardage),
         ("notions", SheetKind::Notions),
         ("cut-sheet", SheetKind::CutSheet),

@@ -51,6 +51,8 @@ pub struct Caution {
 #[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum SheetKind {
+    /// How each window looks from the room.
+    Elevation,
     /// What to buy and how to lay it out.
     Yardage,
     /// Tape and fasteners.

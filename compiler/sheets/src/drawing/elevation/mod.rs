@@ -12,6 +12,7 @@ use pelmet_packet::packet::{Panel, Row, RowPanel, SupportKind, Window};
 use super::{
     Align, Drawing, Line, PAGE_HEIGHT, PAGE_WIDTH, Scale, Size, at, dimension, fits, rectangle,
 };
+use crate::elevation::sizes;
 use hung::Hung;
 
 /// What is left free around the row.
@@ -251,27 +252,10 @@ impl<'a> Front<'a> {
 
 /// A panel in words.
 fn told(panel: &Panel) -> String {
-    let bands: Vec<String> = panel
-        .bands
-        .iter()
-        .map(|band| {
-            format!(
-                ", band {} deep {}",
-                band.depth.text,
-                crate::words::band(band.edge)
-            )
-        })
-        .collect();
     let drawn = if panel.folded.is_none() {
         ", drawn without its folds"
     } else {
         ""
     };
-    format!(
-        "{}: {} wide, drop {}{}{drawn}",
-        panel.name,
-        panel.finished_width.text,
-        panel.drop.text,
-        bands.concat()
-    )
+    format!("{}{drawn}", sizes(panel))
 }
