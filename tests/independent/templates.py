@@ -218,13 +218,21 @@ def check_stick(pages, title, packet):
                 folds.add(points[0][0] + offset)
             if look == CUT and upright and left is None:
                 left = points[0][0] + offset
-    names = title.split(": ", 1)[1].rsplit(", ", 1)
-    window = next(it for it in packet["windows"] if len(names) == 1 or it["name"] == names[1].split(" and ")[0])
-    panel = next(it for it in window["panels"] if it["name"] == names[0])
-    wanted = [mark["from_left"]["mm"] for mark in panel["marks"] if mark["kind"] == "fold"]
-    off = [min(abs(fold - left - place) for fold in folds) for place in wanted]
-    if not wanted or max(off) > MOST:
+    # A title names its panel, and windows only where there are few.
+    panels = [panel for window in packet["windows"] for panel in window["panels"]]
+    panels = [panel for panel in panels if re.match(rf"Story stick \d+: {re.escape(panel['name'])}(, |$)", title)]
+    off = [off_by(panel, [fold - left for fold in folds]) for panel in panels]
+    if not off or min(off) > MOST:
         yield f"{title}: folds are off by {off}"
+
+
+def off_by(panel, folds):
+    """How far a fold of the mark list of a panel is off at most."""
+    wanted = [mark["from_left"]["mm"] for mark in panel["marks"] if mark["kind"] == "fold"]
+    # Both ways, so that neither has a fold that the other lacks; stitched pleats have none.
+    each = [min((abs(fold - place) for fold in folds), default=math.inf) for place in wanted]
+    back = [min((abs(fold - place) for place in wanted), default=math.inf) for fold in folds]
+    return max([0.0, *each, *back])
 
 
 def is_level(points, length):
