@@ -129,15 +129,28 @@ pub(crate) fn bring_to_edges(cloth: &Cloth, pieces: &[Piece], placed: &mut [Plac
     if !pieces.iter().any(|piece| piece.on_fold) {
         return;
     }
-    for band in bands(pieces, placed) {
-        if is_free_row(cloth, pieces, placed, &band) {
-            for (index, across) in at_edges(cloth, pieces, placed, &band) {
+    let bands = bands(pieces, placed);
+    for (index, band) in bands.iter().enumerate() {
+        let before = index.checked_sub(1).and_then(|before| bands.get(before));
+        let after = bands.get(index.saturating_add(1));
+        if keeps_its_gap(cloth, before, Some(band))
+            && keeps_its_gap(cloth, Some(band), after)
+            && is_free_row(cloth, pieces, placed, band)
+        {
+            for (index, across) in at_edges(cloth, pieces, placed, band) {
                 if let Some(it) = placed.get_mut(index) {
                     it.across = across;
                 }
             }
         }
     }
+}
+
+/// Whether two bands lie so far apart that every piece of one keeps the gap to every piece of the
+/// other, wherever they lie across: pieces that lie apart across may come nearer along.
+fn keeps_its_gap(cloth: &Cloth, one: Option<&Band>, next: Option<&Band>) -> bool {
+    let both = one.zip(next).filter(|(one, next)| one.bolt == next.bolt);
+    both.is_none_or(|(one, next)| one.end + cloth.gap <= next.from)
 }
 
 /// Whether the pieces of a band lie in a row and may change places in it.
@@ -192,4 +205,59 @@ fn at_edges(
     }
     let has_room = on_fold > 0 && free <= cloth.usable_width + cloth.gap;
     if has_room { places } else { Vec::new() }
+}
+
+#[cfg(test)]
+mod tests {
+    use pelmet_measure::Length;
+
+    use super::bring_to_edges;
+    use crate::{Cloth, Piece, Placed};
+
+    /// A piece on the fold to the left of the middle, and one below it on the right that begins so far
+    /// along: the first comes to the edge only where it keeps the gap there too.
+    #[test]
+    fn a_row_is_moved_only_where_it_keeps_the_gap_to_the_next() {
+        for (along, across) in [(210, 600), (219, 600), (220, 0)] {
+            let cloth = Cloth {
+                usable_width: Length::millimetres(1000),
+                gap: Length::millimetres(20),
+                repeat_along: None,
+                repeat_across: None,
+                half_drop: false,
+                one_way: false,
+                bolt_length: None,
+                buying_step: Length::millimetres(100),
+                flaws: Vec::new(),
+            };
+            let piece = Piece {
+                width: Length::millimetres(300),
+                length: Length::millimetres(200),
+                quantity: 1,
+                phase_along: None,
+                phase_across: None,
+                outline: None,
+                on_fold: false,
+            };
+            let on_fold = Piece {
+                on_fold: true,
+                ..piece.clone()
+            };
+            let at = |piece, along, across| Placed {
+                piece,
+                copy: 0,
+                bolt: 0,
+                across: Length::millimetres(across),
+                along: Length::millimetres(along),
+                turned: false,
+            };
+            let mut placed = [at(0, 0, 600), at(1, along, 0)];
+            bring_to_edges(&cloth, &[on_fold, piece], &mut placed);
+            assert_eq!(
+                placed.map(|it| it.across),
+                [across, 0].map(Length::millimetres),
+                "{along}"
+            );
+        }
+    }
 }
