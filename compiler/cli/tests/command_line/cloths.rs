@@ -50,6 +50,19 @@ fn a_cloth_is_compared_with_what_is_asked_for() {
     assert_snapshot!(done);
 }
 
+/// Without a print there is nowhere for it to begin, so that is not asked for.
+#[test]
+fn a_cloth_whose_print_begins_somewhere_is_compared_with_a_plain_one() {
+    let begins = STRIPED.replace(
+        "way: one-way",
+        "way: one-way, print begins: 2 in from left edge",
+    );
+    let scratch = Scratch::with(&[("porch.pelmet", &begins)]);
+    let done = scratch.run("cloths porch.pelmet --cloth stripe --with repeat:none");
+    assert_eq!(done.status, 0, "{done}");
+    assert!(done.output.contains("repeat:none"), "{done}");
+}
+
 #[test]
 fn a_comparison_for_programs_holds_the_same() {
     let done = scratch().run("cloths porch.pelmet --other plain --write json");

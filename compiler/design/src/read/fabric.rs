@@ -56,7 +56,8 @@ impl<'t> Reader<'t> {
         };
         let usable = self.usable(&fabric, &properties);
         if let Some(value) = properties.get("print begins") {
-            fabric.print_begins = self.print_begins(value, &fabric);
+            fabric.print_begins =
+                self.print_begins(value, &fabric, properties.get("repeat").is_some());
         }
         if let Some(value) = properties.get("flaws") {
             fabric.flaws = self.flaws(value, &fabric);

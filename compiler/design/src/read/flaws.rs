@@ -119,8 +119,14 @@ impl<'t> Reader<'t> {
         false
     }
 
-    /// `2 in from left edge`: where the print begins across the bolt.
-    pub(super) fn print_begins(&mut self, value: &Value<'t>, fabric: &Fabric) -> Option<Length> {
+    /// `2 in from left edge`: where the print begins across the bolt. Of a cloth that is said to have no
+    /// repeat, or whose repeat cannot be read, nothing begins.
+    pub(super) fn print_begins(
+        &mut self,
+        value: &Value<'t>,
+        fabric: &Fabric,
+        repeat_is_said: bool,
+    ) -> Option<Length> {
         const BEGINS: &str = "a length `from left edge`, or `none`";
         let mut cursor = self.one_phrase(value, "print begins", BEGINS)?;
         if cursor.words(&["none"]) {
@@ -135,7 +141,9 @@ impl<'t> Reader<'t> {
         }
         self.nothing_more(&cursor, "print begins", BEGINS)?;
         if !fabric.repeats_across() {
-            self.report(codes::print_without_repeat(value.span, &fabric.name));
+            if fabric.repeat.is_some() || !repeat_is_said {
+                self.report(codes::print_without_repeat(value.span, &fabric.name));
+            }
             return None;
         }
         if begins > fabric.width {

@@ -200,9 +200,7 @@ impl ClothsAsked {
 fn usual(design: &Design, fabric: Option<&Fabric>) -> (Vec<String>, Vec<String>) {
     let mut properties = Vec::new();
     if let Some(fabric) = fabric {
-        if fabric.print_begins.is_some() {
-            properties.push(String::from("repeat: none, print begins: none"));
-        } else if fabric.repeat.is_some() {
+        if fabric.repeat.is_some() {
             properties.push(String::from("repeat: none"));
         }
         if fabric.railroad != Railroad::Always {
