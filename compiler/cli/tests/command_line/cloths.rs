@@ -64,6 +64,19 @@ fn a_cloth_whose_print_begins_somewhere_is_compared_with_a_plain_one() {
 }
 
 #[test]
+fn a_mistake_in_what_is_asked_for_is_told_once_for_all_cloths() {
+    let two = STRIPED
+        .replace("row: front, front, front", "row: front, back, front")
+        .replace(
+            "    row:",
+            "    panel back like front { face: plain }\n    row:",
+        );
+    let scratch = Scratch::with(&[("porch.pelmet", &two)]);
+    let done = scratch.run("cloths porch.pelmet --with widht:30in");
+    assert_eq!(done.errors.matches("property-unknown").count(), 1, "{done}");
+}
+
+#[test]
 fn a_comparison_for_programs_holds_the_same() {
     let done = scratch().run("cloths porch.pelmet --other plain --write json");
     let told: serde_json::Value = serde_json::from_str(&done.output).unwrap();

@@ -3,6 +3,7 @@
 //! The other cloths are written in the language, on a sheet of their own that uses the design; so they
 //! may be anything a cloth may be, and a slip in them is told as any other.
 
+use std::collections::BTreeSet;
 use std::fmt::Write as _;
 
 use pelmet_design::{Design, Project, ReadTrouble, load, resolve};
@@ -73,7 +74,7 @@ fn compared(sheet: &Sheet, project: &dyn Project, title: String) -> ClothsCompar
     let resolved = resolve(&loaded);
     let mut found = loaded.diagnostics;
     found.extend(resolved.diagnostics);
-    let mut found = errors(found);
+    let mut found = once(errors(found));
     let cloths = if found.is_empty() {
         sheet.compare(&resolved.design, &mut found)
     } else {
@@ -88,6 +89,14 @@ fn compared(sheet: &Sheet, project: &dyn Project, title: String) -> ClothsCompar
         is_read: true,
         comparison: is_sound.then_some(ClothComparison { title, cloths }),
     }
+}
+
+/// Properties that are asked for are written for each cloth, so a mistake in them is met as often: it
+/// is told of the first.
+fn once(diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
+    let mut told = BTreeSet::new();
+    let is_new = |report: &Diagnostic| told.insert((report.code.slug, report.title.clone()));
+    diagnostics.into_iter().filter(is_new).collect()
 }
 
 /// Warnings of the design are no part of a comparison.
