@@ -57,7 +57,7 @@ impl<'t> Reader<'t> {
         let usable = self.usable(&fabric, &properties);
         if let Some(value) = properties.get("print begins") {
             fabric.print_begins =
-                self.print_begins(value, &fabric, properties.get("repeat").is_some());
+                self.print_begins(value, &fabric, properties.contains_key("repeat"));
         }
         if let Some(value) = properties.get("flaws") {
             fabric.flaws = self.flaws(value, &fabric);
