@@ -214,8 +214,8 @@ mod tests {
     use super::bring_to_edges;
     use crate::{Cloth, Piece, Placed};
 
-    /// A piece on the fold to the left of the middle, and one below it on the right that begins so far
-    /// along: the first comes to the edge only where it keeps the gap there too.
+    /// A piece on the fold lies right of the middle, and below it, on the left, one that begins so far
+    /// along: the first comes to the left edge only where it keeps the gap there too.
     #[test]
     fn a_row_is_moved_only_where_it_keeps_the_gap_to_the_next() {
         for (along, across) in [(210, 600), (219, 600), (220, 0)] {
