@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::{Length, Mass, Money, Style};
-use pelmet_workroom::{Figure, Job};
+use pelmet_model::{Figure, Job};
 
 /// A design with every name, template and sum resolved. What is left to do is workroom sums.
 #[derive(Clone, Debug)]

@@ -3,8 +3,8 @@
 use num_traits::{Signed, Zero};
 use pelmet_diagnostics::{Fix, Span, codes, did_you_mean};
 use pelmet_measure::{Dimension, Length, Quantity, Ratio, Unit, number_text};
+use pelmet_model::Ranged;
 use pelmet_syntax::tree::{Number, Term, TermKind};
-use pelmet_workroom::Ranged;
 
 use crate::cursor::Cursor;
 use crate::reader::Reader;

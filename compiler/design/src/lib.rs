@@ -4,7 +4,7 @@
 //! Reading goes in three steps. [`load`] reads the main file and all it uses. `gather` sorts the
 //! entries of every tree into items, nothing read yet. [`resolve`] reads the items: each window
 //! fills in its treatment, names are followed where they stand, and what comes out is a
-//! [`pelmet_workroom::Job`] with the place of each of its numbers.
+//! [`pelmet_model::Job`] with the place of each of its numbers.
 //!
 //! A parameter stands for the phrases given for it and is read where it is used, in the scope of
 //! whoever gave it; so it may be a length, a cloth, a pleat rule or anything else.

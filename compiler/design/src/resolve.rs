@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{Diagnostic, Severity, Span, codes};
 use pelmet_measure::Style;
-use pelmet_workroom::Job;
+use pelmet_model::Job;
 
 use crate::accept::read_acceptances;
 use crate::design::{Design, Ways};

@@ -10,10 +10,11 @@ use std::collections::BTreeMap;
 use pelmet_design::{Design, Project, ReadTrouble, Ways, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Example, Sources, apply_fixes, codes, render};
 use pelmet_measure::{Length, Ratio, Style};
-use pelmet_workroom::{
+use pelmet_model::{
     BandEdge, FastenerOrder, Finding, Job, Layer, MakingMatter, Matter, OutlineMatter, PieceMatter,
-    PleatMatter, RowMatter, Subject, work,
+    PleatMatter, RowMatter, Subject,
 };
+use pelmet_workroom::work;
 
 /// A project of a main file and of what the cases share, where nothing unused is reported.
 struct WithHouse<'a>(&'a str);
@@ -448,6 +449,7 @@ fn pleat_matters() -> Vec<(PleatMatter, &'static str)> {
                 flat: MUCH,
                 finished: LITTLE,
                 take_up: MUCH,
+                turn: Length::ZERO,
             },
             "widths-contradict",
         ),

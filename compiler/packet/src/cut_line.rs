@@ -2,7 +2,7 @@
 
 use pelmet_bolt::{Corner, MAXIMUM_OUTLINE_CORNERS, Outline};
 use pelmet_measure::Length;
-use pelmet_workroom::{Piece, Point};
+use pelmet_model::{Piece, Point};
 
 /// A curve is laid as straight sides that stay so near to it, which is half of what all of them
 /// together may stray.

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use pelmet_bolt::{Cloth, Effort, Fault, Layout, LayoutTrouble, Outline, Watch};
 use pelmet_measure::{Length, Style};
-use pelmet_workroom::{
+use pelmet_model::{
     Fabric, Flaw, Job, JoinedWidths, Layer, Match, PanelMade, Piece, Strip, Way, WindowOrder, Work,
 };
 

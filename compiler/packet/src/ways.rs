@@ -6,7 +6,8 @@ use pelmet_bolt::{Layout, LayoutTrouble};
 use pelmet_design::Design;
 use pelmet_diagnostics::Severity;
 use pelmet_measure::Length;
-use pelmet_workroom::{Fabric, Finding, Railroad, work};
+use pelmet_model::{Fabric, Finding, Railroad};
+use pelmet_workroom::work;
 
 use crate::lay::cloths_to_lay;
 

@@ -10,8 +10,8 @@
 mod jobs;
 
 use pelmet_measure::{Length, Ratio};
+use pelmet_model::{Notion, NotionPrice, Price, WorkPer, WorkStep};
 use pelmet_packet::packet::{Amount, Quote, QuoteKind};
-use pelmet_workroom::{Notion, NotionPrice, Price, WorkPer, WorkStep};
 use proptest::prelude::*;
 
 /// The reading room with tape and fasteners priced, an hour of work at 34 and a markup.

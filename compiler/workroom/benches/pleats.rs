@@ -3,10 +3,10 @@
 
 use criterion::{BenchmarkId, Criterion, criterion_group, criterion_main};
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     PleatKind, PleatOrder, PleatRule, PleatStep, Pleating, Point, Ranged, Start, StepKind,
-    fold_outline, fold_pleating, lay_out,
 };
+use pelmet_workroom::{fold_outline, fold_pleating, lay_out};
 
 const COUNTS: [u32; 4] = [25, 50, 100, 200];
 

@@ -1,17 +1,18 @@
 //! The whole job worked out, window by window, panel by panel.
 
 use pelmet_measure::{Length, Mass};
-
-use crate::returns::return_marks;
-use crate::row::{RowFinding, check_hanging, cover, length_to_cover, quantities};
-use crate::row_fill::{fills, shares};
-use crate::weight::window_weight;
-use crate::width::lay_widths;
-use crate::work_panel::PanelTask;
-use crate::{
+use pelmet_model::{
     Fabric, Finding, Job, Matter, Motif, Notion, PanelMade, PanelOrder, Pleating, RodCheck,
-    RodUnknown, Subject, Support, WindowMade, WindowOrder, Work, check_rod,
+    RodUnknown, Subject, Support, WindowMade, WindowOrder, Work,
 };
+
+use crate::hang::fill::{fills, shares};
+use crate::hang::returns::return_marks;
+use crate::hang::rod_check::{check_rod, sags};
+use crate::hang::row::{RowFinding, check_hanging, cover, length_to_cover, quantities};
+use crate::hang::weight::window_weight;
+use crate::panel::PanelTask;
+use crate::pleat::width::lay_widths;
 
 /// Works out a job: every panel with its sizes, folds, pieces and marks, and everything there is to
 /// say against the order.
@@ -76,7 +77,7 @@ impl Bench<'_> {
             return None;
         };
         let checked = check_rod(rod, weight);
-        let found = checked.ok().and_then(|check| check.finding());
+        let found = checked.ok().and_then(|check| sags(&check));
         self.report_row(found.map(|matter| (None, matter)).into_iter().collect());
         Some(checked)
     }

@@ -5,13 +5,12 @@
     reason = "a test stops at the first broken promise"
 )]
 
-use proptest::prelude::*;
-
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    Crease, Elevation, FoldedLayer, FoldedOutline, Folding, LiningSeen, Point, ROUNDING, Stretch,
-    fold, fold_outline,
+use pelmet_model::{
+    Crease, Elevation, FoldedLayer, FoldedOutline, Folding, LiningSeen, Point, Stretch,
 };
+use pelmet_workroom::{ROUNDING, fold, fold_outline};
+use proptest::prelude::*;
 
 fn inches(whole: i64) -> Length {
     Length::inches(whole)

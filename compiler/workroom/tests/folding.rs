@@ -5,10 +5,10 @@
     reason = "a test stops at the first broken promise"
 )]
 
-use proptest::prelude::*;
-
 use pelmet_measure::Length;
-use pelmet_workroom::{Crease, Folding, ROUNDING, Stretch, fold, is_hidden};
+use pelmet_model::{Crease, Folding, Stretch};
+use pelmet_workroom::{ROUNDING, finished_at, fold, is_hidden};
+use proptest::prelude::*;
 
 fn inches(whole: i64) -> Length {
     Length::inches(whole)
@@ -254,7 +254,7 @@ proptest! {
         let at = flat.portion(part, 1000);
         let seen = folding.stretches.iter().enumerate().any(|(index, stretch)| {
             let here = stretch.flat_from <= at && at <= stretch.flat_to;
-            let finished = stretch.finished_at(at);
+            let finished = finished_at(stretch, at);
             here && folding.layers.iter().any(|run| {
                 run.top == index && run.from <= finished && finished <= run.to
             })

@@ -1,7 +1,7 @@
 //! Reading the curved steps of outlines.
 
 use pelmet_diagnostics::codes;
-use pelmet_workroom::{ArcOrder, OutlineStep, ScallopNumber};
+use pelmet_model::{ArcOrder, OutlineStep, ScallopNumber};
 
 use crate::cursor::Cursor;
 use crate::reader::Reader;

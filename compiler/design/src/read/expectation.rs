@@ -2,8 +2,8 @@
 
 use pelmet_diagnostics::{Span, codes, did_you_mean};
 use pelmet_measure::{Dimension, Money, Quantity};
+use pelmet_model::{Job, WindowOrder};
 use pelmet_syntax::tree::{Entry, Term};
-use pelmet_workroom::{Job, WindowOrder};
 
 use crate::cursor::Cursor;
 use crate::design::{

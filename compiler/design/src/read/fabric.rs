@@ -2,8 +2,8 @@
 
 use pelmet_diagnostics::codes;
 use pelmet_measure::{Dimension, Length, Ratio};
+use pelmet_model::{Fabric, Match, Price, Railroad, Repeat, Way};
 use pelmet_syntax::tree::{Phrase, Term};
-use pelmet_workroom::{Fabric, Match, Price, Railroad, Repeat, Way};
 
 use crate::copying::Properties;
 use crate::cursor::Cursor;

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::{Fabric, Flaw, MAXIMUM_FLAWS};
+use pelmet_model::{Fabric, Flaw, MAXIMUM_FLAWS};
 
 use crate::cursor::Cursor;
 use crate::lengths::Sign;

@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::Length;
+use pelmet_model::{FastenerOrder, Heading};
 use pelmet_syntax::tree::{Phrase, TermKind};
-use pelmet_workroom::{FastenerOrder, Heading};
 
 use crate::cursor::Cursor;
 use crate::item::Item;

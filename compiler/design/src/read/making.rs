@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use pelmet_diagnostics::Span;
 use pelmet_measure::Length;
-use pelmet_workroom::{Layer, LayerMaking, Making, TapeOrder};
+use pelmet_model::{Layer, LayerMaking, Making, TapeOrder};
 
 use crate::copying::{Properties, overlaid};
 use crate::design::SentencePlace;

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::codes;
 use pelmet_measure::Length;
-use pelmet_workroom::BandOrder;
+use pelmet_model::BandOrder;
 
 use crate::copying::Properties;
 use crate::cursor::Cursor;

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::codes;
 use pelmet_measure::Length;
-use pelmet_workroom::{Allowance, EdgeAllowances, Layer};
+use pelmet_model::{Allowance, EdgeAllowances, Layer};
 
 use crate::copying::Properties;
 use crate::item::Item;

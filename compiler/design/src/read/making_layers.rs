@@ -1,7 +1,7 @@
 //! Reading what a making method gives the layers behind the face.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{EdgeAllowances, Layer, LayerMaking};
+use pelmet_model::{EdgeAllowances, Layer, LayerMaking};
 
 use crate::copying::Properties;
 use crate::lengths::Sign;

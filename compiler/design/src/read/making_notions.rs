@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::codes;
 use pelmet_measure::Ratio;
-use pelmet_workroom::{
+use pelmet_model::{
     CountedOrder, FUSIBLE_TAPE, HowMany, MakingNotions, StripOrder, ThreadOrder, WorkPer, WorkStep,
 };
 

@@ -1,7 +1,8 @@
 //! Reading notions: what is bought beside cloth.
 
+use pelmet_diagnostics::codes;
 use pelmet_measure::{Dimension, Length, Mass, Ratio};
-use pelmet_workroom::{Notion, NotionPrice, NotionWeight, Price};
+use pelmet_model::{Notion, NotionPrice, NotionWeight, Price};
 
 use crate::cursor::Cursor;
 use crate::item::Item;
@@ -10,7 +11,6 @@ use crate::lengths::Sign;
 use crate::read::fabric::unit_of_length;
 use crate::reader::Reader;
 use crate::scope::{Scope, Value};
-use pelmet_diagnostics::codes;
 
 const PRICE: &str = "such as `2.40 per yd`, `6.50 per roll`, `4 per pack` or `0.35 each`";
 const WEIGHT: &str = "such as `12 g each` or `30 g per m`";

@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use num_traits::{CheckedSub, Zero};
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Quantity, Ratio};
+use pelmet_model::{Outline, OutlineStep, Proportion};
 use pelmet_syntax::tree::{Term, TermKind};
-use pelmet_workroom::{Outline, OutlineStep, Proportion};
 
 use crate::amount::Amount;
 use crate::cursor::Cursor;

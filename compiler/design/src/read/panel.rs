@@ -5,8 +5,8 @@ use std::collections::BTreeMap;
 use num_traits::{CheckedAdd, Signed};
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Ratio, Unit, number_text};
+use pelmet_model::{BandEdge, Cut, FinishedOrder, Layer, Outline, PanelOrder, WidthOrder};
 use pelmet_syntax::tree::{Number, Phrase, Term, TermKind};
-use pelmet_workroom::{BandEdge, Cut, FinishedOrder, Layer, Outline, PanelOrder, WidthOrder};
 
 use crate::copying::{Properties, overlaid};
 use crate::design::PanelWay;

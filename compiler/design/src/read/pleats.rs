@@ -2,11 +2,11 @@
 
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::Length;
-use pelmet_syntax::tree::{Phrase, Term};
-use pelmet_workroom::{
+use pelmet_model::{
     FoldPlace, Follow, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind,
     TowardOrder,
 };
+use pelmet_syntax::tree::{Phrase, Term};
 
 use crate::cursor::Cursor;
 use crate::item::{Item, Step};
@@ -19,7 +19,7 @@ use crate::scope::{Scope, Value};
 pub(crate) type PlacedRule = (PleatRule, Vec<Span>);
 
 /// The most pleats one panel may have; a count that is left open ends here.
-const MOST_TURNS: u32 = pelmet_workroom::MAXIMUM_PLEATS;
+const MOST_TURNS: u32 = pelmet_model::MAXIMUM_PLEATS;
 
 const PLEAT: &str = "a depth, then perhaps `toward centre`, `face` and `fold at`";
 

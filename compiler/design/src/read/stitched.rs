@@ -3,8 +3,8 @@
 use num_traits::One;
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
+use pelmet_model::{PleatKind, PleatOrder, Ranged, StepKind, StitchedShape};
 use pelmet_syntax::tree::Phrase;
-use pelmet_workroom::{PleatKind, PleatOrder, Ranged, StepKind, StitchedShape};
 
 use crate::cursor::Cursor;
 use crate::reader::Reader;

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::codes;
 use pelmet_measure::Length;
-use pelmet_workroom::{Board, Rod, Support};
+use pelmet_model::{Board, Rod, Support};
 
 use crate::copying::Properties;
 use crate::item::Item;

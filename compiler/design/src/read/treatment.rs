@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{codes, did_you_mean};
 use pelmet_measure::{Length, Quantity};
-use pelmet_workroom::{PanelOrder, Support};
+use pelmet_model::{PanelOrder, Support};
 
 use crate::amount::Amount;
 use crate::copying::{Properties, overlaid};

@@ -4,8 +4,8 @@ use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::Length;
+use pelmet_model::{Motif, Support, WindowOrder};
 use pelmet_syntax::tree::{Argument, Term, TermKind};
-use pelmet_workroom::{Motif, Support, WindowOrder};
 
 use crate::copying::{Properties, overlaid};
 use crate::design::WindowWay;

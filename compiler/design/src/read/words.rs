@@ -1,7 +1,7 @@
 //! Words with figures of a panel between curly brackets.
 
 use pelmet_diagnostics::{Span, codes};
-use pelmet_workroom::{Figure, Part, Said};
+use pelmet_model::{Figure, Part, Said};
 
 use crate::reader::Reader;
 

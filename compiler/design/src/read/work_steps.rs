@@ -1,8 +1,8 @@
 //! Reading the steps of a making method.
 
 use pelmet_diagnostics::{Span, codes};
+use pelmet_model::{CautionKind, Each, Figure, MakingStep, Said, Sentence};
 use pelmet_syntax::tree::{Phrase, Term, TermKind};
-use pelmet_workroom::{CautionKind, Each, Figure, MakingStep, Said, Sentence};
 
 use crate::cursor::Cursor;
 use crate::design::SentencePlace;

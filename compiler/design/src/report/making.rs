@@ -3,7 +3,7 @@
 use num_traits::{CheckedMul, CheckedSub};
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
-use pelmet_workroom::{Layer, MakingMatter};
+use pelmet_model::{Layer, MakingMatter};
 
 use super::place::PanelPlace;
 

@@ -13,10 +13,10 @@ mod row;
 mod row_sums;
 
 use pelmet_diagnostics::Diagnostic;
-use pelmet_workroom::{Finding, Matter, Subject};
+use pelmet_model::{Finding, Matter, Subject};
+use place::WindowPlace;
 
 use crate::Design;
-use place::WindowPlace;
 
 impl Design {
     /// Tells a finding of the workroom: at every place that takes part, with the sum that shows

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::{ArcFault, OutlineMatter, OutlineStep};
+use pelmet_model::{ArcFault, OutlineMatter, OutlineStep};
 
 use super::place::PanelPlace;
 

@@ -3,7 +3,7 @@
 use num_traits::CheckedAdd;
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
-use pelmet_workroom::{FastenerOrder, Figure, Heading, Layer, PieceMatter, Support};
+use pelmet_model::{FastenerOrder, Figure, Heading, Layer, PieceMatter, Support};
 
 use super::place::PanelPlace;
 

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::{Length, System};
-use pelmet_workroom::{FinishedOrder, Layer, PanelOrder, Said, Support, WidthOrder, WindowOrder};
+use pelmet_model::{FinishedOrder, Layer, PanelOrder, Said, Support, WidthOrder, WindowOrder};
 
 use crate::{Design, PanelWay, SentencePlace, WindowWay};
 
@@ -146,12 +146,6 @@ impl<'d> PanelPlace<'d> {
     /// Where the cloth of a layer was named.
     pub(super) fn cloth(self, layer: Layer) -> Span {
         self.span(layer.word())
-    }
-
-    /// What each of its pressed creases loses, where that is counted.
-    pub(super) fn turn_of_cloth(self) -> Option<Length> {
-        let turn = self.order?.turn_of_cloth(&self.window.design.job.fabrics);
-        turn.filter(|turn| turn.is_positive())
     }
 
     /// Where the cloth of a layer was described.

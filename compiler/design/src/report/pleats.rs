@@ -3,7 +3,7 @@
 use pelmet_diagnostics::codes::pleats_do_not_fit::FittingWidth;
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     FoldPlace, Layer, PleatKind, PleatMatter, PleatOrder, PleatStep, Start, StepKind,
 };
 
@@ -22,7 +22,8 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             flat,
             finished,
             take_up,
-        } => widths_contradict(panel, flat, finished, take_up),
+            turn,
+        } => widths_contradict(panel, [flat, finished, take_up, turn]),
         PleatMatter::TakesTooMuch { flat, taken } => takes_too_much(panel, flat, taken),
         PleatMatter::FoldCrossesCentre {
             step,
@@ -171,14 +172,12 @@ fn any_range(steps: &[PleatStep]) -> bool {
 
 fn widths_contradict(
     panel: PanelPlace<'_>,
-    flat: Length,
-    finished: Length,
-    take_up: Length,
+    [flat, finished, take_up, turn]: [Length; 4],
 ) -> Diagnostic {
     let difference = flat - finished;
     let (stated_finished, stated_flat) = (panel.width("finished width"), panel.width("flat width"));
     let to_write = stated_flat.changed(panel, take_up - difference);
-    let turn = panel.turn_of_cloth().map(|turn| panel.text(turn));
+    let turn = turn.is_positive().then(|| panel.text(turn));
     codes::widths_contradict(
         &panel.name(),
         (stated_finished.span, &panel.text(finished)),

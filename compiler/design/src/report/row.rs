@@ -2,7 +2,8 @@
 
 use pelmet_diagnostics::{Diagnostic, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::{RowMatter, THIN_COVER};
+use pelmet_model::RowMatter;
+use pelmet_model::THIN_COVER;
 
 use super::place::{PanelPlace, WindowPlace};
 use super::row_sums::{label_widths, other_width, sums};

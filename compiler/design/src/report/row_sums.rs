@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::Diagnostic;
 use pelmet_measure::Length;
-use pelmet_workroom::{FinishedOrder, WindowOrder};
+use pelmet_model::{FinishedOrder, WindowOrder};
 
 use super::place::{PanelPlace, WindowPlace};
 

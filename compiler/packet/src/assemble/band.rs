@@ -1,6 +1,6 @@
 //! The bands of a panel.
 
-use pelmet_workroom::{BandEdge as EdgeMade, BandMade, BandSeam as SeamMade};
+use pelmet_model::{BandEdge as EdgeMade, BandMade, BandSeam as SeamMade};
 
 use super::printer::Printer;
 use crate::packet::{BandEdge, BandSeam, EdgeBand};

@@ -6,7 +6,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_workroom::{CautionKind, Job, PanelOrder, Support};
+use pelmet_model::{CautionKind, Job, PanelOrder, Support};
 
 use crate::packet::{Caution, SheetKind, Window};
 

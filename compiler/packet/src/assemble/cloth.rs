@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use pelmet_bolt::{BoltUsed as BoltMade, Corner, Outline, Placed, Section};
 use pelmet_measure::{Length, Money};
-use pelmet_workroom::{Fabric, Job, Match, Price as PriceStated, Railroad, Repeat, Way};
+use pelmet_model::{Fabric, Job, Match, Price as PriceStated, Railroad, Repeat, Way};
 
 use super::printer::{Printer, cost, money};
 use super::reckoning::Reckoning;

@@ -1,6 +1,6 @@
 //! A panel with its pleats laid.
 
-use pelmet_workroom::{
+use pelmet_model::{
     Elevation, FoldedLayer as FoldedLayerMade, FoldedOutline, Folding,
     LiningSeen as LiningSeenMade, Point,
 };

@@ -1,7 +1,7 @@
 //! How a panel hangs, in words, and how far its drop can be corrected.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{FastenerOrder, Heading};
+use pelmet_model::{FastenerOrder, Heading};
 
 use super::printer::Printer;
 use crate::packet::HangRange;

@@ -1,6 +1,6 @@
 //! The marks of a panel, in working order.
 
-use pelmet_workroom::{
+use pelmet_model::{
     CornerRelief, End, HeadingWork, Mark as MarkMade, MarkKind as MarkMadeKind, Toward,
 };
 

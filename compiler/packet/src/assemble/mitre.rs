@@ -1,6 +1,6 @@
 //! The mitred corners of a panel.
 
-use pelmet_workroom::{Mitre as MitreMade, MitrePlace as PlaceMade, MitrePoint as PointMade};
+use pelmet_model::{Mitre as MitreMade, MitrePlace as PlaceMade, MitrePoint as PointMade};
 
 use super::ordinal;
 use super::printer::Printer;

@@ -26,7 +26,7 @@ mod window;
 
 use pelmet_diagnostics::Diagnostic;
 use pelmet_measure::{Length, Mass, Style, System};
-use pelmet_workroom::{Job, PanelMade, PanelOrder, Work};
+use pelmet_model::{Job, PanelMade, PanelOrder, Work};
 
 use crate::lay::LaidCloth;
 use crate::packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};

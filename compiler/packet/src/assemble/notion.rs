@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_measure::{Length, Money, Ratio};
-use pelmet_workroom::{Extent as ExtentNeeded, Job, NeedKind, Notion as Sold, NotionPrice};
+use pelmet_model::{Extent as ExtentNeeded, Job, NeedKind, Notion as Sold, NotionPrice};
 
 use super::printer::{Printer, money};
 use super::reckoning::Reckoning;

@@ -1,7 +1,7 @@
 //! Outlines as numbers: the sewn one corner by corner, the cutting line from two straight edges.
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_workroom::{EdgeKind as EdgeKindMade, Piece as PieceMade, Point, Shape};
+use pelmet_model::{EdgeKind as EdgeKindMade, Piece as PieceMade, Point, Shape};
 
 use super::arc::arcs;
 use super::mark::relief;
@@ -65,7 +65,7 @@ pub(crate) fn sewn_line(
     panel: &Shape,
     printer: &Printer<'_>,
 ) -> Vec<OutlinePoint> {
-    let turned_over = piece.mirrored.then(|| panel.mirrored());
+    let turned_over = piece.mirrored.then(|| pelmet_workroom::mirrored(panel));
     let corners = number(panel.corners.len());
     let points = line(piece, &piece.sewn, |at| match &turned_over {
         None => corner_at(panel, at),

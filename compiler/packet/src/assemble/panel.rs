@@ -1,7 +1,7 @@
 //! One kind of panel.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade};
+use pelmet_model::{FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade};
 
 use super::making_order::Bench;
 use super::print_followed::print_followed;

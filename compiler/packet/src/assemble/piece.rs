@@ -2,7 +2,7 @@
 
 use num_traits::{CheckedMul, Signed};
 use pelmet_measure::{Length, Ratio, number_text};
-use pelmet_workroom::{
+use pelmet_model::{
     Allowance, EdgeKind as EdgeKindMade, Fabric, JoinedWidths as JoinedMade, Layer,
     Piece as PieceMade, Shape,
 };

@@ -1,7 +1,7 @@
 //! Pleats, creases, stretches and layers.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     Crease as CreaseMade, Folding, LayerRun, Lies, Pleat as PleatMade, Stretch as StretchMade,
 };
 

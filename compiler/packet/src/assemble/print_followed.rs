@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
-use pelmet_workroom::{Pleat, PleatRule};
+use pelmet_model::{Pleat, PleatRule};
 
 use super::printer::Printer;
 use crate::packet::PrintFollowed;

@@ -1,7 +1,7 @@
 //! Lengths, areas and money as one house prints them.
 
 use pelmet_measure::{Area, Length, Mass, Money, Quantity, Ratio, Style, number_text, ratio};
-use pelmet_workroom::Price;
+use pelmet_model::Price;
 
 use crate::packet::{Amount, Measure, Place, Run, Surface, Times, Weight};
 
@@ -167,7 +167,7 @@ pub(crate) fn quotient(number: Ratio) -> f64 {
 #[cfg(test)]
 mod tests {
     use pelmet_measure::{Length, Money, Ratio, Style};
-    use pelmet_workroom::Price;
+    use pelmet_model::Price;
     use proptest::prelude::*;
 
     use super::{Printer, cost, times};

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_measure::{Money, Quantity, Ratio, number_text};
-use pelmet_workroom::{Job, PanelMade, Work, WorkPer, WorkStep};
+use pelmet_model::{Job, PanelMade, Work, WorkPer, WorkStep};
 
 use super::notion::{Bought, bought};
 use super::printer::{Printer, quotient};

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use pelmet_diagnostics::{Diagnostic, Severity, codes};
-use pelmet_workroom::Fabric;
+use pelmet_model::Fabric;
 
 use super::HungPanel;
 use crate::packet::{Note, Warning};
@@ -36,8 +36,8 @@ pub(crate) fn notes(
 fn turn_not_counted(panels: &[HungPanel<'_>], fabrics: &[Fabric]) -> Option<Note> {
     let is_silent = |panel: &&HungPanel<'_>| {
         panel.made.pleating.is_pressed()
-            && panel.order.turn_of_cloth(fabrics).is_none()
-            && panel.order.says_no_thickness(fabrics)
+            && pelmet_workroom::turn_of_cloth(panel.order, fabrics).is_none()
+            && pelmet_workroom::says_no_thickness(panel.order, fabrics)
     };
     let names = panels.iter().filter(is_silent);
     let names: BTreeSet<&str> = names.map(|panel| panel.order.name.as_str()).collect();

@@ -1,7 +1,8 @@
 //! A rod under what hangs from it.
 
 use pelmet_measure::{Length, System};
-use pelmet_workroom::{GRAVITY, Material, Rod, RodCheck as RodChecked, RodUnknown};
+use pelmet_model::{Material, Rod, RodCheck as RodChecked, RodUnknown};
+use pelmet_workroom::GRAVITY;
 
 use super::printer::Printer;
 use crate::packet::{Bending, Load, Measure, RodCheck, Stiffness};

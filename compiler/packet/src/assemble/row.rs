@@ -1,7 +1,7 @@
 //! The row of a window, and its sums written out.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{WindowMade, WindowOrder};
+use pelmet_model::{WindowMade, WindowOrder};
 
 use super::HungPanel;
 use super::printer::Printer;

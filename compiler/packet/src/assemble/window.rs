@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_workroom::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
+use pelmet_model::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
 
 use super::making_order::Bench;
 use super::printer::Printer;
@@ -57,7 +57,7 @@ fn without_weight(panels: &[&HungPanel<'_>], fabrics: &[Fabric]) -> Vec<String> 
     let pieces = panels.iter().flat_map(|hung| &hung.made.pieces);
     let cloths = pieces.filter_map(|piece| fabrics.get(piece.fabric));
     let names: BTreeSet<&str> = cloths
-        .filter(|cloth| cloth.mass_per_area().is_none())
+        .filter(|cloth| pelmet_workroom::mass_per_area(cloth).is_none())
         .map(|cloth| &*cloth.name)
         .collect();
     names.into_iter().map(str::to_owned).collect()

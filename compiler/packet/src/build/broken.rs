@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use pelmet_design::Design;
 use pelmet_diagnostics::{Diagnostic, Severity};
-use pelmet_workroom::{Finding, Subject};
+use pelmet_model::{Finding, Subject};
 
 /// The windows and panels with errors.
 #[derive(Default)]

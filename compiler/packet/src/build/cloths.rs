@@ -9,7 +9,7 @@ use std::fmt::Write as _;
 use pelmet_design::{Design, Project, ReadTrouble, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use pelmet_measure::{Length, Money};
-use pelmet_workroom::{Fabric, Railroad};
+use pelmet_model::{Fabric, Railroad};
 
 use super::{Purpose, check_for};
 use crate::assemble::{Printer, cost, print_repeat};

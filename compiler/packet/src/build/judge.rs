@@ -6,7 +6,7 @@ use pelmet_design::{
 };
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::{Length, Style};
-use pelmet_workroom::Work;
+use pelmet_model::Work;
 
 use super::broken::Broken;
 use super::expected::{bound_in_words, out_of_bound};

@@ -4,7 +4,7 @@ use pelmet_bolt::{Fault, LayoutTrouble, Progress};
 use pelmet_design::{Design, ExpectedSubject};
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_workroom::Work;
+use pelmet_model::Work;
 
 use super::Purpose;
 use super::broken::Broken;

@@ -8,16 +8,17 @@ mod layout;
 mod panel_asked;
 mod told_once;
 
+use broken::Broken;
 use pelmet_design::{Design, Project, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, FileId, Severity, Sources, Span, codes};
-use pelmet_workroom::{Work, work};
+use pelmet_model::Work;
+use pelmet_workroom::work;
 
 use crate::lay::LaidCloth;
 use crate::packet::Expectation;
 use crate::watch::{Watch, unwatched};
 use crate::ways::settle_ways;
 use crate::{Packet, Parts, assemble};
-use broken::Broken;
 pub use cloths::{ASKED_FOR, ClothsAsked, ClothsCompared, compare_cloths};
 use judge::Judge;
 use told_once::told_once;

@@ -3,7 +3,7 @@
 use pelmet_design::{Expected, PanelSize, PanelWay};
 use pelmet_diagnostics::Span;
 use pelmet_measure::{Length, Style};
-use pelmet_workroom::{Layer, PanelMade, PanelOrder, Piece, Pleat};
+use pelmet_model::{Layer, PanelMade, PanelOrder, Piece, Pleat};
 
 use super::judge::CameOut;
 

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_design::Design;
 use pelmet_diagnostics::{Diagnostic, Span, counted};
-use pelmet_workroom::{Finding, Subject};
+use pelmet_model::{Finding, Subject};
 
 /// What tells one mistake from another: its code, where it was made, and the line that accepts it.
 type Mistake = (&'static str, Option<Span>, Option<Span>);

@@ -8,14 +8,15 @@
 use std::ops::ControlFlow;
 
 use pelmet_measure::{Length, Ratio, Style};
-use pelmet_packet::{LaidCloth, Packet, Parts, assemble, cloths_to_lay};
-use pelmet_workroom::{
+use pelmet_model::{
     Allowance, Board, Cut, EdgeAllowances, Fabric, FastenerOrder, Finding, FinishedOrder,
     FoldPlace, Heading, Job, LayerMaking, Making, MakingNotions, Match, Matter, Motif, Outline,
     OutlineStep, PanelOrder, PieceMatter, PleatKind, PleatOrder, PleatRule, PleatStep, Price,
     Proportion, Railroad, Ranged, Repeat, Rod, Start, StepKind, Support, TapeOrder, TowardOrder,
-    Way, WidthOrder, WindowOrder, Work, work,
+    Way, WidthOrder, WindowOrder, Work,
 };
+use pelmet_packet::{LaidCloth, Packet, Parts, assemble, cloths_to_lay};
+use pelmet_workroom::work;
 
 /// A job with what is needed to print it.
 pub struct Ordered {

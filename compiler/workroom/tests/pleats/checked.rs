@@ -1,10 +1,8 @@
 //! What is found in pleats that could be laid out.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    FoldPlace, PleatMatter, PleatRule, Ranged, Start, StepKind, TowardOrder, check, fold,
-    fold_pleating, lay_out,
-};
+use pelmet_model::{FoldPlace, PleatMatter, PleatRule, Ranged, Start, StepKind, TowardOrder};
+use pelmet_workroom::{check, fold, fold_pleating, intended_layers, lay_out};
 
 use crate::rules::*;
 
@@ -132,7 +130,7 @@ fn a_double_box_means_its_five_layers() {
         StepKind::Rest,
     ];
     let rule = from_left(steps);
-    assert_eq!(rule.intended_layers(), 5);
+    assert_eq!(intended_layers(&rule), 5);
     assert_eq!(found(&rule, 30), []);
     let thinner = PleatRule {
         layers: Some(3),

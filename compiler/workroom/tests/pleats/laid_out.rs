@@ -1,10 +1,11 @@
 //! What a rule becomes on the strip: places, folds, counts, and how what is open is settled.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    FoldPlace, PleatKind, PleatRule, Pleating, ROUNDING, Ranged, Start, StepKind, Stretch, Toward,
-    TowardOrder, fold, fold_pleating, lay_out, tolerance,
+use pelmet_model::{
+    FoldPlace, PleatKind, PleatRule, Pleating, Ranged, Start, StepKind, Stretch, Toward,
+    TowardOrder,
 };
+use pelmet_workroom::{ROUNDING, finished_at, fold, fold_pleating, lay_out, tolerance};
 
 use crate::rules::*;
 
@@ -638,7 +639,7 @@ fn folds_behind_a_turn_lie_where_folding_brings_them() {
                 (to - stretch.turn_to, stretch.finished_to),
                 (to, stretch.finished_to),
             ] {
-                assert_eq!(stretch.finished_at(at), finished, "{at:?} of {stretch:?}");
+                assert_eq!(finished_at(stretch, at), finished, "{at:?} of {stretch:?}");
             }
         }
     }

@@ -1,9 +1,8 @@
 //! The two halves of a mirrored panel, number by number.
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_workroom::{
-    Fold, PleatKind, Ranged, Start, StepKind, StitchedShape, Toward, TowardOrder, lay_out,
-};
+use pelmet_model::{Fold, PleatKind, Ranged, Start, StepKind, StitchedShape, Toward, TowardOrder};
+use pelmet_workroom::lay_out;
 
 use crate::rules::*;
 

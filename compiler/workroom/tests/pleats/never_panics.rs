@@ -1,12 +1,12 @@
 //! Rules nobody would sew, which must still be answered.
 
-use proptest::prelude::*;
-
 use pelmet_measure::{Length, Ratio};
-use pelmet_workroom::{
+use pelmet_model::{
     FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, StitchedShape,
-    TowardOrder, check, fold_pleating, is_hidden, lay_out, tolerance,
+    TowardOrder,
 };
+use pelmet_workroom::{check, fold_pleating, is_hidden, lay_out, tolerance};
+use proptest::prelude::*;
 
 proptest! {
     // Each case may be a strip of thousands of pieces.

@@ -1,13 +1,12 @@
 //! What must hold for every rule.
 
-use proptest::prelude::*;
-
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     Crease, FoldPlace, Folding, Held, LayerRun, Pleat, PleatKind, PleatMatter, PleatRule,
-    PleatStep, Pleating, ROUNDING, Ranged, Start, StepKind, StitchedShape, Stretch, TowardOrder,
-    check, fold_pleating, lay_out,
+    PleatStep, Pleating, Ranged, Start, StepKind, StitchedShape, Stretch, TowardOrder,
 };
+use pelmet_workroom::{ROUNDING, check, fold_pleating, lay_out};
+use proptest::prelude::*;
 
 use crate::rules::*;
 
@@ -331,12 +330,8 @@ fn in_order(laid: &Pleating) -> bool {
 
 fn finished_at(folding: &Folding, flat_at: Length) -> Length {
     let holds = |stretch: &&Stretch| stretch.flat_from <= flat_at && flat_at <= stretch.flat_to;
-    folding
-        .stretches
-        .iter()
-        .find(holds)
-        .unwrap()
-        .finished_at(flat_at)
+    let stretch = folding.stretches.iter().find(holds).unwrap();
+    pelmet_workroom::finished_at(stretch, flat_at)
 }
 
 /// The widths of the stretches that have any, as they lie.

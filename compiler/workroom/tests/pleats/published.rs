@@ -4,7 +4,8 @@
 //! *Cutting and Draping*, 1905.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{Pleating, Ranged, StepKind, TowardOrder, fold, lay_out, no_pleats};
+use pelmet_model::{Pleating, Ranged, StepKind, TowardOrder};
+use pelmet_workroom::{fold, lay_out, no_pleats};
 
 use crate::rules::*;
 

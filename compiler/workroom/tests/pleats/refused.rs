@@ -1,10 +1,11 @@
 //! Rules that cannot be laid out, and what is said of them.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    FoldPlace, MAXIMUM_PLEATS, PleatKind, PleatMatter, PleatRule, ROUNDING, Ranged, Start,
-    StepKind, TowardOrder, lay_out,
+use pelmet_model::{
+    FoldPlace, MAXIMUM_PLEATS, PleatKind, PleatMatter, PleatRule, Ranged, Start, StepKind,
+    TowardOrder,
 };
+use pelmet_workroom::{ROUNDING, lay_out};
 
 use crate::rules::*;
 
@@ -155,6 +156,7 @@ fn widths_that_contradict_each_other_name_the_nearest_take_up() {
         flat: Length::inches(flat),
         finished: Length::inches(30),
         take_up: Length::inches(take_up),
+        turn: Length::ZERO,
     };
     assert_eq!(refusal(&rule, Some(30), Some(55)), contradiction(55, 20));
     assert_eq!(refusal(&rule, Some(30), Some(36)), contradiction(36, 10));

@@ -1,7 +1,7 @@
 //! Short ways to write a rule down.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
 };
 

@@ -1,7 +1,8 @@
 //! Which counts and lengths the search comes to.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{PleatMatter, ROUNDING, Ranged, StepKind, TowardOrder, lay_out};
+use pelmet_model::{PleatMatter, Ranged, StepKind, TowardOrder};
+use pelmet_workroom::{ROUNDING, lay_out};
 
 use crate::rules::*;
 
@@ -64,7 +65,7 @@ fn widths_that_contradict_name_the_take_up_that_goes_with_the_finished_width() {
     };
     let two = plain(Length::inches(2));
     let knives = pleat(
-        pelmet_workroom::PleatKind::Knife {
+        pelmet_model::PleatKind::Knife {
             toward: TowardOrder::Left,
         },
         Ranged::between(INCH, Length::inches(2), INCH),
@@ -104,6 +105,7 @@ fn widths_that_contradict_name_the_take_up_that_goes_with_the_finished_width() {
             flat,
             finished,
             take_up: Length::inches(take_up),
+            turn: Length::ZERO,
         };
         let found = lay_out(&from_left(steps), Some(finished), Some(flat));
         assert_eq!(found, Err(expected), "{name}");

@@ -1,10 +1,10 @@
 //! Pleats that are stitched or drawn up at the heading.
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_workroom::{
-    Held, Lies, PleatKind, PleatMatter, Pleating, ROUNDING, Ranged, StepKind, StitchedShape,
-    TowardOrder, fold_pleating, is_hidden, lay_out,
+use pelmet_model::{
+    Held, Lies, PleatKind, PleatMatter, Pleating, Ranged, StepKind, StitchedShape, TowardOrder,
 };
+use pelmet_workroom::{ROUNDING, finished_at, fold_pleating, is_hidden, lay_out};
 
 use crate::rules::*;
 
@@ -242,7 +242,7 @@ fn a_place_on_gathered_cloth_lies_as_far_along_as_its_part_of_it() {
     let folding = fold_pleating(&lay_out(&rule, None, None).unwrap());
     let places = folding.stretches.iter().map(|stretch| {
         let middle = (stretch.flat_from + stretch.flat_to).divided(2);
-        eighths(&[middle, stretch.finished_at(middle)])
+        eighths(&[middle, finished_at(stretch, middle)])
     });
     let expected = [vec![4, 4], vec![56, 24], vec![108, 44]];
     assert_eq!(places.collect::<Vec<_>>(), expected);

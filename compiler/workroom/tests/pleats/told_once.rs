@@ -1,9 +1,8 @@
 //! One mistake is told once, for the pleat that makes it and where it is worst.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    FoldPlace, PleatMatter, PleatRule, Ranged, Start, StepKind, TowardOrder, check, fold, lay_out,
-};
+use pelmet_model::{FoldPlace, PleatMatter, PleatRule, Ranged, Start, StepKind, TowardOrder};
+use pelmet_workroom::{check, fold, lay_out};
 
 use crate::rules::*;
 

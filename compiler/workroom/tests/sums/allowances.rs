@@ -1,16 +1,17 @@
 //! The cut line: every edge moved out by its own allowance.
 
+use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
-use pelmet_workroom::{
-    Allowance, EdgeAllowances, LONGEST_POINT, LayerMaking, Matter, Outline, OutlineMatter,
-    OutlineStep, PanelOrder, Shape,
+use pelmet_model::{
+    Allowance, EdgeAllowances, LayerMaking, Matter, Outline, OutlineMatter, OutlineStep,
+    PanelOrder, Shape,
 };
+use pelmet_workroom::LONGEST_POINT;
 
 use crate::sample::{
     alone, cloth, eighths, from, inches, made, notch, outline, panel, ratio, seams, sound, to,
     window,
 };
-use OutlineStep::UpToHeading;
 
 fn shaped(outline: Outline, face: LayerMaking) -> PanelOrder {
     let mut order = PanelOrder { outline, ..panel() };
@@ -129,8 +130,8 @@ fn unlike_allowances_on_edges_nearly_in_line_meet_in_a_step() {
     // The side leans in by 1/4 in over the last 10 in.
     let mut steps = vec![from(0, 14), to(40, 14), to(40, 4), UpToHeading];
     steps[1] = OutlineStep::To {
-        across: pelmet_workroom::Proportion::fixed(inches(40) - eighths(2)),
-        down: pelmet_workroom::Proportion::fixed(inches(14)),
+        across: pelmet_model::Proportion::fixed(inches(40) - eighths(2)),
+        down: pelmet_model::Proportion::fixed(inches(14)),
     };
     let piece = &sound(&shaped(outline(false, &steps), face)).pieces[0];
     let corners = points(&piece.outline);
@@ -212,18 +213,18 @@ fn places_too_narrow_for_their_allowance_are_told_once() {
 /// The far side of a slot 3/4 in wide that began at 9 in across.
 fn slot() -> OutlineStep {
     OutlineStep::Notch {
-        across: pelmet_workroom::Proportion::fixed(inches(10) + eighths(3)),
-        down: pelmet_workroom::Proportion::fixed(inches(14)),
-        width: pelmet_workroom::Proportion::fixed(eighths(6)),
-        depth: pelmet_workroom::Proportion::fixed(inches(6)),
+        across: pelmet_model::Proportion::fixed(inches(10) + eighths(3)),
+        down: pelmet_model::Proportion::fixed(inches(14)),
+        width: pelmet_model::Proportion::fixed(eighths(6)),
+        depth: pelmet_model::Proportion::fixed(inches(6)),
         square: true,
     }
 }
 
 fn half_inch_mouth(down: i64) -> OutlineStep {
     OutlineStep::To {
-        across: pelmet_workroom::Proportion::fixed(inches(19) + eighths(4)),
-        down: pelmet_workroom::Proportion::fixed(inches(down)),
+        across: pelmet_model::Proportion::fixed(inches(19) + eighths(4)),
+        down: pelmet_model::Proportion::fixed(inches(down)),
     }
 }
 
@@ -288,7 +289,7 @@ fn a_place_too_narrow_for_the_lining_alone_is_told() {
     let mut order = shaped(outline(false, &steps), seams(eighths(1)));
     order.lining = Some(1);
     order.making.lining = Some(seams(eighths(6)));
-    let shrinking = pelmet_workroom::Fabric {
+    let shrinking = pelmet_model::Fabric {
         shrinkage: ratio(1, 50),
         ..cloth()
     };

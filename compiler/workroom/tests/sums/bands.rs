@@ -1,7 +1,8 @@
 //! Faces that line themselves, and bands along the edges of a panel.
 
+use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
-use pelmet_workroom::{
+use pelmet_model::{
     Allowance, BandEdge, BandOrder, EdgeKind, Fabric, Layer, MakingMatter, MarkKind, Matter,
     Outline, OutlineStep, PanelMade, PanelOrder, Piece, Point, Way,
 };
@@ -10,7 +11,6 @@ use proptest::prelude::*;
 use crate::sample::{
     alone, arc, bulge, cloth, eighths, exactly, from, inches, outline, panel, seams, sound, to,
 };
-use OutlineStep::UpToHeading;
 
 fn self_lined() -> PanelOrder {
     let mut order = panel();
@@ -43,7 +43,7 @@ fn a_face_that_lines_itself_is_cut_twice_as_long_with_a_top_at_either_end() {
 #[test]
 fn a_fold_is_not_sewn_nor_taped() {
     let mut order = self_lined();
-    order.making.tape = Some(pelmet_workroom::TapeOrder {
+    order.making.tape = Some(pelmet_model::TapeOrder {
         width: eighths(3),
         top: true,
         sides: true,
@@ -204,7 +204,7 @@ fn a_hem_of_the_edge_is_that_of_its_band() {
 #[test]
 fn a_cut_width_is_that_of_the_face_between_its_bands() {
     let mut order = banded(bands(0, 2, 0, false));
-    order.width = pelmet_workroom::WidthOrder {
+    order.width = pelmet_model::WidthOrder {
         cut: Some(inches(37)),
         ..Default::default()
     };

@@ -2,18 +2,19 @@
 //!
 //! Every panel is 40 in wide and 14 in long, with seams of half an inch unless said otherwise.
 
+use OutlineStep::UpToHeading;
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    Allowance, ArcOrder, LONGEST_POINT, Matter, OutlineMatter, OutlineStep, PanelOrder, Point,
-    ScallopNumber, Shape,
+use pelmet_model::{
+    Allowance, ArcOrder, Matter, OutlineMatter, OutlineStep, PanelOrder, Point, ScallopNumber,
+    Shape,
 };
+use pelmet_workroom::{LONGEST_POINT, mirrored};
 use proptest::prelude::*;
 
 use crate::sample::{
     alone, arc, bulge, cloth, curve, eighths, from, inches, notch, outline, panel, radius,
     scallops, seams, sound, to,
 };
-use OutlineStep::UpToHeading;
 
 fn shaped(half: bool, steps: &[OutlineStep], allowance: Length) -> PanelOrder {
     let mut order = PanelOrder {
@@ -381,7 +382,7 @@ fn the_lining_of_a_lopsided_panel_is_the_mirror_image_of_its_face() {
     order.making.lining = Some(order.making.face);
     let (made, _) = alone(&order, &cloth());
     let pieces = made.unwrap().pieces;
-    let image = pieces[0].outline.mirrored();
+    let image = mirrored(&pieces[0].outline);
     let (own, images) = (pieces[1].outline.polygon(), image.polygon());
     assert_eq!(own.len(), images.len());
     let nanometre = Length::from_nanometres(1);

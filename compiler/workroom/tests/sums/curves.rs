@@ -4,17 +4,18 @@
 
 use std::f64::consts::PI;
 
+use OutlineStep::UpToHeading;
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    ArcFault, ArcOrder, CornerRelief, EdgeKind, FLATTENING, MAXIMUM_CORNERS, MarkKind, Matter,
-    OutlineMatter, OutlineStep, PanelOrder, Point, Proportion, ScallopNumber, Shape,
+use pelmet_model::{
+    ArcFault, ArcOrder, CornerRelief, EdgeKind, MarkKind, Matter, OutlineMatter, OutlineStep,
+    PanelOrder, Point, Proportion, ScallopNumber, Shape,
 };
+use pelmet_workroom::{FLATTENING, MAXIMUM_CORNERS, has_like_halves};
 
 use crate::sample::{
     alone, arc, bulge, by, cloth, curve, from, inches, notch, outline, panel, radius, scallops,
     sound, through, to,
 };
-use OutlineStep::UpToHeading;
 
 fn shaped(half: bool, steps: &[OutlineStep]) -> PanelOrder {
     PanelOrder {
@@ -155,7 +156,7 @@ fn an_arc_by_compass_is_level_where_it_starts_or_ends() {
         1e-7
     ));
     assert_eq!(starting.bounds().1.down, inches(14));
-    assert!(starting.has_like_halves());
+    assert!(has_like_halves(&starting));
     let ending = drawn(
         false,
         &[
@@ -172,7 +173,7 @@ fn an_arc_by_compass_is_level_where_it_starts_or_ends() {
         52.0 * half_angle,
         1e-7
     ));
-    assert!(!ending.has_like_halves());
+    assert!(!has_like_halves(&ending));
 }
 
 #[test]
@@ -189,7 +190,7 @@ fn a_half_circle_has_no_corner_at_its_top() {
     let arch = &shape.edges[2];
     assert!(near(in_inches(arch.length), 6.0 * PI, 1e-7));
     assert!(near(area(&shape), 40.0 * 14.0 - 18.0 * PI, 0.01));
-    assert!(shape.has_like_halves());
+    assert!(has_like_halves(&shape));
     // Its highest point is one of its points, exactly.
     let top = arch.between().iter().map(|point| point.down).min();
     assert_eq!(top, Some(inches(8)));
@@ -320,7 +321,7 @@ fn scallops_are_equal_and_counted_or_measured() {
             );
         }
         assert_eq!(shape.bounds().1.down, inches(14));
-        assert!(shape.has_like_halves());
+        assert!(has_like_halves(&shape));
     }
 }
 
@@ -695,8 +696,7 @@ fn scallops_may_swell_inward() {
         *outward = false;
     }
     let shape = drawn(false, &steps);
-    let highest =
-        |edge: &pelmet_workroom::Edge| edge.between().iter().map(|point| point.down).min();
+    let highest = |edge: &pelmet_model::Edge| edge.between().iter().map(|point| point.down).min();
     for edge in &shape.edges[1..=4] {
         assert_eq!(highest(edge), Some(inches(11)));
     }

@@ -1,7 +1,7 @@
 //! A panel once its pleats are laid: its folded outline, and how thick it lies.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{Fabric, Layer, Matter, PanelOrder, PieceMatter, PleatRule};
+use pelmet_model::{Fabric, Layer, Matter, PanelOrder, PieceMatter, PleatRule};
 
 use crate::sample::{alone, cloth, eighths, exactly, inches, knives, panel, ratio, seams, sound};
 

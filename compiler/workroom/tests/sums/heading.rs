@@ -1,7 +1,7 @@
 //! What a heading adds to the length, and whether it suits its rod or board.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     Board, FastenerOrder, Heading, Matter, PanelMade, PanelOrder, PieceMatter, Support,
 };
 
@@ -42,7 +42,7 @@ fn board() -> Support {
 }
 
 fn thick_rod(diameter: Length) -> Support {
-    Support::Rod(pelmet_workroom::Rod {
+    Support::Rod(pelmet_model::Rod {
         diameter,
         ..rod(inches(40))
     })

@@ -1,10 +1,10 @@
 //! Pieces wider than the cloth, joined from several widths.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    Cut, Fabric, JoinedWidths, LEAST_PART, Layer, MAXIMUM_WIDTHS, Matter, PanelOrder, Piece,
-    PieceMatter, Railroad, Seam, strips_needed,
+use pelmet_model::{
+    Cut, Fabric, JoinedWidths, Layer, Matter, PanelOrder, Piece, PieceMatter, Railroad, Seam,
 };
+use pelmet_workroom::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};
 
 use crate::sample::{
     alone, centimetres, cloth, eighths, exactly, inches, knives, panel, ratio, seams,
@@ -62,7 +62,7 @@ fn published_strips_come_out_as_pieces() {
     for (flat, width, join, strips, cloth_length) in [(540, 110, 0, 5, 75), (236, 90, 1, 3, 45)] {
         let mut order = wide(centimetres(flat));
         order.drop = centimetres(15);
-        order.outline = pelmet_workroom::Outline::straight(centimetres(15));
+        order.outline = pelmet_model::Outline::straight(centimetres(15));
         order.making.face = seams(Length::ZERO);
         order.making.join = centimetres(join);
         let cloth = Fabric {
@@ -158,7 +158,7 @@ fn a_piece_that_fits_is_cut_in_one_and_railroading_avoids_joins() {
     assert!(!piece.railroaded);
     let mut long = wide(inches(90));
     long.drop = inches(60);
-    long.outline = pelmet_workroom::Outline::straight(inches(60));
+    long.outline = pelmet_model::Outline::straight(inches(60));
     assert!(face(&long, &along).0.joined.is_some());
 }
 
@@ -204,9 +204,9 @@ fn pleated_deep(depth: Length, pleats: u32, flat: i64) -> (Vec<Seam>, Vec<Matter
         pleats: Some(knives(pleats, depth)),
         ..panel()
     };
-    order.width = pelmet_workroom::WidthOrder {
+    order.width = pelmet_model::WidthOrder {
         flat: Some(inches(flat)),
-        ..pelmet_workroom::WidthOrder::default()
+        ..pelmet_model::WidthOrder::default()
     };
     order.lining = Some(0);
     order.making.lining = Some(seams(eighths(4)));
@@ -255,10 +255,10 @@ fn a_seam_that_no_pleat_can_hide_is_told_for_the_face_alone() {
 /// Cloth that repeats so far across.
 fn printed(across: i64) -> Fabric {
     Fabric {
-        repeat: Some(pelmet_workroom::Repeat {
+        repeat: Some(pelmet_model::Repeat {
             along: None,
             across: Some(inches(across)),
-            matching: pelmet_workroom::Match::Straight,
+            matching: pelmet_model::Match::Straight,
         }),
         ..cloth()
     }
@@ -297,7 +297,7 @@ fn the_print_meets_across_the_strips_where_a_strip_can_hold_a_repeat() {
 #[test]
 fn a_motif_on_a_joined_panel_sits_on_the_print_of_every_strip() {
     let mut order = crate::sample::window(inches(79), vec![wide(inches(79))], &[0]);
-    order.motif = Some(pelmet_workroom::Motif {
+    order.motif = Some(pelmet_model::Motif {
         panel: 0,
         below_heading: inches(6),
     });

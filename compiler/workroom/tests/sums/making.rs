@@ -1,13 +1,13 @@
 //! Making methods: the layers between face and lining, and how edges are finished.
 
 use pelmet_measure::{Area, Length};
-use pelmet_workroom::{Fabric, Layer, MakingMatter, Matter, PanelOrder, PieceMatter};
+use pelmet_model::OutlineStep::UpToHeading;
+use pelmet_model::{Fabric, Layer, MakingMatter, Matter, PanelOrder, PieceMatter};
 use proptest::prelude::*;
 
 use crate::sample::{
     cloth, eighths, exactly, from, inches, made, outline, panel, ratio, seams, sound, to, window,
 };
-use pelmet_workroom::OutlineStep::UpToHeading;
 
 /// Three layers of one cloth, the interlining cut to the finished size.
 fn interlined() -> PanelOrder {
@@ -143,7 +143,7 @@ fn net_area(order: &PanelOrder) -> Area {
         .sum()
 }
 
-fn sound_in_wide_cloth(order: &PanelOrder) -> Vec<pelmet_workroom::Piece> {
+fn sound_in_wide_cloth(order: &PanelOrder) -> Vec<pelmet_model::Piece> {
     let wide = Fabric {
         width: Length::METRE * 20,
         ..cloth()
@@ -161,7 +161,7 @@ proptest! {
     ) {
         let mut order = panel();
         (order.width, order.drop) = (exactly(Length::millimetres(width)), Length::millimetres(drop));
-        order.outline = pelmet_workroom::Outline::straight(order.drop);
+        order.outline = pelmet_model::Outline::straight(order.drop);
         order.making.face = seams(Length::ZERO);
         order.interlining = is_interlined.then_some(0);
         order.making.interlining = is_interlined.then(|| seams(Length::ZERO));

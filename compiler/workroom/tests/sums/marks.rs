@@ -1,11 +1,12 @@
 //! Marks in working order, from the left edge and from the centre.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     CornerRelief, End, FastenerOrder, Heading, HeadingWork, Mark, MarkKind, Motif, PanelMade,
     PanelOrder, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, StepKind, StitchedShape,
-    Toward, WidthOrder, is_hidden,
+    Toward, WidthOrder,
 };
+use pelmet_workroom::{finished_at, is_hidden};
 
 use crate::sample::{
     alone, cloth, eighths, exactly, inches, knives, made, panel, ratio, sound, window,
@@ -365,7 +366,7 @@ fn the_return_is_marked_on_the_cloth_that_is_seen_there() {
             };
             let lies = panel.folding.stretches.iter().filter(|stretch| {
                 (stretch.flat_from..=stretch.flat_to).contains(&flat)
-                    && stretch.finished_at(flat) == finished
+                    && finished_at(stretch, flat) == finished
             });
             assert_ne!(lies.count(), 0, "{end:?} {at:?}");
             assert!(!is_hidden(&panel.folding, flat), "{end:?} {at:?}");

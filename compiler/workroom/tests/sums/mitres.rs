@@ -1,7 +1,9 @@
 //! Mitred hems: where the line of the mitre runs over the cut cloth.
 
+use MitrePlace::{Corner, LowerCut, LowerTurn, SideCut, SideTurn};
+use OutlineStep::UpToHeading;
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     Allowance, CornerRelief, Fabric, MakingMatter, Matter, Mitre, MitrePlace, OutlineStep,
     PanelOrder,
 };
@@ -10,8 +12,6 @@ use proptest::prelude::*;
 use crate::sample::{
     alone, arc, bulge, cloth, eighths, from, inches, outline, panel, ratio, sound, to,
 };
-use MitrePlace::{Corner, LowerCut, LowerTurn, SideCut, SideTurn};
-use OutlineStep::UpToHeading;
 
 fn mitred(sides: Allowance, lower: Allowance) -> PanelOrder {
     let mut order = panel();

@@ -1,10 +1,11 @@
 //! What panels need beside cloth, and what that weighs.
 
 use pelmet_measure::{Length, Mass};
-use pelmet_workroom::{
+use pelmet_model::{
     CountedOrder, Extent, FastenerOrder, Heading, HowMany, Matter, Need, NeedKind, Notion,
-    NotionWeight, PanelOrder, PleatMatter, PleatStrips, StripOrder, TapeOrder, ThreadOrder, work,
+    NotionWeight, PanelOrder, PleatMatter, PleatStrips, StripOrder, TapeOrder, ThreadOrder,
 };
+use pelmet_workroom::{count_along, work};
 use proptest::prelude::*;
 
 use crate::sample::{alone, cloth, eighths, exactly, inches, knives, panel, ratio, sound, window};
@@ -24,11 +25,14 @@ fn of_kind(needs: &[Need], kind: NeedKind) -> Vec<Extent> {
 #[test]
 fn things_stand_no_further_apart_than_asked_and_one_at_each_end() {
     for (edge, apart, count) in [(40, 8, 6), (40, 7, 7), (40, 40, 2), (40, 50, 2), (41, 8, 7)] {
-        assert_eq!(HowMany::Apart(inches(apart)).along(inches(edge)), count);
+        assert_eq!(
+            count_along(HowMany::Apart(inches(apart)), inches(edge)),
+            count
+        );
     }
-    assert_eq!(HowMany::Each(3).along(inches(40)), 3);
+    assert_eq!(count_along(HowMany::Each(3), inches(40)), 3);
     assert_eq!(
-        HowMany::Apart(Length::from_nanometres(1)).along(Length::LARGEST),
+        count_along(HowMany::Apart(Length::from_nanometres(1)), Length::LARGEST),
         u32::MAX
     );
 }
@@ -37,7 +41,7 @@ proptest! {
     #[test]
     fn no_space_between_rings_is_wider_than_asked(edge in 1_i64..10_000, apart in 1_i64..500) {
         let (edge, apart) = (eighths(edge), eighths(apart));
-        let spaces = HowMany::Apart(apart).along(edge) - 1;
+        let spaces = count_along(HowMany::Apart(apart), edge) - 1;
         prop_assert!(apart * i64::from(spaces) >= edge);
         prop_assert!(apart * (i64::from(spaces) - 1) < edge);
     }
@@ -146,12 +150,12 @@ fn notions_weigh_what_they_state() {
     });
     let mut linen = cloth();
     linen.grams_per_square_metre = Some(ratio(0, 1));
-    let mut job = pelmet_workroom::Job {
+    let mut job = pelmet_model::Job {
         fabrics: vec![linen],
         windows: vec![window(inches(40), vec![order], &[0])],
         ..Default::default()
     };
-    let weigh = |job: &pelmet_workroom::Job| work(job).0.windows[0].weight;
+    let weigh = |job: &pelmet_model::Job| work(job).0.windows[0].weight;
     assert_eq!(weigh(&job), Some(Mass::ZERO));
     job.notions
         .push(notion("brass-ring", NotionWeight::Each(grams(9))));

@@ -1,7 +1,7 @@
 //! Tape, turning opening and fasteners.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     EdgeKind, FastenerOrder, FastenerRun, Heading, Matter, OutlineStep, PanelOrder, PieceMatter,
     TapeOrder,
 };

@@ -1,16 +1,17 @@
 //! Outlines drawn at a width: their corners and edges, and what is wrong with them.
 
+use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
-use pelmet_workroom::{
-    ArcOrder, CornerRelief, EdgeKind, Heading, MAXIMUM_CORNERS, Matter, Outline, OutlineMatter,
-    OutlineStep, PanelOrder, Proportion, Shape,
+use pelmet_model::{
+    ArcOrder, CornerRelief, EdgeKind, Heading, Matter, Outline, OutlineMatter, OutlineStep,
+    PanelOrder, Proportion, Shape,
 };
+use pelmet_workroom::{MAXIMUM_CORNERS, has_like_halves};
 
 use crate::sample::{
     alone, arc, bulge, by, cloth, curve, exactly, from, inches, notch, outline, panel, ratio,
     sound, to,
 };
-use OutlineStep::UpToHeading;
 
 fn shaped(outline: Outline) -> PanelOrder {
     PanelOrder { outline, ..panel() }
@@ -516,7 +517,7 @@ fn an_odd_width_keeps_one_corner_at_the_fold() {
         shape.corners[4].at.across,
         inches(40) + Length::from_nanometres(1)
     );
-    assert!(shape.has_like_halves());
+    assert!(has_like_halves(&shape));
 }
 
 /// A side that begins above the lower edge is one straight edge from the heading line down, however
@@ -573,7 +574,7 @@ fn curves_that_meet_at_the_fold_in_a_point_keep_their_corner() {
     let expected = in_inches(&[(0, 0), (0, 10), (20, 10), (40, 10), (40, 0)]);
     assert_eq!(corners(&shape), expected);
     assert_eq!(shape.corners[2].relief, CornerRelief::Snip);
-    assert!(shape.has_like_halves());
+    assert!(has_like_halves(&shape));
     let steps: Vec<_> = shape.edges.iter().map(|edge| edge.step).collect();
     assert_eq!(steps, [Some(2), Some(1), Some(1), Some(2), None]);
     let steps: Vec<_> = shape.corners.iter().map(|corner| corner.step).collect();
@@ -606,8 +607,8 @@ fn halves_are_alike_or_not_wherever_the_shape_lies() {
         let made = sound(&shaped(outline));
         // The cut line begins left of and above the panel.
         (
-            made.shape.has_like_halves(),
-            made.pieces[0].outline.has_like_halves(),
+            has_like_halves(&made.shape),
+            has_like_halves(&made.pieces[0].outline),
         )
     };
     let level = |right: Length| {

@@ -1,16 +1,17 @@
 //! What is cut: layers, sizes, shrinkage, the fold, the bolt and the print.
 
+use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
-use pelmet_workroom::{
+use pelmet_model::{
     Cut, Fabric, Heading, Layer, MakingMatter, Match, Matter, Motif, Outline, OutlineStep,
     PanelOrder, Piece, PieceMatter, Point, Proportion, Railroad, Repeat,
 };
+use pelmet_workroom::mirrored;
 
 use crate::sample::{
     alone, cloth, eighths, from, inches, knives, made, outline, panel, ratio, seams, sound, to,
     window,
 };
-use OutlineStep::UpToHeading;
 
 fn lined() -> PanelOrder {
     let mut order = PanelOrder {
@@ -282,7 +283,7 @@ fn a_motif_that_cannot_be_seen_is_reported() {
     order.motif = motif(inches(8));
     order.panels[0].pleats = Some(knives(3, inches(3)));
     order.panels[0].width = crate::sample::exactly(inches(28));
-    order.support = pelmet_workroom::Support::Rod(crate::sample::rod(inches(28)));
+    order.support = pelmet_model::Support::Rod(crate::sample::rod(inches(28)));
     let (window, matters) = made(&order, &[cloth()]);
     let flat = window.panels[0].as_ref().unwrap().flat;
     assert_eq!(flat, inches(46));
@@ -326,7 +327,7 @@ fn the_lining_of_unlike_halves_is_cut_turned_over() {
     };
     // The long side is the face's left and the lining's right.
     assert!(lowest(face) < inches(20) && lowest(lining) > inches(20));
-    assert_eq!(face.outline.mirrored().mirrored(), face.outline);
+    assert_eq!(mirrored(&mirrored(&face.outline)), face.outline);
     assert!(sound(&lined()).pieces.iter().all(|piece| !piece.mirrored));
 }
 

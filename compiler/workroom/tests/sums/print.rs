@@ -1,7 +1,7 @@
 //! Pleats that follow the print across.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     Fabric, Follow, Match, Matter, PanelOrder, PleatKind, PleatMatter, PleatOrder, PleatRule,
     PleatStep, Ranged, Repeat, StepKind, TowardOrder,
 };
@@ -57,9 +57,9 @@ fn order(rule: PleatRule, finished: i64) -> PanelOrder {
         pleats: Some(rule),
         ..panel()
     };
-    order.width = pelmet_workroom::WidthOrder {
-        finished: Some(pelmet_workroom::FinishedOrder::Exact(inches(finished))),
-        ..pelmet_workroom::WidthOrder::default()
+    order.width = pelmet_model::WidthOrder {
+        finished: Some(pelmet_model::FinishedOrder::Exact(inches(finished))),
+        ..pelmet_model::WidthOrder::default()
     };
     order
 }

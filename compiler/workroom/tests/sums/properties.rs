@@ -1,10 +1,10 @@
 //! What must hold whatever is ordered.
 
 use pelmet_measure::{Area, Length};
-use pelmet_workroom::{
+use pelmet_model::{
     EdgeKind, FinishedOrder, Heading, Matter, Outline, OutlineStep, PanelOrder, Proportion, Shape,
-    work,
 };
+use pelmet_workroom::{has_like_halves, work};
 use proptest::prelude::*;
 
 use crate::sample::{alone, cloth, exactly, filling, made, outline, panel, ratio, seams, window};
@@ -54,8 +54,8 @@ fn shaped(outline: Outline, width: Length, allowance: Length) -> PanelOrder {
 }
 
 /// Wide cloth, so that nothing is joined.
-fn wide_cloth() -> pelmet_workroom::Fabric {
-    pelmet_workroom::Fabric {
+fn wide_cloth() -> pelmet_model::Fabric {
+    pelmet_model::Fabric {
         width: Length::METRE * 100,
         ..cloth()
     }
@@ -95,9 +95,9 @@ proptest! {
         let mut order = shaped(Outline::straight(drop), width, Length::ZERO);
         order.drop = drop;
         let edges = &mut order.making.face.edges;
-        edges.top = pelmet_workroom::Allowance::Seam(top);
-        edges.sides = pelmet_workroom::Allowance::Seam(sides);
-        edges.lower = pelmet_workroom::Allowance::Seam(lower);
+        edges.top = pelmet_model::Allowance::Seam(top);
+        edges.sides = pelmet_model::Allowance::Seam(sides);
+        edges.lower = pelmet_model::Allowance::Seam(lower);
         let piece = alone(&order, &wide_cloth()).0.unwrap().pieces.remove(0);
         prop_assert_eq!(piece.cut_width, width + sides * 2);
         prop_assert_eq!(piece.cut_length, drop + top + lower);
@@ -108,8 +108,8 @@ proptest! {
     fn a_half_outline_is_mirrored_exactly(outline in half_outlines(), width in sizes()) {
         let (made, _) = alone(&shaped(outline, width, Length::ZERO), &wide_cloth());
         if let Some(made) = made {
-            prop_assert!(made.shape.has_like_halves());
-            prop_assert!(made.pieces[0].outline.has_like_halves());
+            prop_assert!(has_like_halves(&made.shape));
+            prop_assert!(has_like_halves(&made.pieces[0].outline));
             prop_assert_eq!(made.shape.bounds().1.across, width);
             let tops = made.shape.edges.iter().filter(|edge| edge.kind == EdgeKind::Top);
             prop_assert_eq!(tops.map(|edge| edge.length).collect::<Vec<_>>(), vec![width]);
@@ -136,7 +136,7 @@ proptest! {
         let (made, matters) = made(&order, &[wide_cloth()]);
         let last_fills = row.contains(&(count - 1));
         let unfilled = matters.iter().any(|matter| matches!(matter, Matter::Row(
-            pelmet_workroom::RowMatter::FillOutOfRange { .. }
+            pelmet_model::RowMatter::FillOutOfRange { .. }
         )));
         if last_fills && !unfilled {
             prop_assert_eq!(made.covered, length + returns * 2);
@@ -160,7 +160,7 @@ proptest! {
         join in nanometres(0..20_000_000),
         allowance in nanometres(0..40_000_000),
     ) {
-        let narrow = pelmet_workroom::Fabric { width: usable, selvage: Length::ZERO, ..cloth() };
+        let narrow = pelmet_model::Fabric { width: usable, selvage: Length::ZERO, ..cloth() };
         let mut order = shaped(Outline::straight(Length::millimetres(400)), width, allowance);
         order.making.join = join;
         let piece = alone(&order, &narrow).0.unwrap().pieces.remove(0);
@@ -210,7 +210,7 @@ proptest! {
         let mut window = window(length(9), vec![order, other], &[0, 1, 1]);
         (window.overlap, window.returns) = (length(10), length(11));
         window.over_joins = vec![0];
-        let job = pelmet_workroom::Job { fabrics: vec![cloth()], windows: vec![window], ..Default::default() };
+        let job = pelmet_model::Job { fabrics: vec![cloth()], windows: vec![window], ..Default::default() };
         let (made, _) = work(&job);
         prop_assert_eq!(made.windows.len(), 1);
     }

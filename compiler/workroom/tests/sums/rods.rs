@@ -1,10 +1,8 @@
 //! Rods under load: the published beam case, its growth, and what is made of it.
 
 use pelmet_measure::{Length, Mass};
-use pelmet_workroom::{
-    GRAVITY, MATERIALS, Material, Rod, RodUnknown, RowMatter, SAG_LIMIT, Section, Span, Support,
-    check_rod,
-};
+use pelmet_model::{MATERIALS, Material, Rod, RodUnknown, RowMatter, Support};
+use pelmet_workroom::{GRAVITY, SAG_LIMIT, Section, Span, check_rod};
 use proptest::prelude::*;
 
 use crate::sample::{cloth, eighths, exactly, inches, made, panel, ratio, rod, window};
@@ -201,7 +199,7 @@ fn nothing_is_said_of_a_rod_that_cannot_be_reckoned() {
 
 #[test]
 fn a_rod_that_sags_is_found_and_one_with_more_brackets_is_not() {
-    let heavy = pelmet_workroom::Fabric {
+    let heavy = pelmet_model::Fabric {
         width: inches(200),
         grams_per_square_metre: Some(ratio(600, 1)),
         ..cloth()
@@ -219,7 +217,7 @@ fn a_rod_that_sags_is_found_and_one_with_more_brackets_is_not() {
         let (window, matters) = made(&order, std::slice::from_ref(&heavy));
         let found = matches!(
             matters.as_slice(),
-            [pelmet_workroom::Matter::Row(RowMatter::RodSags { .. })]
+            [pelmet_model::Matter::Row(RowMatter::RodSags { .. })]
         );
         assert_eq!(found, sags, "{matters:?}");
         assert!(window.rod_check.unwrap().is_ok());
@@ -262,7 +260,7 @@ fn a_rod_may_sag_just_as_far_as_its_limit() {
     let mut linen = cloth();
     linen.grams_per_square_metre = Some(ratio(200, 1));
     let mut order = window(inches(40), vec![panel()], &[0]);
-    let found = |limit: Option<Length>, order: &mut pelmet_workroom::WindowOrder| {
+    let found = |limit: Option<Length>, order: &mut pelmet_model::WindowOrder| {
         order.support = Support::Rod(Rod {
             diameter: eighths(2),
             material: Some("wood".into()),
@@ -280,7 +278,7 @@ fn a_rod_may_sag_just_as_far_as_its_limit() {
 
 #[test]
 fn a_rod_or_board_goes_by_the_name_its_maker_gave_it() {
-    let board = pelmet_workroom::Board {
+    let board = pelmet_model::Board {
         name: String::from("shelf"),
         length: inches(40),
         depth: inches(4),

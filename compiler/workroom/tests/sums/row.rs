@@ -1,10 +1,11 @@
 //! The row: coverage, filling panels, panels over the joins.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::{
     FinishedOrder, Matter, PanelOrder, RowMatter, Subject, Support, THIN_COVER, WidthOrder,
-    WindowMade, WindowOrder, work,
+    WindowMade, WindowOrder,
 };
+use pelmet_workroom::work;
 
 use crate::sample::{cloth, eighths, exactly, filling, inches, made, panel, rod, window};
 
@@ -301,7 +302,7 @@ fn the_row_is_held_to_overlap_projection_and_height() {
     order.panels[0].width = exactly(inches(60));
     order.returns = inches(3);
     order.panels[0].width = exactly(inches(66));
-    order.support = Support::Rod(pelmet_workroom::Rod {
+    order.support = Support::Rod(pelmet_model::Rod {
         projection: Some(inches(4)),
         ..rod(inches(60))
     });
@@ -337,7 +338,7 @@ fn every_window_and_panel_is_named_and_every_mistake_told() {
     faulty.panels[1].width = WidthOrder::default();
     faulty.panels[2].lining = Some(0);
     faulty.panels[2].width.finished = Some(FinishedOrder::Exact(Length::ZERO));
-    let job = pelmet_workroom::Job {
+    let job = pelmet_model::Job {
         fabrics: vec![cloth()],
         windows: vec![sound, faulty],
         ..Default::default()
@@ -358,20 +359,20 @@ fn one_mistake_does_not_hide_another() {
         crate::sample::from(0, 14),
         crate::sample::notch((20, 14), (1, 6), true),
         crate::sample::to(40, 14),
-        pelmet_workroom::OutlineStep::UpToHeading,
+        pelmet_model::OutlineStep::UpToHeading,
     ];
     let mut order = panel();
     order.outline = crate::sample::outline(false, &steps);
     order.lining = Some(0);
     order.making.turning_opening = Some(inches(50));
-    order.heading = pelmet_workroom::Heading::RodPocket {
+    order.heading = pelmet_model::Heading::RodPocket {
         pocket: Some(inches(1)),
         ease: Length::ZERO,
         above: Length::ZERO,
         turn: Length::ZERO,
     };
     let mut order = window(inches(50), vec![order], &[0]);
-    order.motif = Some(pelmet_workroom::Motif {
+    order.motif = Some(pelmet_model::Motif {
         panel: 0,
         below_heading: inches(20),
     });

@@ -3,12 +3,13 @@
 use std::collections::BTreeMap;
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_workroom::{
+use pelmet_model::{
     Allowance, ArcOrder, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, LayerMaking,
     Making, MakingNotions, Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind,
     PleatOrder, PleatRule, PleatStep, Proportion, Railroad, Ranged, Rod, ScallopNumber, Start,
-    StepKind, Support, TowardOrder, Way, WidthOrder, WindowMade, WindowOrder, work,
+    StepKind, Support, TowardOrder, Way, WidthOrder, WindowMade, WindowOrder,
 };
+use pelmet_workroom::work;
 
 pub fn inches(whole: i64) -> Length {
     Length::inches(whole)

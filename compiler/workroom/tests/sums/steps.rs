@@ -1,7 +1,11 @@
 //! The steps of a making method: what every figure comes to on a panel, and when a sentence is said.
 
+use FigureValue::{
+    Corners, Count, Cut, Edge, Mark, Name, Number, Piece, PleatFold, RunEnds, Stated,
+};
 use pelmet_measure::Length;
-use pelmet_workroom::{
+use pelmet_model::OutlineStep::UpToHeading;
+use pelmet_model::{
     Allowance, BandOrder, CautionKind, CountedOrder, Each, EdgeKind, Fabric, Figure, FigureValue,
     Heading, HowMany, Layer, LayerMaking, MakingStep, MarkKind, Matter, PanelMade, PanelOrder,
     Part, PartMade, PieceMatter, PleatRule, Said, ScallopNumber, Sentence, StripOrder, TapeOrder,
@@ -12,10 +16,6 @@ use crate::sample::{
     cloth, eighths, exactly, from, inches, knives, made, outline, panel, ratio, scallops, seams,
     to, window,
 };
-use FigureValue::{
-    Corners, Count, Cut, Edge, Mark, Name, Number, Piece, PleatFold, RunEnds, Stated,
-};
-use pelmet_workroom::OutlineStep::UpToHeading;
 
 fn named(name: &str) -> FigureValue {
     Name(String::from(name))

@@ -1,9 +1,8 @@
 //! How thick a panel is, and what its creases lose for it.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{
-    Fabric, Layer, Matter, PanelMade, PanelOrder, PleatMatter, PleatRule, turn_of_cloth,
-};
+use pelmet_model::{Fabric, Layer, Matter, PanelMade, PanelOrder, PleatMatter, PleatRule};
+use pelmet_workroom::{says_no_thickness, turn_of, turn_of_cloth};
 
 use crate::sample::{cloth, eighths, exactly, inches, knives, made, panel, seams, window};
 
@@ -51,7 +50,7 @@ fn a_crease_loses_half_the_way_round_the_middle_of_the_cloth() {
     let cases = [(0, 0), (10, 1_570_796), (20, 3_141_592)];
     for (thickness, lost) in cases {
         let lost = Length::from_nanometres(lost);
-        assert_eq!(turn_of_cloth(tenths(thickness)), lost);
+        assert_eq!(turn_of(tenths(thickness)), lost);
     }
 }
 
@@ -66,7 +65,7 @@ fn all_layers_together_are_turned_and_a_stated_turn_comes_first() {
         ..lined()
     };
     let stated = || with_stated_turn(inches(1));
-    let as_thick = |thickness| Some(turn_of_cloth(tenths(thickness)));
+    let as_thick = |thickness| Some(turn_of(tenths(thickness)));
     let cases = [
         ("face alone", &unlined, Some(3), None, as_thick(3)),
         ("face and lining", &lined(), Some(3), Some(4), as_thick(7)),
@@ -79,14 +78,14 @@ fn all_layers_together_are_turned_and_a_stated_turn_comes_first() {
     ];
     for (name, order, face, lining, turn) in cases {
         let fabrics = [thick(face), thick(lining)];
-        assert_eq!(order.turn_of_cloth(&fabrics), turn, "{name}");
+        assert_eq!(turn_of_cloth(&order, &fabrics), turn, "{name}");
     }
 }
 
 /// Each of two knives takes 2 x 2 in and has two creases.
 #[test]
 fn the_flat_width_is_larger_by_every_turn() {
-    for (thickness, turn) in [(None, Length::ZERO), (Some(5), turn_of_cloth(tenths(10)))] {
+    for (thickness, turn) in [(None, Length::ZERO), (Some(5), turn_of(tenths(10)))] {
         let (made, matters) = worked(&lined(), &[thick(thickness), thick(thickness)]);
         assert_eq!(matters, []);
         assert_eq!(made.flat, inches(39 + 2 * 4) + turn * 4);
@@ -104,7 +103,7 @@ fn a_panel_says_no_thickness_only_where_no_layer_does() {
     ];
     for (face, lining, says_none) in cases {
         let fabrics = [thick(face), thick(lining)];
-        assert_eq!(lined().says_no_thickness(&fabrics), says_none);
+        assert_eq!(says_no_thickness(&lined(), &fabrics), says_none);
     }
 }
 
@@ -138,7 +137,7 @@ fn a_thickness_missing_for_a_limit_is_not_told_twice() {
     let mut order = lined();
     order.making.stack = Some(tenths(100));
     let (_, matters) = worked(&order, &[thick(Some(3)), thick(None)]);
-    let missing = pelmet_workroom::PieceMatter::ThicknessMissing {
+    let missing = pelmet_model::PieceMatter::ThicknessMissing {
         layer: Layer::Lining,
         limit: tenths(100),
     };

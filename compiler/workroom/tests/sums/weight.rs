@@ -1,7 +1,7 @@
 //! What a panel and a window weigh.
 
 use pelmet_measure::{Length, Mass};
-use pelmet_workroom::{Fabric, PanelOrder};
+use pelmet_model::{Fabric, PanelOrder};
 use proptest::prelude::*;
 
 use crate::sample::{
@@ -23,7 +23,7 @@ fn half_a_square_metre() -> PanelOrder {
     let mut order = panel();
     order.width = exactly(centimetres(100));
     order.drop = centimetres(50);
-    order.outline = pelmet_workroom::Outline::straight(order.drop);
+    order.outline = pelmet_model::Outline::straight(order.drop);
     order.making.face = seams(Length::ZERO);
     order
 }

@@ -1,7 +1,8 @@
 //! Flat, finished and cut width, fullness: any one gives the others, two must agree.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{Allowance, Matter, PieceMatter, PleatMatter, WidthOrder, fullness_of};
+use pelmet_model::{Allowance, Matter, PieceMatter, PleatMatter, WidthOrder};
+use pelmet_workroom::fullness_of;
 
 use crate::sample::{
     alone, cloth, eighths, exactly, filling, inches, knives, made, panel, ratio, sound, window,

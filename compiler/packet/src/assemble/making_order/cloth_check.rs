@@ -2,7 +2,7 @@
 
 use num_traits::CheckedAdd;
 use pelmet_measure::{Ratio, number_text};
-use pelmet_workroom::CautionKind;
+use pelmet_model::CautionKind;
 
 use super::{Bench, Draft, listed, together};
 

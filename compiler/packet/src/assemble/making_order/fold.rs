@@ -1,7 +1,7 @@
 //! Marking, folding and measuring a panel that is made up.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{CautionKind, Heading, HeadingWork, Held, MarkKind, Pleat};
+use pelmet_model::{CautionKind, Heading, HeadingWork, Held, MarkKind, Pleat};
 
 use super::{Bench, Draft, listed, together};
 use crate::assemble::number;

@@ -1,6 +1,6 @@
 //! Hanging a panel, and checking how it hangs.
 
-use pelmet_workroom::{CautionKind, EdgeKind, Heading, NeedKind, Support};
+use pelmet_model::{CautionKind, EdgeKind, Heading, NeedKind, Support};
 
 use super::{Bench, Draft, listed, together};
 use crate::assemble::heading::hang_range;

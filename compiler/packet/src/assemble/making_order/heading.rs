@@ -1,7 +1,7 @@
 //! Making the heading of a panel.
 
 use pelmet_measure::Length;
-use pelmet_workroom::{CautionKind, FastenerOrder, Heading, HeadingWork, MarkKind};
+use pelmet_model::{CautionKind, FastenerOrder, Heading, HeadingWork, MarkKind};
 
 use super::{Bench, Draft, together};
 

@@ -10,7 +10,7 @@ mod heading;
 mod said;
 
 use pelmet_measure::Length;
-use pelmet_workroom::{CautionKind, Fabric, Support, WindowOrder};
+use pelmet_model::{CautionKind, Fabric, Support, WindowOrder};
 
 use super::printer::Printer;
 use super::quote::{in_hours_and_minutes, minutes_at};

@@ -1,8 +1,6 @@
 //! The maker's own words with the figures of one panel.
 
-use pelmet_workroom::{
-    CautionKind, EdgeKind, FigureValue, PartMade, Piece, SentenceMade, StepMade,
-};
+use pelmet_model::{CautionKind, EdgeKind, FigureValue, PartMade, Piece, SentenceMade, StepMade};
 
 use super::fold::fold_of;
 use super::{Bench, Draft, listed};

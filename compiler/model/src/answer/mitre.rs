@@ -1,0 +1,42 @@
+//! Mitred hems: where two hems meet in one slanting line.
+
+use pelmet_measure::Length;
+
+/// A corner at which the hems of a side and of the lower edge are mitred.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Mitre {
+    /// The corner, by index in the panel's shape.
+    pub corner: usize,
+    /// Where the line of the mitre runs over the cut face, from the side's cut edge to the lower one.
+    pub line: Vec<MitrePoint>,
+    /// Length of the finished mitre, from the corner to where the hems meet.
+    pub length: Length,
+    /// What must be left beyond the line; the cloth outside that may be cut away.
+    pub kept: Length,
+}
+
+/// A point of the line of a mitre on the cut face, before anything is turned.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct MitrePoint {
+    /// What lies there.
+    pub place: MitrePlace,
+    /// How far in from the cut edge of the side.
+    pub in_from_side: Length,
+    /// How far up from the cut lower edge.
+    pub up_from_lower: Length,
+}
+
+/// The places that the line of a mitre passes.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum MitrePlace {
+    /// The cut edge of the side.
+    SideCut,
+    /// The line along which the raw edge of the side's hem is turned under.
+    SideTurn,
+    /// The finished corner.
+    Corner,
+    /// The line along which the raw edge of the lower hem is turned under.
+    LowerTurn,
+    /// The cut lower edge.
+    LowerCut,
+}

@@ -1,0 +1,86 @@
+//! What one panel needs beside cloth.
+
+use pelmet_measure::Length;
+
+use crate::{EdgeKind, Point};
+
+/// One length of fusible tape, corner to corner.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct TapeRun {
+    /// The edge it lies on.
+    pub kind: EdgeKind,
+    /// Where it starts.
+    pub from: Point,
+    /// Where it ends.
+    pub to: Point,
+    /// Its length, the turning opening left out.
+    pub length: Length,
+}
+
+/// A strip of fastener.
+#[derive(Clone, PartialEq, Debug)]
+pub struct FastenerRun {
+    /// What it is called.
+    pub name: String,
+    /// Width of the strip.
+    pub width: Length,
+    /// Its length.
+    pub length: Length,
+    /// How far its upper edge lies below the made-up top edge.
+    pub down: Length,
+}
+
+/// Something one panel needs beside cloth.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Need {
+    /// What it is for.
+    pub kind: NeedKind,
+    /// The notion it is, by name.
+    pub name: String,
+    /// Width of a strip.
+    pub width: Option<Length>,
+    /// Length of the roll the making method states.
+    pub roll: Option<Length>,
+    /// How much of it.
+    pub extent: Extent,
+}
+
+/// What a notion is for.
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub enum NeedKind {
+    /// Tape along the edges and behind the pleats.
+    FusibleTape,
+    /// A fastener along the heading.
+    Fastener,
+    /// Thread for the seams.
+    Thread,
+    /// Rings along the heading.
+    Rings,
+    /// Weights along the lower edge.
+    Weights,
+}
+
+/// How much of a notion.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Extent {
+    /// So long.
+    Length(Length),
+    /// So many.
+    Count(u32),
+}
+
+/// Strips of tape behind the folds of one panel.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct PleatStrips {
+    /// How many.
+    pub count: u32,
+    /// How long each is.
+    pub length: Length,
+}
+
+impl PleatStrips {
+    /// All of them, end to end.
+    pub fn together(self) -> Length {
+        self.length * i64::from(self.count)
+    }
+}

@@ -1,0 +1,63 @@
+//! The steps of the making method with the figures of one panel in their words.
+
+use pelmet_measure::Length;
+
+use crate::{CautionKind, EdgeKind, Layer};
+
+/// A step of the work on one panel.
+#[derive(Clone, PartialEq, Debug)]
+pub struct StepMade {
+    /// Its name.
+    pub name: String,
+    /// What is said, sentence by sentence.
+    pub sentences: Vec<SentenceMade>,
+    /// What to take care of.
+    pub cautions: Vec<CautionKind>,
+}
+
+/// A sentence that is said of this panel.
+#[derive(Clone, PartialEq, Debug)]
+pub struct SentenceMade {
+    /// Whether it is one of several alike, such as one for each pleat.
+    pub one_of_each: bool,
+    /// Words and figures by turns.
+    pub parts: Vec<PartMade>,
+}
+
+/// A part of a sentence, its figure known.
+#[derive(Clone, PartialEq, Debug)]
+pub enum PartMade {
+    /// Words as written.
+    Words(String),
+    /// A figure.
+    Value(FigureValue),
+}
+
+/// A figure of one panel, still to be printed.
+#[derive(Clone, PartialEq, Debug)]
+pub enum FigureValue {
+    /// A name.
+    Name(String),
+    /// A length to cut: rounded up.
+    Cut(Length),
+    /// A length to mark or to check: rounded to the nearest.
+    Mark(Length),
+    /// A length as the maker stated it.
+    Stated(Length),
+    /// The size of a piece, by its index.
+    Piece(usize),
+    /// So many of something, named in the singular.
+    Count(usize, &'static str),
+    /// A number.
+    Number(usize),
+    /// Corners, by number.
+    Corners(Vec<usize>),
+    /// A layer.
+    Layer(Layer),
+    /// An edge.
+    Edge(EdgeKind),
+    /// The corners a length of tape runs between, by index of [`PanelMade::tape`].
+    RunEnds(usize),
+    /// What to bring where to fold a pleat, by its index.
+    PleatFold(usize),
+}

@@ -1,0 +1,81 @@
+//! What the sums find: mistakes, warnings and limits, by window, panel and step.
+
+mod making;
+mod outline;
+mod piece;
+mod pleats;
+mod row;
+
+pub use making::MakingMatter;
+pub use outline::{ArcFault, OutlineMatter};
+pub use piece::PieceMatter;
+pub use pleats::PleatMatter;
+pub use row::{RowMatter, THIN_COVER};
+
+/// One thing found, and where.
+#[derive(Clone, PartialEq, Debug)]
+pub struct Finding {
+    /// What it concerns.
+    pub subject: Subject,
+    /// What was found.
+    pub matter: Matter,
+}
+
+/// What a finding concerns.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Subject {
+    /// A window, by index in the job.
+    Window(usize),
+    /// A panel of a window, both by index.
+    Panel {
+        /// The window.
+        window: usize,
+        /// The panel.
+        panel: usize,
+    },
+}
+
+/// What was found, by the part of the sums that found it.
+#[derive(Clone, PartialEq, Debug)]
+pub enum Matter {
+    /// In the pleats.
+    Pleats(PleatMatter),
+    /// In the outline.
+    Outline(OutlineMatter),
+    /// In the row.
+    Row(RowMatter),
+    /// In the pieces or the heading.
+    Piece(PieceMatter),
+    /// In what the making method asks of the panel.
+    Making(MakingMatter),
+}
+
+impl From<PleatMatter> for Matter {
+    fn from(matter: PleatMatter) -> Self {
+        Self::Pleats(matter)
+    }
+}
+
+impl From<OutlineMatter> for Matter {
+    fn from(matter: OutlineMatter) -> Self {
+        Self::Outline(matter)
+    }
+}
+
+impl From<RowMatter> for Matter {
+    fn from(matter: RowMatter) -> Self {
+        Self::Row(matter)
+    }
+}
+
+impl From<PieceMatter> for Matter {
+    fn from(matter: PieceMatter) -> Self {
+        Self::Piece(matter)
+    }
+}
+
+impl From<MakingMatter> for Matter {
+    fn from(matter: MakingMatter) -> Self {
+        Self::Making(matter)
+    }
+}

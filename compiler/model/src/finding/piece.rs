@@ -1,0 +1,155 @@
+//! Findings in the pieces and the heading.
+
+use pelmet_measure::{Length, Ratio};
+
+use crate::{FastenerOrder, Figure, Layer};
+
+/// Findings in pieces and heading.
+#[derive(Clone, PartialEq, Debug)]
+pub enum PieceMatter {
+    /// A panel has no width: none given, nothing to fill.
+    NoWidth,
+    /// Two of flat, finished, cut width and fullness disagree.
+    WidthsDisagree {
+        /// One, as named to the maker ("flat width").
+        first: &'static str,
+        /// Its length.
+        first_length: Length,
+        /// The other.
+        second: &'static str,
+        /// Its length.
+        second_length: Length,
+    },
+    /// A size came out at zero or less.
+    NothingLeft {
+        /// Which size ("flat width").
+        size: &'static str,
+        /// What it came out at.
+        length: Length,
+    },
+    /// A sum went past the largest length.
+    TooLarge {
+        /// Which size.
+        size: &'static str,
+    },
+    /// The words of a step name a figure that the panel has not.
+    FigureAbsent {
+        /// The step of the making method, by index.
+        step: usize,
+        /// The sentence of the step, by index.
+        sentence: usize,
+        /// The figure.
+        figure: Figure,
+    },
+    /// A fullness under one.
+    FullnessUnderOne {
+        /// The fullness.
+        fullness: Ratio,
+    },
+    /// A heading for a rod on a board, or the other way round.
+    HeadingNeedsOther {
+        /// What the heading needs ("rod", "board").
+        needs: &'static str,
+    },
+    /// The drop is less than half the rod.
+    DropTooShort {
+        /// As ordered.
+        drop: Length,
+        /// The least that makes sense.
+        least: Length,
+    },
+    /// The pocket is too small for the rod: a flat pocket of depth f takes a rod of diameter d only if 2f >= pi*d.
+    PocketTooSmall {
+        /// Depth of the pocket.
+        pocket: Length,
+        /// The least that takes the rod.
+        least: Length,
+    },
+    /// The fastener is wider than the tail that carries it.
+    FastenerWiderThanTail {
+        /// As ordered.
+        fastener: FastenerOrder,
+        /// The tail.
+        tail: Length,
+    },
+    /// The tail is as long as the drop or longer and would show below.
+    TailShows {
+        /// The tail.
+        tail: Length,
+        /// The drop.
+        drop: Length,
+    },
+    /// The turning opening does not fit in the top edge.
+    OpeningTooWide {
+        /// As ordered.
+        opening: Length,
+        /// The top edge.
+        edge: Length,
+    },
+    /// A piece is longer than the bolt.
+    LongerThanBolt {
+        /// Its layer.
+        layer: Layer,
+        /// Cut length.
+        cut_length: Length,
+        /// The bolt.
+        bolt: Length,
+    },
+    /// The usable width leaves nothing after selvages or join allowances.
+    ClothTooNarrow {
+        /// The layer that needs it.
+        layer: Layer,
+        /// What is usable.
+        usable: Length,
+        /// What a strip needs at the least.
+        needed: Length,
+    },
+    /// A seam between widths lies where it is seen.
+    SeamShows {
+        /// The layer.
+        layer: Layer,
+        /// Flat position of the seam from the left edge.
+        at: Length,
+        /// The nearest flat position that a pleat hides; `None` where none hides any.
+        hidden_at: Option<Length>,
+    },
+    /// A panel is cut on the fold, but its two halves are not alike.
+    HalvesDiffer,
+    /// The motif is to lie below the lower edge.
+    MotifBelowDrop {
+        /// How far below the heading line it is to lie.
+        below_heading: Length,
+        /// The panel's drop.
+        drop: Length,
+    },
+    /// The middle of the panel, where the motif is to lie, is hidden by a pleat.
+    MotifHidden {
+        /// Flat position of the middle from the left edge.
+        at: Length,
+        /// The flat cloth that is hidden there, from and to.
+        hidden: (Length, Length),
+    },
+    /// Where pleats lie, the layers are together thicker than the method allows.
+    StackTooThick {
+        /// How many layers of the panel lie there.
+        layers: u32,
+        /// How thick one of them is.
+        layer: Length,
+        /// What the method allows.
+        limit: Length,
+    },
+    /// The method limits a stack of cloth that does not say how thick it is.
+    ThicknessMissing {
+        /// The layer cut from that cloth.
+        layer: Layer,
+        /// What the method allows.
+        limit: Length,
+    },
+    /// More strips than the limit.
+    TooManyWidths {
+        /// The layer.
+        layer: Layer,
+        /// The limit.
+        limit: u32,
+    },
+}

@@ -1,0 +1,192 @@
+//! A pleat rule as the maker wrote it, numbers left open where she left them open.
+
+use pelmet_measure::{Length, Ratio};
+
+use crate::Ranged;
+
+/// The most pleats a panel may have.
+pub const MAXIMUM_PLEATS: u32 = 2_000;
+
+/// How one panel is pleated.
+///
+/// A rule is read in its working direction: from the left edge, or from the centre outward. A
+/// mirrored rule describes the right half from the centre outward, or the left half from the left
+/// edge, and the other half is its mirror image; so every length and count of a mirrored rule is
+/// that of one half.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PleatRule {
+    /// The name the maker gave it.
+    pub name: String,
+    /// Where the rule is measured from.
+    pub start: Start,
+    /// Whether the other half is its mirror image.
+    pub mirrored: bool,
+    /// Plain cloth and pleats in working order.
+    pub steps: Vec<PleatStep>,
+    /// The most layers the rule means to lie anywhere; `None` means those of its deepest pleat.
+    pub layers: Option<u32>,
+    /// What gives way so that the same part of the print shows on every pleat; `None` where the
+    /// print is not minded.
+    pub print: Option<Follow>,
+    /// By how much a crease may be out (either way) when folded by hand.
+    pub folding_error: Option<Length>,
+    /// What each pressed crease loses of the flat width in its turn, to the even nanometre; `None`
+    /// leaves it to the thickness of the cloths, and where that is not known nothing is lost.
+    pub turn_of_cloth: Option<Length>,
+}
+
+/// What follows the print across.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Follow {
+    /// The plain cloth between two pleats.
+    Spaces,
+    /// The depth of the pleats.
+    Depths,
+}
+
+/// Where a rule is measured from.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum Start {
+    /// The left edge of the flat panel.
+    Left,
+    /// Its centre line.
+    Centre,
+}
+
+/// One written step of a rule.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PleatStep {
+    /// The number of the step in the order written, counted through repeats; a finding names it.
+    pub number: usize,
+    /// What it asks for.
+    pub kind: StepKind,
+}
+
+impl PleatStep {
+    /// The range of plain cloth, where the step is that.
+    pub fn range(&self) -> Option<Ranged<Length>> {
+        match &self.kind {
+            StepKind::Plain(range) => Some(*range),
+            _ => None,
+        }
+    }
+}
+
+/// What a step asks for.
+#[derive(Clone, PartialEq, Debug)]
+pub enum StepKind {
+    /// Plain cloth: a margin at an edge or a space between pleats.
+    Plain(Ranged<Length>),
+    /// Plain cloth that takes whatever is left.
+    Rest,
+    /// One pleat.
+    Pleat(PleatOrder),
+    /// Steps made several times over. Plain cloth that ends the inner steps lies between two
+    /// turns of the repeat and is left out after the last.
+    Repeat {
+        /// How often.
+        count: Ranged<u32>,
+        /// What is repeated.
+        steps: Vec<PleatStep>,
+    },
+}
+
+/// One pleat as ordered.
+#[derive(Clone, PartialEq, Debug)]
+pub struct PleatOrder {
+    /// Its kind.
+    pub kind: PleatKind,
+    /// Depth of one fold of cloth. A knife pleat takes up twice its depth, a box, inverted or kick
+    /// pleat four times, a double box eight times, a tuck twice.
+    pub depth: Ranged<Length>,
+    /// Where its first fold (in working order) lies on the flat cloth; `None` where it follows
+    /// from the plain cloth before it.
+    pub place: Option<FoldPlace>,
+}
+
+/// Where a visible fold lies on the flat cloth.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum FoldPlace {
+    /// This far from where the rule starts.
+    At(Length),
+    /// This far on from the visible fold before it, or from the start for the first.
+    On(Length),
+}
+
+/// The kinds of flat pleat. Every one of them is only a pattern of creases to the folding.
+#[derive(Clone, PartialEq, Debug)]
+pub enum PleatKind {
+    /// One fold lying to one side.
+    Knife {
+        /// The way the visible fold points.
+        toward: TowardOrder,
+    },
+    /// Two folds turned under away from each other, a face standing between them.
+    Box {
+        /// Width of the face; `None` means the pleat closes behind: twice the depth.
+        face: Option<Ranged<Length>>,
+    },
+    /// A box pleat standing on another as wide: two folds on each side, one over the other.
+    DoubleBox {
+        /// Width of the face; `None` means the pleat closes behind: twice the depth.
+        face: Option<Ranged<Length>>,
+    },
+    /// The box pleat seen from behind: two visible folds turned toward each other.
+    Inverted {
+        /// Width of the hidden face; `None` means the folds meet: twice the depth.
+        face: Option<Ranged<Length>>,
+    },
+    /// An inverted pleat whose folds meet, standing where the panel breaks: at a corner or in the
+    /// middle.
+    Kick,
+    /// A fold stitched down along its root and laid to one side.
+    Tuck {
+        /// The way the fold points.
+        toward: TowardOrder,
+    },
+    /// Two points brought together at the heading and stitched, the cloth between them standing
+    /// out in front. Its depth is the flat cloth it takes up.
+    Stitched {
+        /// How the cloth stands.
+        shape: StitchedShape,
+        /// How far apart the points stay; `None` means that they meet.
+        face: Option<Ranged<Length>>,
+    },
+    /// Cloth drawn up evenly by a thread or a tape. Its depth means nothing.
+    Gathered {
+        /// Whether a tape draws it into upright folds, as in a pencil heading.
+        pencil: bool,
+        /// How many times its finished width its flat width is; `None` leaves that to the panel's
+        /// two widths.
+        ratio: Option<Ratio>,
+        /// The finished width it is drawn up to; `None` takes whatever is left.
+        to: Option<Ranged<Length>>,
+    },
+}
+
+/// How the cloth of a stitched pleat stands.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum StitchedShape {
+    /// Pinched into so many folds.
+    Pinch {
+        /// How many.
+        fingers: u32,
+    },
+    /// Pinched at its root, open above like a cup.
+    Goblet,
+    /// A round tube all the way down the heading.
+    Cartridge,
+}
+
+/// The way a visible fold points, in the rule's own words.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub enum TowardOrder {
+    /// To the left as the panel hangs (of the half described, when mirrored).
+    Left,
+    /// To the right as the panel hangs (of the half described, when mirrored).
+    Right,
+    /// Toward the centre line of the panel.
+    Centre,
+    /// Toward the nearer side edge.
+    Edge,
+}
