@@ -3,7 +3,7 @@
 use criterion::{Criterion, criterion_group, criterion_main};
 use pelmet_design::{load, resolve};
 use pelmet_diagnostics::FileId;
-use pelmet_packet::check;
+use pelmet_driver::check;
 use pelmet_syntax::parse;
 use pelmet_tests::{Memory, generated_job};
 

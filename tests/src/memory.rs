@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use pelmet_design::{Project, ReadTrouble};
 use pelmet_diagnostics::Example;
-use pelmet_packet::{Built, build};
+use pelmet_driver::{Built, build};
 
 /// A project that is on no disk: its files by path, one of which is the main one.
 #[derive(Clone, Debug)]

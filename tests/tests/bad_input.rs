@@ -1,7 +1,7 @@
 //! Whatever comes in, what comes out is a clear report at the right place, and in time.
 
 use pelmet_diagnostics::{Severity, render};
-use pelmet_packet::{Built, MAXIMUM_MISTAKES_TOLD};
+use pelmet_driver::{Built, MAXIMUM_MISTAKES_TOLD};
 use pelmet_tests::Memory;
 use proptest::prelude::*;
 

@@ -9,7 +9,7 @@
 )]
 
 use pelmet_diagnostics::render;
-use pelmet_packet::Built;
+use pelmet_driver::Built;
 use pelmet_sheets::{SheetKind, TextOptions};
 use pelmet_tests::{Memory, blocks, files_below, is_update, read, write};
 

@@ -2,7 +2,7 @@
 
 use pelmet_design::{load, resolve};
 use pelmet_diagnostics::{Code, Diagnostic, codes, render};
-use pelmet_packet::Built;
+use pelmet_driver::Built;
 use pelmet_tests::Memory;
 
 fn slugs(built: &Built) -> Vec<&'static str> {

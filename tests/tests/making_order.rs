@@ -5,8 +5,7 @@
 )]
 
 use pelmet_diagnostics::render;
-use pelmet_packet::Packet;
-use pelmet_packet::packet::OrderStep;
+use pelmet_packet::{OrderStep, Packet};
 use pelmet_sheets::{SheetKind, TextOptions};
 use pelmet_tests::{Memory, project_at};
 

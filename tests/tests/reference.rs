@@ -4,7 +4,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{FileId, render};
-use pelmet_packet::Built;
+use pelmet_driver::Built;
 use pelmet_sheets::{Choice, files};
 use pelmet_tests::{Memory, blocks, designs_below, files_below, project_at, read};
 

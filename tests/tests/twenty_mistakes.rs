@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 
 use insta::assert_snapshot;
 use pelmet_diagnostics::render::{self, HumanOptions};
-use pelmet_packet::Built;
+use pelmet_driver::Built;
 use pelmet_tests::{Memory, read};
 
 /// How the comment begins that names the mistake of its line.

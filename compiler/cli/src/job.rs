@@ -4,7 +4,7 @@ use std::path::{Path, PathBuf};
 
 use pelmet_design::{Project, load};
 use pelmet_diagnostics::{Diagnostic, codes, listed};
-use pelmet_packet::{
+use pelmet_driver::{
     Built, Checked, ClothsAsked, ClothsCompared, Watch, build_with, check, compare_cloths,
 };
 

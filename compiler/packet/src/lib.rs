@@ -1,28 +1,53 @@
-//! The packet: everything a design emits, as one value, with its JSON Schema.
+//! The packet: everything a job emits, as one value, with its JSON Schema.
 //!
-//! [`build`] goes all the way from a design's text. [`assemble`] turns the sums of a job into a [`Packet`]; it computes nothing twice and every
-//! sheet is a view of it, so no two outputs can disagree.
+//! It holds what to buy, cut, mark, fold and check, each amount as a number for programs beside the
+//! text that people read. It knows nothing of how it came about: the driver puts it together, and
+//! every sheet is a view of it, so that no two of them can disagree.
 
-mod assemble;
-mod build;
-mod changes;
-mod cut_line;
-mod lay;
-pub mod packet;
+mod amounts;
+mod band;
+mod cloth;
+mod comparison;
+mod folded;
+mod mark;
+mod mitre;
+mod notion;
+mod order_step;
+mod packet;
+mod panel;
+mod piece;
+mod pleat;
+mod quote;
+mod remark;
+mod rod_check;
 mod schema;
-mod watch;
-mod ways;
+mod window;
 
-pub use assemble::{Parts, assemble};
-pub use build::{
-    ASKED_FOR, Built, Checked, ClothsAsked, ClothsCompared, MAXIMUM_MISTAKES_TOLD, build,
-    build_with, check, compare_cloths,
+pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
+pub use band::{BandEdge, BandSeam, EdgeBand};
+pub use cloth::{
+    Band, BoltUsed, Cloth, Flaw, Fold, PiecesAlong, PlacedCorner, PlacedPiece, Price, PrintRepeat,
+    RepeatMatch, Section, WayCompared, WayUp,
 };
-pub use changes::{
-    CHANGES_FORMAT, Change, ChangeKind, ChangesReport, JobChanges, Named, Part, changes,
+pub use comparison::{ClothCompared, ClothComparison, ClothTaken, ClothTrial};
+pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
+pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
+pub use mitre::{Mitre, MitrePlace, MitrePoint};
+pub use notion::{Extent, Notion, NotionKind, NotionPart, PleatStrips};
+pub use order_step::{OrderStep, WorkTime};
+pub use packet::{FORMAT, Packet, SystemOfUnits, Units};
+pub use panel::{
+    CurvedEdge, Fastener, HangRange, Panel, PrintFollowed, SewnCorner, TapeRun, Tolerance,
 };
-pub use lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
-pub use packet::{FORMAT, Packet};
-pub use schema::{changes_schema, schema};
-pub use watch::{Search, Watch};
-pub use ways::WayCompared;
+pub use piece::{
+    Arc, CutAllowance, EdgeKind, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, OutlinePoint,
+    Piece,
+};
+pub use pleat::{
+    Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch, TurnOfCloth,
+};
+pub use quote::{Markup, Quote, QuoteKind, QuoteLine, Reckoned};
+pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
+pub use rod_check::{Bending, Load, RodCheck, Stiffness};
+pub use schema::{schema, schema_of};
+pub use window::{Row, RowPanel, Support, SupportKind, Window};

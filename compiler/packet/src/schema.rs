@@ -1,24 +1,20 @@
-//! The JSON Schemas of a packet and of what changed between two.
+//! The JSON Schema of a packet.
 
 use schemars::generate::SchemaSettings;
 use schemars::transform::RecursiveTransform;
 use schemars::{JsonSchema, Schema};
 
-use crate::changes::ChangesReport;
-use crate::packet::Packet;
+use crate::Packet;
 
-/// The schema of `packet.json`, JSON Schema draft 2020-12, with a description of every field. A
-/// field that it does not describe is a fault.
+/// The schema of `packet.json`, with a description of every field. A field that it does not describe
+/// is a fault.
 pub fn schema() -> serde_json::Value {
     schema_of::<Packet>()
 }
 
-/// The schema of what `pelmet changes` writes for programs, in the same way.
-pub fn changes_schema() -> serde_json::Value {
-    schema_of::<ChangesReport>()
-}
-
-fn schema_of<T: JsonSchema>() -> serde_json::Value {
+/// The schema of a value that is written for programs as a packet is: JSON Schema draft 2020-12, every
+/// object closed to what it does not describe.
+pub fn schema_of<T: JsonSchema>() -> serde_json::Value {
     let settings = SchemaSettings::draft2020_12().with_transform(RecursiveTransform(close));
     settings
         .into_generator()

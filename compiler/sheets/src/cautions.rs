@@ -1,7 +1,6 @@
 //! The cautions of a sheet, at its end.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Caution, SheetKind};
+use pelmet_packet::{Caution, Packet, SheetKind};
 
 use crate::page::Page;
 

@@ -1,7 +1,7 @@
 //! What changed between two versions of a job, for people.
 
-use pelmet_packet::packet::SheetKind;
-use pelmet_packet::{Change, ChangeKind, JobChanges, Named, Packet, Part};
+use pelmet_changes::{Change, ChangeKind, JobChanges, Named, Part};
+use pelmet_packet::{Packet, SheetKind};
 
 use crate::options::TextOptions;
 use crate::page::Page;

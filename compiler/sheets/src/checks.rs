@@ -1,7 +1,6 @@
 //! What to check: the row, the hang, the folds, and what the design expects and warns of.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Note, Panel, Pleat, PleatKind, Row, SupportKind, Warning, Window};
+use pelmet_packet::{Note, Packet, Panel, Pleat, PleatKind, Row, SupportKind, Warning, Window};
 
 use crate::folding_chart;
 use crate::page::Page;

@@ -1,7 +1,6 @@
 //! What is written of a packet, and on what paper.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::SheetKind;
+use pelmet_packet::{Packet, SheetKind};
 
 use crate::ALL;
 use crate::files::{FORMS, Form};

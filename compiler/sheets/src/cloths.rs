@@ -1,6 +1,6 @@
 //! What a job would take if its cloths were others, as a sheet.
 
-use pelmet_packet::packet::{
+use pelmet_packet::{
     Amount, ClothCompared, ClothComparison, ClothTrial, Measure, PiecesAlong, PrintRepeat, WayUp,
 };
 
@@ -37,7 +37,7 @@ fn taken(cloth: &ClothCompared) -> Table {
         Column::text("Difference"),
     ]);
     for trial in &cloth.trials {
-        let length = |of: fn(&pelmet_packet::packet::ClothTaken) -> &Measure| {
+        let length = |of: fn(&pelmet_packet::ClothTaken) -> &Measure| {
             trial
                 .taken
                 .as_ref()

@@ -2,8 +2,7 @@
 
 mod arcs;
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{CutAllowance, JoinSeam, LayerKind, MeasuredFrom, Panel, Piece};
+use pelmet_packet::{CutAllowance, JoinSeam, LayerKind, MeasuredFrom, Packet, Panel, Piece};
 
 use crate::drawing::{self, Drawing};
 use crate::outlines::is_rectangle;

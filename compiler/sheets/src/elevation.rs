@@ -1,7 +1,6 @@
 //! Elevation: how each window looks from the room, and the sizes of its panels.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Panel, Window};
+use pelmet_packet::{Packet, Panel, Window};
 
 use crate::checks::hangs_from;
 use crate::drawing;

@@ -1,8 +1,7 @@
 //! Folding chart: every pleated panel once its pleats are laid, stretch by stretch and layer by layer.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{
-    FoldedEdge, FoldedPanel, LayerKind, Layers, LiningSeen, Panel, Place, Run, Seen, Window,
+use pelmet_packet::{
+    FoldedEdge, FoldedPanel, LayerKind, Layers, LiningSeen, Packet, Panel, Place, Run, Seen, Window,
 };
 
 use crate::drawing;

@@ -1,8 +1,7 @@
 //! Labels: one for each piece that is cut, so that nobody takes one for another or hangs it upside
 //! down.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Cloth, PlacedPiece};
+use pelmet_packet::{Cloth, Packet, PlacedPiece};
 
 use crate::page::Page;
 

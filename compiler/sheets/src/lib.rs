@@ -42,11 +42,10 @@ pub use choice::Choice;
 pub use files::{FORMS, Form, PacketFile, files, is_of_a_packet};
 pub use options::{MINIMUM_WIDTH, TextOptions};
 pub use paper::Paper;
-pub use pelmet_packet::packet::SheetKind;
+pub use pelmet_packet::SheetKind;
 
 use page::Page;
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Cloth, ClothComparison, Panel};
+use pelmet_packet::{Cloth, ClothComparison, Packet, Panel};
 
 /// Every sheet, in the order the work is done.
 pub const ALL: [SheetKind; 11] = [

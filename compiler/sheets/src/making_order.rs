@@ -2,8 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{OrderStep, Panel};
+use pelmet_packet::{OrderStep, Packet, Panel};
 
 use crate::cautions::{in_words, name_in_words};
 use crate::page::Page;

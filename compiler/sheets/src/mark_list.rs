@@ -2,8 +2,7 @@
 
 mod mitres;
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Mark, Panel};
+use pelmet_packet::{Mark, Packet, Panel};
 
 use crate::folding_chart;
 use crate::page::Page;

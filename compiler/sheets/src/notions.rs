@@ -1,7 +1,6 @@
 //! Tape and fasteners: what to buy, and every run of tape from corner to corner.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Notion, Panel, Window};
+use pelmet_packet::{Notion, Packet, Panel, Window};
 
 use crate::page::Page;
 use crate::table::{Column, Table};

@@ -1,6 +1,6 @@
 //! The paper that sheets are printed on.
 
-use pelmet_packet::packet::{SystemOfUnits, Units};
+use pelmet_packet::{SystemOfUnits, Units};
 
 /// A size of paper.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]

@@ -1,7 +1,6 @@
 //! The parts of a sheet: one for each window, with its panels in order.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Panel, Window};
+use pelmet_packet::{Packet, Panel, Window};
 
 use crate::page::Page;
 

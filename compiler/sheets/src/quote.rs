@@ -1,7 +1,6 @@
 //! Quote: cloth and notions as bought, the work by step, and what is asked.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Quote, QuoteKind};
+use pelmet_packet::{Packet, Quote, QuoteKind};
 
 use crate::page::Page;
 use crate::table::{Column, Table};

@@ -1,7 +1,6 @@
 //! Rod check: what hangs on each rod or board, and how far a rod sags under it.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{RodCheck, Window};
+use pelmet_packet::{Packet, RodCheck, Window};
 
 use crate::page::Page;
 use crate::table::{Column, Table};

@@ -1,8 +1,6 @@
 //! The packet's fixed values in words.
 
-use pelmet_packet::packet::{
-    BandEdge, Direction, EdgeKind, Panel, PleatKind, PrintRepeat, RepeatMatch,
-};
+use pelmet_packet::{BandEdge, Direction, EdgeKind, Panel, PleatKind, PrintRepeat, RepeatMatch};
 
 pub(crate) fn edge(kind: EdgeKind) -> &'static str {
     match kind {
@@ -89,7 +87,7 @@ pub(crate) fn counted_of(count: u32, one: &str, several: &str) -> String {
 }
 
 /// The text of a measure that may be missing.
-pub(crate) fn optional(measure: Option<&pelmet_packet::packet::Measure>) -> String {
+pub(crate) fn optional(measure: Option<&pelmet_packet::Measure>) -> String {
     measure
         .map(|measure| measure.text.clone())
         .unwrap_or_default()

@@ -1,8 +1,7 @@
 //! Yardage: what to buy, and where each piece lies on the bolt.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{
-    Amount, Band, Cloth, Flaw, Fold, PiecesAlong, PlacedPiece, WayCompared, WayUp,
+use pelmet_packet::{
+    Amount, Band, Cloth, Flaw, Fold, Packet, PiecesAlong, PlacedPiece, WayCompared, WayUp,
 };
 
 use crate::drawing;

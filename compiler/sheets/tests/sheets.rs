@@ -1,12 +1,11 @@
 //! The sheets of jobs made by hand, printed at several widths.
 
-#[path = "../../packet/tests/jobs/mod.rs"]
+#[path = "../../driver/tests/jobs/mod.rs"]
 mod jobs;
 
 use std::collections::BTreeSet;
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Expectation, Note, SystemOfUnits, Warning};
+use pelmet_packet::{Expectation, Note, Packet, SystemOfUnits, Warning};
 use pelmet_sheets::{
     ALL, Choice, FORMS, Form, MINIMUM_WIDTH, Paper, SheetKind, TextOptions, elevations, files,
     html, is_of_a_packet, layouts, outline_drawings, outline_plots, sheet, text,

@@ -4,8 +4,9 @@ use std::collections::{BTreeMap, BTreeSet};
 use std::path::{Path, PathBuf};
 
 use clap::{Args, ValueEnum};
+use pelmet_changes::ChangesReport;
 use pelmet_diagnostics::codes;
-use pelmet_packet::{ChangesReport, Packet};
+use pelmet_packet::Packet;
 use pelmet_sheets::{Versions, changes_html, changes_text};
 
 use super::built;

@@ -3,7 +3,7 @@
 use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
-use pelmet_packet::{ASKED_FOR, ClothsAsked};
+use pelmet_driver::{ASKED_FOR, ClothsAsked};
 use pelmet_sheets::cloths_text;
 
 use crate::console::Console;

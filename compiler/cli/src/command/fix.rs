@@ -5,7 +5,7 @@ use std::path::PathBuf;
 
 use clap::Args;
 use pelmet_diagnostics::{self as diagnostics, Diagnostic, Edit, FileId, Sources, apply_fixes};
-use pelmet_packet::Checked;
+use pelmet_driver::Checked;
 use pelmet_syntax::parse;
 
 use super::check;

@@ -13,7 +13,7 @@ mod new;
 use std::ops::ControlFlow;
 
 use clap::Subcommand;
-use pelmet_packet::Search;
+use pelmet_driver::Search;
 
 use crate::console::Console;
 use crate::effort::Effort;

@@ -1,6 +1,6 @@
 //! The arcs of a cutting line, for who draws them with a compass or a string.
 
-use pelmet_packet::packet::{Arc, OutlinePoint};
+use pelmet_packet::{Arc, OutlinePoint};
 
 use crate::page::Page;
 use crate::table::{Column, Table};

@@ -1,7 +1,6 @@
 //! Everything to buy: cloths, then notions.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Cloth, Notion, QuoteKind, QuoteLine, Reckoned};
+use pelmet_packet::{Cloth, Notion, Packet, QuoteKind, QuoteLine, Reckoned};
 
 use super::column::{Column, Kind, table};
 use super::{Cell, Sheet};

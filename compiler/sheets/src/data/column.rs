@@ -1,6 +1,6 @@
 //! Columns of a table, each with what it says of a row.
 
-use pelmet_packet::packet::{Measure, SystemOfUnits};
+use pelmet_packet::{Measure, SystemOfUnits};
 
 use super::{Cell, Sheet};
 
@@ -113,7 +113,7 @@ fn to_the_millionth(number: f64) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use pelmet_packet::packet::{Measure, SystemOfUnits};
+    use pelmet_packet::{Measure, SystemOfUnits};
 
     use super::{Column, Kind, table};
     use crate::data::Cell;

@@ -1,7 +1,6 @@
 //! Every piece to cut.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{LayerKind, Panel, Piece, Window};
+use pelmet_packet::{LayerKind, Packet, Panel, Piece, Window};
 
 use super::Sheet;
 use super::column::{Column, Kind, table};

@@ -1,7 +1,6 @@
 //! Everything to mark on each flat panel, in working order.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Mark, Measure, Panel, Window};
+use pelmet_packet::{Mark, Measure, Packet, Panel, Window};
 
 use super::Sheet;
 use super::column::{Column, Kind, table};

@@ -1,8 +1,7 @@
 //! The tables as one workbook, in which costs and the quote are formulas: change a length, a price or
 //! the markup, and all that follows from it changes.
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{Quote, QuoteKind, QuoteLine};
+use pelmet_packet::{Packet, Quote, QuoteKind, QuoteLine};
 use rust_xlsxwriter::{
     DocProperties, ExcelDateTime, Format, Formula, Workbook, Worksheet, XlsxError,
 };

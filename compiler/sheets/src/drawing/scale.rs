@@ -1,6 +1,6 @@
 //! How much smaller than the cloth a drawing shows it, and the bar that says so.
 
-use pelmet_packet::packet::Measure;
+use pelmet_packet::Measure;
 
 use super::{Align, Drawing, Line, Size, at};
 

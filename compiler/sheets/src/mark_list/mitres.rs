@@ -1,6 +1,6 @@
 //! The line of each mitre, measured from the cut edges beside its corner.
 
-use pelmet_packet::packet::{Mitre, MitrePlace, MitrePoint};
+use pelmet_packet::{Mitre, MitrePlace, MitrePoint};
 
 use crate::page::Page;
 use crate::table::{Column, Table};

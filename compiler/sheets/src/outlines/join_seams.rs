@@ -1,6 +1,6 @@
 //! The seams of a piece that is joined from several widths of cloth.
 
-use pelmet_packet::packet::Piece;
+use pelmet_packet::Piece;
 
 use super::points;
 use crate::drawing::{Point, at};

@@ -10,8 +10,7 @@ pub(crate) use whole::{Arcs, Vertex, Whole};
 
 use std::collections::BTreeMap;
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::{OutlinePoint, Panel, Piece, Place, Window};
+use pelmet_packet::{OutlinePoint, Packet, Panel, Piece, Place, Window};
 
 use crate::drawing::{Point, at};
 

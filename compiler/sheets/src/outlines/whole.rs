@@ -1,7 +1,7 @@
 //! The lines of a whole piece, opened out where half of it is given, for who cuts open cloth by a
 //! machine.
 
-use pelmet_packet::packet::{MeasuredFrom, OutlinePoint, Piece, Place, Relief};
+use pelmet_packet::{MeasuredFrom, OutlinePoint, Piece, Place, Relief};
 
 use super::{Outline, join_seams};
 use crate::drawing::{Line, Point, at};

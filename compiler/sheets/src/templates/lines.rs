@@ -1,6 +1,6 @@
 //! What is drawn of a piece at its true size, in millimetres from the edges it is measured from.
 
-use pelmet_packet::packet::MeasuredFrom;
+use pelmet_packet::MeasuredFrom;
 
 use crate::drawing::{Align, Line, Point, Size, at};
 use crate::outlines::{Outline, cross, join_seams, points};

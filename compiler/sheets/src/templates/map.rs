@@ -1,6 +1,6 @@
 //! The first page of a template: what is cut by it, and how its pages lie together.
 
-use pelmet_packet::packet::MeasuredFrom;
+use pelmet_packet::MeasuredFrom;
 
 use super::grid::{Grid, Tile};
 use super::lines::Lines;

@@ -12,8 +12,7 @@ mod stick;
 mod tests;
 mod tile;
 
-use pelmet_packet::Packet;
-use pelmet_packet::packet::SheetKind;
+use pelmet_packet::{Packet, SheetKind};
 
 use crate::cautions;
 use crate::drawing::Drawing;

@@ -1,6 +1,6 @@
 //! Story sticks: what is marked along the top of a pleated panel, at its true size on strips of paper.
 
-use pelmet_packet::packet::{Mark, MarkKind, Panel, Window};
+use pelmet_packet::{Mark, MarkKind, Panel, Window};
 
 use super::axis::{Axis, OVERLAP};
 use super::grid::letters;

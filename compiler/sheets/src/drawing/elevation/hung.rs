@@ -1,8 +1,6 @@
 //! A panel in its place in the row.
 
-use pelmet_packet::packet::{
-    BandSeam, FoldedLayer, FoldedPanel, Panel, Place, Run, SewnCorner, Stretch,
-};
+use pelmet_packet::{BandSeam, FoldedLayer, FoldedPanel, Panel, Place, Run, SewnCorner, Stretch};
 
 use crate::drawing::{Drawing, Line, Point, Scale, at, clip};
 

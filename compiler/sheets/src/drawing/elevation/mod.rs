@@ -7,7 +7,7 @@ mod hung;
 #[cfg(test)]
 mod tests;
 
-use pelmet_packet::packet::{Panel, Row, RowPanel, SupportKind, Window};
+use pelmet_packet::{Panel, Row, RowPanel, SupportKind, Window};
 
 use super::{
     Align, Drawing, Line, PAGE_HEIGHT, PAGE_WIDTH, Scale, Size, at, dimension, fits, rectangle,

@@ -1,6 +1,6 @@
 //! How the stretches of a folded panel lie over one another, run by run.
 
-use pelmet_packet::packet::{Panel, Run, Seen, Stretch};
+use pelmet_packet::{Panel, Run, Seen, Stretch};
 
 /// Runs narrower than this, in millimetres of cloth, are rounding.
 const ROUNDING: f64 = 0.05;
@@ -127,7 +127,7 @@ fn parts(stretch: &Stretch, all: &[Stretch]) -> Vec<Part> {
 
 #[cfg(test)]
 mod tests {
-    use pelmet_packet::packet::Panel;
+    use pelmet_packet::Panel;
 
     use super::{Part, lying};
     use crate::drawing::tests::packets;

@@ -10,7 +10,7 @@ mod strip;
 #[cfg(test)]
 mod tests;
 
-use pelmet_packet::packet::Panel;
+use pelmet_packet::Panel;
 
 use super::{Align, Drawing, Line, PAGE_HEIGHT, PAGE_WIDTH, Scale, Size, at, dimension, fits};
 use crate::words::finished;

@@ -1,6 +1,6 @@
 //! A folded panel in rows, each of them as much of the flat strip as a page is wide.
 
-use pelmet_packet::packet::Panel;
+use pelmet_packet::Panel;
 
 use super::lying::Lying;
 use crate::drawing::Scale;

@@ -1,6 +1,6 @@
 //! The folded panel seen on its edge, as it lies on a table, its face up.
 
-use pelmet_packet::packet::{MarkKind, Panel, Pleat, PleatKind, Run};
+use pelmet_packet::{MarkKind, Panel, Pleat, PleatKind, Run};
 
 use super::lying::{Lying, Part};
 use super::row::Row;

@@ -1,6 +1,6 @@
 //! The flat strip: what of it is hidden, its creases, and the way each fold is brought.
 
-use pelmet_packet::packet::{Crease, CreaseKind, Mark, MarkKind, Panel, Run};
+use pelmet_packet::{Crease, CreaseKind, Mark, MarkKind, Panel, Run};
 
 use super::lying::Lying;
 use super::row::Row;

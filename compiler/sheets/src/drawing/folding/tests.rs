@@ -1,6 +1,6 @@
 //! The folding charts of the examples.
 
-use pelmet_packet::packet::Panel;
+use pelmet_packet::Panel;
 
 use super::folding;
 use crate::drawing::tests::packets;

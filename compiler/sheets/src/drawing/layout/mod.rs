@@ -8,7 +8,7 @@ mod piece;
 mod sheet;
 mod stretch;
 
-use pelmet_packet::packet::Cloth;
+use pelmet_packet::Cloth;
 
 use super::{Align, Drawing, Line, PAGE_HEIGHT, PAGE_WIDTH, Scale, Size, at};
 use sheet::Sheet;

@@ -1,6 +1,6 @@
 //! One piece on the paper: its cutting line, and what is written in it.
 
-use pelmet_packet::packet::PlacedPiece;
+use pelmet_packet::PlacedPiece;
 
 use super::stretch::NOTHING;
 use crate::drawing::clip::{above, below, crossing};

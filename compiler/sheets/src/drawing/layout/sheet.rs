@@ -1,6 +1,6 @@
 //! One stretch of a bolt on the paper.
 
-use pelmet_packet::packet::{Cloth, Flaw, Measure, PlacedPiece, RepeatMatch};
+use pelmet_packet::{Cloth, Flaw, Measure, PlacedPiece, RepeatMatch};
 
 use super::LEFT;
 use super::piece::{DrawnPiece, draw_middle, draw_piece, tell_piece};
@@ -119,9 +119,8 @@ impl Sheet<'_> {
             self.scale.paper(&piece.length),
         );
         let far = at(near.x + width, near.y + length);
-        let corner = |corner: &pelmet_packet::packet::PlacedCorner| {
-            self.place(&corner.across, &corner.along)
-        };
+        let corner =
+            |corner: &pelmet_packet::PlacedCorner| self.place(&corner.across, &corner.along);
         let outline = if piece.outline.is_empty() {
             rectangle(near, far).to_vec()
         } else {

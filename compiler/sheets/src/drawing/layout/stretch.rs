@@ -1,6 +1,6 @@
 //! How the bolts of a cloth are parted so that each part finds room on a page.
 
-use pelmet_packet::packet::{BoltUsed, Cloth};
+use pelmet_packet::{BoltUsed, Cloth};
 
 /// A part of a bolt that is drawn in one. Lengths are millimetres of cloth from the cut end.
 #[derive(Clone, PartialEq, Debug)]

@@ -1,4 +1,4 @@
-use pelmet_packet::packet::{Cloth, Measure};
+use pelmet_packet::{Cloth, Measure};
 
 use super::stretch::{Stretch, Then, stretches};
 use super::{LEFT, layout};

@@ -5,7 +5,7 @@ mod numbers;
 #[cfg(test)]
 mod tests;
 
-use pelmet_packet::packet::{LayerKind, MeasuredFrom, OutlinePoint, Panel, Piece};
+use pelmet_packet::{LayerKind, MeasuredFrom, OutlinePoint, Panel, Piece};
 
 use super::labels::Labels;
 use super::{

@@ -1,7 +1,7 @@
 //! Numbers along the lines of a piece: of the corners and points of its cutting line outside it, and
 //! the lengths of its sewn edges inside.
 
-use pelmet_packet::packet::{LayerKind, OutlinePoint};
+use pelmet_packet::{LayerKind, OutlinePoint};
 
 use super::Outline;
 use crate::drawing::labels::Labels;

@@ -3,7 +3,7 @@
 use super::{ABOVE, LEFT, Outline, outline};
 use crate::drawing::tests::packets;
 use crate::drawing::{Drawing, Element, Line, PAGE_HEIGHT, PAGE_WIDTH, Point, SCALES, at};
-use pelmet_packet::packet::{Panel, Piece};
+use pelmet_packet::{Panel, Piece};
 
 /// Every piece of the examples, drawn alone as a shape, with its panel.
 fn pieces() -> Vec<(Panel, Piece, Drawing)> {

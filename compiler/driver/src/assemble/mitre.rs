@@ -1,0 +1,34 @@
+//! The mitred corners of a panel.
+
+use pelmet_model::{Mitre as MitreMade, MitrePlace as PlaceMade, MitrePoint as PointMade};
+
+use super::ordinal;
+use super::printer::Printer;
+use pelmet_packet::{Mitre, MitrePlace, MitrePoint};
+
+pub(crate) fn mitres(made: &[MitreMade], printer: &Printer<'_>) -> Vec<Mitre> {
+    made.iter().map(|made| mitre(made, printer)).collect()
+}
+
+fn mitre(made: &MitreMade, printer: &Printer<'_>) -> Mitre {
+    Mitre {
+        corner: ordinal(made.corner),
+        line: made.line.iter().map(|at| point(*at, printer)).collect(),
+        length: printer.mark(made.length),
+        kept: printer.plain(made.kept),
+    }
+}
+
+fn point(made: PointMade, printer: &Printer<'_>) -> MitrePoint {
+    MitrePoint {
+        place: match made.place {
+            PlaceMade::SideCut => MitrePlace::SideCut,
+            PlaceMade::SideTurn => MitrePlace::SideTurn,
+            PlaceMade::Corner => MitrePlace::Corner,
+            PlaceMade::LowerTurn => MitrePlace::LowerTurn,
+            PlaceMade::LowerCut => MitrePlace::LowerCut,
+        },
+        in_from_side: printer.mark(made.in_from_side),
+        up_from_lower: printer.mark(made.up_from_lower),
+    }
+}

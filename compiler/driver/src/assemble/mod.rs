@@ -1,0 +1,151 @@
+//! From the sums of a job to its packet: nothing is worked out twice, only named and printed.
+
+mod arc;
+mod band;
+mod cautions;
+mod cloth;
+mod folded;
+mod heading;
+mod making_order;
+mod mark;
+mod mitre;
+mod notion;
+mod outline;
+mod panel;
+mod piece;
+mod pleat;
+mod print_followed;
+mod printer;
+mod quote;
+mod reckoning;
+mod remark;
+mod rod_check;
+mod row;
+mod sections;
+mod window;
+
+use pelmet_diagnostics::Diagnostic;
+use pelmet_measure::{Length, Mass, Style, System};
+use pelmet_model::{Job, PanelMade, PanelOrder, Work};
+
+use crate::layout::LaidCloth;
+pub(crate) use cloth::{pieces_along, print_repeat, way_up};
+use pelmet_packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
+pub(crate) use printer::{Printer, cost};
+pub(crate) use quote::quoted;
+
+/// Everything a packet is assembled from.
+pub struct Parts<'a> {
+    /// The title of the job.
+    pub title: &'a str,
+    /// How lengths are printed.
+    pub style: Style,
+    /// The currency prices are stated in.
+    pub currency: Option<&'a str>,
+    /// What was ordered.
+    pub job: &'a Job,
+    /// What the sums answered.
+    pub work: &'a Work,
+    /// Every cloth that something is cut from, laid out.
+    pub laid: &'a [LaidCloth],
+    /// What was found on the way; errors have no place here.
+    pub diagnostics: &'a [Diagnostic],
+    /// What the design expects of itself and how it came out.
+    pub expectations: Vec<Expectation>,
+}
+
+/// Assembles the packet of a job; `None` where the sums left a panel out, since a packet that
+/// lacks a panel would be cut from all the same.
+pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
+    let printer = Printer {
+        style: parts.style,
+        currency: parts.currency,
+    };
+    let panels = hung_panels(parts.job, parts.work)?;
+    let windows = crate::layout::window_order(parts.job).into_iter();
+    let windows: Vec<Window> = windows
+        .filter_map(|index| {
+            let order = parts.job.windows.get(index)?;
+            let made = parts.work.windows.get(index)?;
+            let panels = panels.iter().filter(|panel| panel.window == index);
+            Some(window::window(order, made, panels, parts.job, &printer))
+        })
+        .collect();
+    Some(Packet {
+        format: String::from(FORMAT),
+        title: parts.title.to_owned(),
+        units: units(&printer),
+        cloths: cloth::cloths(parts.job, parts.laid, &printer),
+        cloth_cost: cloth::cost_of_all(parts.job, parts.laid, &printer),
+        weight: weight(parts.work).map(|mass| printer.weight(mass)),
+        quote: quote::quote(&panels, parts.job, parts.laid, &printer),
+        notions: notion::notions(&panels, parts.job, &printer),
+        cautions: cautions::cautions(parts.job, &windows),
+        windows,
+        warnings: remark::warnings(parts.diagnostics),
+        notes: remark::notes(parts.diagnostics, &panels, &parts.job.fabrics),
+        expectations: parts.expectations,
+    })
+}
+
+/// A panel that hangs: as ordered and as worked out.
+struct HungPanel<'a> {
+    window: usize,
+    window_name: &'a str,
+    index: usize,
+    order: &'a PanelOrder,
+    made: &'a PanelMade,
+}
+
+/// Every panel of the job, window by window, in the order it is met along the row.
+fn hung_panels<'a>(job: &'a Job, work: &'a Work) -> Option<Vec<HungPanel<'a>>> {
+    let mut panels = Vec::new();
+    for window in crate::layout::window_order(job) {
+        let order = job.windows.get(window)?;
+        let made = work.windows.get(window)?;
+        for index in crate::layout::hanging_order(order) {
+            panels.push(HungPanel {
+                window,
+                window_name: &order.name,
+                index,
+                order: order.panels.get(index)?,
+                made: made.panels.get(index)?.as_ref()?,
+            });
+        }
+    }
+    Some(panels)
+}
+
+fn units(printer: &Printer<'_>) -> Units {
+    let style = printer.style;
+    Units {
+        system: match style.system {
+            System::Inches => SystemOfUnits::Inches,
+            System::Metric => SystemOfUnits::Metric,
+        },
+        cut_to: printer.plain(style.cut_step),
+        mark_to: printer.plain(style.mark_step),
+        buy_to: printer.bought(style.buying_step()),
+        currency: printer.currency.map(str::to_owned),
+    }
+}
+
+/// What all the windows weigh; `None` where one of them is not known.
+pub(crate) fn weight(work: &Work) -> Option<Mass> {
+    work.windows.iter().map(|window| window.weight).sum()
+}
+
+/// So many times a length.
+fn repeated(length: Length, times: u32) -> Length {
+    length * i64::from(times)
+}
+
+/// A count or an index as the packet carries it; a packet never comes near the limit.
+fn number(count: usize) -> u32 {
+    u32::try_from(count).unwrap_or(u32::MAX)
+}
+
+/// The number, counted from 1, of what has this index.
+fn ordinal(index: usize) -> u32 {
+    number(index).saturating_add(1)
+}

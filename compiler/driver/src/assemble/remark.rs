@@ -1,0 +1,66 @@
+//! Warnings and notes, in an order that does not depend on where they were written.
+
+use std::collections::BTreeSet;
+
+use pelmet_diagnostics::{Diagnostic, Severity, codes};
+use pelmet_model::Fabric;
+
+use super::HungPanel;
+use pelmet_packet::{Note, Warning};
+
+pub(crate) fn warnings(diagnostics: &[Diagnostic]) -> Vec<Warning> {
+    let warnings = of(diagnostics, Severity::Warning).map(|diagnostic| Warning {
+        code: diagnostic.code.slug.to_owned(),
+        title: diagnostic.title.clone(),
+        sum: diagnostic.sum.clone(),
+        accepted: diagnostic.accepted.clone(),
+    });
+    sorted(warnings)
+}
+
+pub(crate) fn notes(
+    diagnostics: &[Diagnostic],
+    panels: &[HungPanel<'_>],
+    fabrics: &[Fabric],
+) -> Vec<Note> {
+    let notes = of(diagnostics, Severity::Note).map(|diagnostic| Note {
+        code: diagnostic.code.slug.to_owned(),
+        title: diagnostic.title.clone(),
+        sum: diagnostic.sum.clone(),
+    });
+    sorted(notes.chain(turn_not_counted(panels, fabrics)))
+}
+
+/// What goes without saying where none of a panel's cloths says how thick it is; that one of them
+/// does not is told by a report.
+fn turn_not_counted(panels: &[HungPanel<'_>], fabrics: &[Fabric]) -> Option<Note> {
+    let is_silent = |panel: &&HungPanel<'_>| {
+        panel.made.pleating.is_pressed()
+            && pelmet_workroom::turn_of_cloth(panel.order, fabrics).is_none()
+            && pelmet_workroom::says_no_thickness(panel.order, fabrics)
+    };
+    let names = panels.iter().filter(is_silent);
+    let names: BTreeSet<&str> = names.map(|panel| panel.order.name.as_str()).collect();
+    let names: Vec<&str> = names.into_iter().collect();
+    (!names.is_empty()).then(|| Note {
+        code: codes::turn_of_cloth_not_counted::CODE.slug.to_owned(),
+        title: format!(
+            "no turn of cloth is counted in the pleats of {}: their cloths do not say how thick they are",
+            names.join(", ")
+        ),
+        sum: Vec::new(),
+    })
+}
+
+fn of(diagnostics: &[Diagnostic], severity: Severity) -> impl Iterator<Item = &Diagnostic> {
+    diagnostics
+        .iter()
+        .filter(move |diagnostic| diagnostic.severity == severity)
+}
+
+fn sorted<T: Ord>(remarks: impl Iterator<Item = T>) -> Vec<T> {
+    let mut remarks: Vec<T> = remarks.collect();
+    remarks.sort();
+    remarks.dedup();
+    remarks
+}

@@ -1,0 +1,172 @@
+//! Laying every cloth out, and what there is to say against it.
+
+use pelmet_bolt::{Fault, LayoutTrouble, Progress};
+use pelmet_design::{Design, ExpectedSubject};
+use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_measure::Length;
+use pelmet_model::Work;
+
+use super::lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
+use crate::expectations::Broken;
+use crate::pipeline::Purpose;
+use crate::watch::{Search, Watch};
+
+/// Lays every cloth that something is cut from. Every layout is checked by the independent checker
+/// before anything is made of it.
+///
+/// Where only the reports are wanted, a cloth of which nothing is expected is laid quickly.
+pub(crate) fn lay_all(
+    design: &Design,
+    work: &Work,
+    purpose: Purpose,
+    watch: &mut Watch<'_>,
+    found: &mut Vec<Diagnostic>,
+) -> Vec<LaidCloth> {
+    cloths_to_lay(&design.job, work, &design.style)
+        .into_iter()
+        .filter_map(|to_lay| {
+            let cloth = Cloth {
+                design,
+                to_lay: &to_lay,
+            };
+            let mut watch = |progress: &Progress| {
+                watch(&Search {
+                    cloth: cloth.name(),
+                    bought: &design.style.bolt(progress.bought),
+                    progress: *progress,
+                })
+            };
+            let laid = match purpose {
+                Purpose::Packet { effort } => to_lay.lay(effort, &mut watch),
+                Purpose::Reports if is_expected(design, to_lay.fabric) => to_lay.lay(1, &mut watch),
+                Purpose::Reports => to_lay.lay_quickly(),
+            };
+            match laid {
+                Err(trouble) => {
+                    found.extend(cloth.in_trouble(&trouble, Broken::any(found)));
+                    None
+                }
+                Ok(layout) => {
+                    found.extend(cloth.faulty(&to_lay.faults(&layout)));
+                    let ways = Vec::new();
+                    Some(LaidCloth {
+                        to_lay,
+                        layout,
+                        ways,
+                    })
+                }
+            }
+        })
+        .collect()
+}
+
+/// Whether the design expects anything of the length of a cloth.
+fn is_expected(design: &Design, cloth: usize) -> bool {
+    let subjects = design
+        .expectations
+        .iter()
+        .map(|expectation| &expectation.subject);
+    subjects.into_iter().any(
+        |subject| matches!(subject, ExpectedSubject::Fabric { fabric, .. } if *fabric == cloth),
+    )
+}
+
+/// The sums are without a mistake and there is no packet all the same.
+pub(crate) fn no_packet(design: &Design) -> Diagnostic {
+    let left_out = String::from("a panel was left out of the sums, and nothing was said of it");
+    codes::layout_not_sound(&design.title, None, vec![left_out])
+}
+
+/// A cloth being laid, with the way back to its text.
+struct Cloth<'a> {
+    design: &'a Design,
+    to_lay: &'a ClothToLay,
+}
+
+impl Cloth<'_> {
+    /// Tells why the pieces cannot be laid. Trouble that only follows from a mistake told already
+    /// (a piece longer than the bolt) is not told again.
+    fn in_trouble(&self, trouble: &LayoutTrouble, told: bool) -> Option<Diagnostic> {
+        match *trouble {
+            LayoutTrouble::TooMany { count, limit } => Some(codes::too_many_pieces(
+                self.name(),
+                self.place(),
+                count,
+                limit,
+            )),
+            LayoutTrouble::HeldBeyondWidth {
+                piece,
+                across,
+                width,
+                usable,
+            } => self.no_room(piece, across, width, usable),
+            LayoutTrouble::HeldBeyondBolt {
+                piece,
+                along,
+                length,
+                bolt,
+            } => self.no_room(piece, along, length, bolt),
+            _ if told => None,
+            ref trouble => Some(self.not_sound(vec![trouble.to_string()])),
+        }
+    }
+
+    fn faulty(&self, faults: &[Fault]) -> Option<Diagnostic> {
+        let faults: Vec<String> = faults
+            .iter()
+            .take(FAULTS_TOLD)
+            .map(Fault::to_string)
+            .collect();
+        (!faults.is_empty()).then(|| self.not_sound(faults))
+    }
+
+    fn not_sound(&self, faults: Vec<String>) -> Diagnostic {
+        codes::layout_not_sound(self.name(), self.place(), faults)
+    }
+
+    fn no_room(
+        &self,
+        piece: usize,
+        start: Length,
+        size: Length,
+        room: Length,
+    ) -> Option<Diagnostic> {
+        let cut = self.to_lay.cuts.get(piece)?;
+        let (style, end) = (self.design.style, start + size);
+        Some(codes::print_leaves_no_room(
+            &self.in_words(cut)?,
+            (self.named_in(cut)?, self.place()),
+            (&style.plain(start), &style.plain(size), &style.plain(end)),
+            (&style.plain(room), &style.plain(end - room)),
+        ))
+    }
+
+    /// A piece in a sentence.
+    fn in_words(&self, cut: &CutPiece) -> Option<String> {
+        let window = self.design.job.windows.get(cut.window)?;
+        let panel = window.panels.get(cut.panel)?;
+        let layer = cut.layer.word();
+        Some(format!(
+            "the {layer} of the panel `{}` of `{}`",
+            panel.name, window.name
+        ))
+    }
+
+    /// Where the panel names this cloth.
+    fn named_in(&self, cut: &CutPiece) -> Option<Span> {
+        let window = self.design.ways.windows.get(cut.window)?;
+        Some(window.panels.get(cut.panel)?.property(cut.layer.word()))
+    }
+
+    fn name(&self) -> &str {
+        let fabric = self.design.job.fabrics.get(self.to_lay.fabric);
+        fabric.map_or("", |fabric| &fabric.name)
+    }
+
+    fn place(&self) -> Option<Span> {
+        self.design.ways.fabrics.get(self.to_lay.fabric).copied()
+    }
+}
+
+/// How many faults of one layout are told; a layout that is wrong is wrong in many places.
+const FAULTS_TOLD: usize = 5;

@@ -1,0 +1,174 @@
+//! From a design's text to its packet.
+
+use pelmet_design::{Design, Project, load, resolve};
+use pelmet_diagnostics::{Diagnostic, Diagnostics, FileId, Severity, Sources, Span, codes};
+use pelmet_model::Work;
+use pelmet_packet::{Expectation, Packet};
+use pelmet_workroom::work;
+
+use crate::assemble::{Parts, assemble};
+use crate::expectations::{Broken, Judge};
+use crate::findings::told_once;
+use crate::layout::{LaidCloth, lay_all, no_packet, settle_ways};
+use crate::watch::{Watch, unwatched};
+
+/// The most mistakes that are told of one design.
+pub const MAXIMUM_MISTAKES_TOLD: usize = 200;
+
+/// What came of a design.
+#[derive(Debug)]
+pub struct Built {
+    /// Every text that was read.
+    pub sources: Sources,
+    /// The main file, if it could be read at all.
+    pub main: Option<FileId>,
+    /// Everything found, in the order of the texts.
+    pub diagnostics: Vec<Diagnostic>,
+    /// The packet; exactly where nothing found is an error.
+    pub packet: Option<Packet>,
+}
+
+/// A design with every sum done and nothing put together yet.
+#[derive(Debug)]
+pub struct Checked {
+    /// Every text that was read.
+    pub sources: Sources,
+    /// The main file, if it could be read at all.
+    pub main: Option<FileId>,
+    /// Everything found, in the order of the texts.
+    pub diagnostics: Vec<Diagnostic>,
+    pub(crate) answer: Option<Answer>,
+}
+
+/// All that a packet is put together from.
+#[derive(Debug)]
+pub(crate) struct Answer {
+    pub(crate) design: Design,
+    work: Work,
+    pub(crate) laid: Vec<LaidCloth>,
+    expectations: Vec<Expectation>,
+}
+
+/// What a design is worked out for.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) enum Purpose {
+    /// Its reports alone.
+    Reports,
+    /// Its packet, with so many times the usual effort for short layouts.
+    Packet { effort: u32 },
+}
+
+/// Checks a design: reads it, resolves it, does the sums, lays every cloth out and holds the answer
+/// against what the design expects.
+///
+/// No step stops at a mistake, so that one run finds all of them; and a mistake is told once, where
+/// it was made, so whatever depends on it stays silent.
+pub fn check(main: &str, project: &dyn Project) -> Checked {
+    check_for(Purpose::Reports, main, project, &mut unwatched)
+}
+
+pub(crate) fn check_for(
+    purpose: Purpose,
+    main: &str,
+    project: &dyn Project,
+    watch: &mut Watch<'_>,
+) -> Checked {
+    let loaded = load(main, project);
+    let resolved = resolve(&loaded);
+    let mut found = loaded.diagnostics;
+    found.extend(resolved.diagnostics);
+    let answer = answer(resolved.design, purpose, watch, &mut found);
+    let mut diagnostics = Diagnostics::new();
+    diagnostics.extend(found);
+    Checked {
+        diagnostics: up_to_limit(diagnostics.settle(&loaded.sources)),
+        sources: loaded.sources,
+        main: loaded.main,
+        answer,
+    }
+}
+
+/// Builds the packet of a design that has been checked and found sound.
+pub fn build(main: &str, project: &dyn Project) -> Built {
+    build_with(1, main, project, &mut unwatched)
+}
+
+/// Builds the packet of a design as [`build`] does, and looks for layouts that buy less with so many
+/// times the usual effort. `watch` is told how far each search has come, and may break it off; the
+/// best layout found until then is used.
+pub fn build_with(effort: u32, main: &str, project: &dyn Project, watch: &mut Watch<'_>) -> Built {
+    let mut checked = check_for(Purpose::Packet { effort }, main, project, watch);
+    let answer = checked.answer.as_ref();
+    let packet = answer.and_then(|answer| answer.packet(&checked.diagnostics));
+    if let (Some(answer), None) = (answer, &packet) {
+        checked.diagnostics.push(no_packet(&answer.design));
+    }
+    Built {
+        sources: checked.sources,
+        main: checked.main,
+        diagnostics: checked.diagnostics,
+        packet,
+    }
+}
+
+/// The reports up to the last mistake that is told; so many more would hide the first.
+fn up_to_limit(mut diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
+    let mut errors = diagnostics
+        .iter()
+        .enumerate()
+        .filter(|(_, report)| report.severity == Severity::Error);
+    if let Some((first_untold, report)) = errors.nth(MAXIMUM_MISTAKES_TOLD) {
+        let here = report.primary().map(Span::start_of);
+        diagnostics.truncate(first_untold);
+        diagnostics.push(codes::too_many_mistakes(here, MAXIMUM_MISTAKES_TOLD));
+    }
+    diagnostics
+}
+
+/// Does all that follows from a resolved design; nothing where anything found is an error.
+fn answer(
+    mut design: Design,
+    purpose: Purpose,
+    watch: &mut Watch<'_>,
+    found: &mut Vec<Diagnostic>,
+) -> Option<Answer> {
+    let ways = settle_ways(&mut design);
+    let (work, findings) = work(&design.job);
+    found.extend(told_once(&design, &findings));
+    let mut laid = lay_all(&design, &work, purpose, watch, found);
+    for cloth in &mut laid {
+        cloth.ways = ways.get(cloth.to_lay.fabric).cloned().unwrap_or_default();
+    }
+    let broken = Broken::of(&design, &findings, found);
+    let expectations = Judge {
+        design: &design,
+        work: &work,
+        laid: &laid,
+        broken: &broken,
+    }
+    .judge(found);
+    design.accept(found);
+    (!Broken::any(found)).then_some(Answer {
+        design,
+        work,
+        laid,
+        expectations,
+    })
+}
+
+impl Answer {
+    /// The packet; nothing where the compiler itself is at fault.
+    fn packet(&self, diagnostics: &[Diagnostic]) -> Option<Packet> {
+        let design = &self.design;
+        assemble(Parts {
+            title: &design.title,
+            style: design.style,
+            currency: design.currency.as_deref(),
+            job: &design.job,
+            work: &self.work,
+            laid: &self.laid,
+            diagnostics,
+            expectations: self.expectations.clone(),
+        })
+    }
+}
