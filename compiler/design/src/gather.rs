@@ -7,6 +7,7 @@ mod work_steps;
 use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_model::PleatKind;
 use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
 
 use block::Parts;
@@ -22,23 +23,13 @@ pub(crate) const LINE_WORDS: &[&str] = &[
 ];
 
 /// Words that begin a step of a pleat rule.
-pub(crate) const PLEAT_STEPS: &[&str] = &[
-    "margin",
-    "space",
-    "rest",
-    "knife",
-    "box",
-    "double",
-    "inverted",
-    "kick",
-    "tuck",
-    "pinch",
-    "goblet",
-    "cartridge",
-    "gathers",
-    "pencil",
-    "repeat",
-];
+pub(crate) fn pleat_steps() -> impl Iterator<Item = &'static str> {
+    let pleats = PleatKind::ALL.iter();
+    let pleats = pleats.filter_map(|kind| kind.word().split(' ').next());
+    ["margin", "space", "rest", "repeat"]
+        .into_iter()
+        .chain(pleats)
+}
 
 /// Words that begin a step of an outline.
 pub(crate) const OUTLINE_STEPS: &[&str] = &[

@@ -11,7 +11,7 @@ use pelmet_diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use pelmet_measure::{Length, Money};
 use pelmet_model::{Fabric, Railroad};
 
-use crate::assemble::{Printer, cost, pieces_along, print_repeat, way_up};
+use crate::assemble::{Printer, cost, pieces_along, print_repeat};
 use crate::layout::{Tried, Unfit, settled, tried};
 use crate::pipeline::{Purpose, check_for};
 use crate::watch::unwatched;
@@ -291,7 +291,7 @@ impl Table<'_> {
             repeat: fabric
                 .repeat
                 .map(|repeat| print_repeat(repeat, &self.printer)),
-            way_up: way_up(fabric.way),
+            way_up: fabric.way,
             along: pieces_along(railroad),
             taken: taken.map(|taken| self.taken(taken, before)),
             impossible: tried.and_then(|tried| tried.as_ref().err()).cloned(),

@@ -11,6 +11,7 @@
 //! top edge towards the lower edge.
 
 pub mod answer;
+mod closed_set;
 pub mod finding;
 pub mod geometry;
 pub mod order;
@@ -21,5 +22,5 @@ pub use answer::*;
 pub use finding::*;
 pub use geometry::Point;
 pub use order::*;
-pub use parts::{BandEdge, EdgeKind, End, Layer};
-pub use shape::{Corner, CornerRelief, Curve, Edge, Shape};
+pub use parts::{BandEdge, EdgeKind, End, Layer, LayerKind};
+pub use shape::{Corner, Curve, Edge, Relief, Shape};

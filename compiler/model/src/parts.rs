@@ -1,21 +1,19 @@
 //! The parts of a panel: its layers, its edges, and the ends of the row it hangs in.
 
-/// The kinds of edge; each has its own allowance.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
-pub enum EdgeKind {
-    /// The made-up top edge.
-    Top,
-    /// A side, straight up and down at the panel's full width.
-    Side,
-    /// All the rest.
-    Lower,
-    /// Where a band is sewn to the face, or to another band.
-    Band,
-}
+use crate::closed_set::closed_set;
 
-impl EdgeKind {
-    /// Every kind.
-    pub const ALL: [Self; 4] = [Self::Top, Self::Side, Self::Lower, Self::Band];
+closed_set! {
+    /// The kinds of edge; each has its own allowance.
+    pub enum EdgeKind {
+        /// The made-up top edge.
+        Top = "top",
+        /// A side, straight up and down at the panel's full width.
+        Side = "side",
+        /// All the rest.
+        Lower = "lower edge",
+        /// Where a band is sewn to the face, or to another band.
+        Band = "band seam",
+    }
 }
 
 /// A layer of a panel.
@@ -31,40 +29,62 @@ pub enum Layer {
     Band(BandEdge),
 }
 
+closed_set! {
+    /// The kinds of layer. The word of each is also the property that names its cloth.
+    pub enum LayerKind {
+        /// The cloth that is seen.
+        Face = "face",
+        /// The soft cloth between face and lining.
+        Interlining = "interlining",
+        /// The cloth behind.
+        Lining = "lining",
+        /// A band along an edge.
+        Band = "band",
+    }
+}
+
 impl Layer {
     /// Every layer that covers the whole panel, from the front to the back.
     pub const ALL: [Self; 3] = [Self::Face, Self::Interlining, Self::Lining];
 
-    /// The word for it, which is also the property that names its cloth.
+    /// Its kind.
     #[must_use]
-    pub fn word(self) -> &'static str {
+    pub const fn kind(self) -> LayerKind {
         match self {
-            Self::Face => "face",
-            Self::Interlining => "interlining",
-            Self::Lining => "lining",
-            Self::Band(_) => "band",
+            Self::Face => LayerKind::Face,
+            Self::Interlining => LayerKind::Interlining,
+            Self::Lining => LayerKind::Lining,
+            Self::Band(_) => LayerKind::Band,
         }
+    }
+
+    /// The word for its kind.
+    #[must_use]
+    pub const fn word(self) -> &'static str {
+        self.kind().word()
     }
 }
 
-/// The edge of a panel that a band lies along.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
-pub enum BandEdge {
-    /// The top.
-    Top,
-    /// The left side.
-    Left,
-    /// The lower edge.
-    Lower,
-    /// The right side.
-    Right,
+closed_set! {
+    /// The edge of a panel that a band lies along.
+    pub enum BandEdge {
+        /// The top.
+        Top = "at top",
+        /// The left side.
+        Left = "at left side",
+        /// The lower edge.
+        Lower = "at lower edge",
+        /// The right side.
+        Right = "at right side",
+    }
 }
 
-/// An end of the row.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum End {
-    /// The left one, seen from the room.
-    Left,
-    /// The right one.
-    Right,
+closed_set! {
+    /// An end of the row.
+    pub enum End {
+        /// The left one, seen from the room.
+        Left = "left",
+        /// The right one.
+        Right = "right",
+    }
 }

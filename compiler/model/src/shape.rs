@@ -2,6 +2,7 @@
 
 use pelmet_measure::{Area, Length};
 
+use crate::closed_set::closed_set;
 use crate::geometry::{Vector, doubled_area};
 use crate::{EdgeKind, Point};
 
@@ -22,8 +23,8 @@ pub struct Shape {
 pub struct Corner {
     /// Where it is.
     pub at: Point,
-    /// What its seam allowance calls for once sewn.
-    pub relief: CornerRelief,
+    /// What its seam allowance calls for once sewn; `None` where there is no turn worth the name.
+    pub relief: Option<Relief>,
     /// The outline step that drew it, where one did.
     pub step: Option<usize>,
     /// The name the maker gave it.
@@ -35,24 +36,23 @@ impl Corner {
     pub fn plain(at: Point) -> Self {
         Self {
             at,
-            relief: CornerRelief::Nothing,
+            relief: None,
             step: None,
             name: None,
         }
     }
 }
 
-/// What the allowance at a corner calls for.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum CornerRelief {
-    /// A concave turn: snip to the corner so that it opens.
-    Snip,
-    /// A convex turn: trim the corner so that it turns sharp.
-    Trim,
-    /// A corner where two hems meet in a mitre.
-    Mitre,
-    /// No turn worth the name.
-    Nothing,
+closed_set! {
+    /// What the allowance at a corner calls for.
+    pub enum Relief {
+        /// A concave turn: snip to the corner so that it opens.
+        Snip = "snip",
+        /// A convex turn: trim the corner so that it turns sharp.
+        Trim = "trim",
+        /// A corner where two hems meet in a mitre.
+        Mitre = "mitre",
+    }
 }
 
 /// An edge of an outline.

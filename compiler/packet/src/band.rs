@@ -1,5 +1,6 @@
 //! A band along an edge of a panel.
 
+use pelmet_model::BandEdge;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -14,20 +15,6 @@ pub struct EdgeBand {
     pub depth: Measure,
     /// The seams that hold it: along the face, and the mitre where it meets the next band.
     pub seams: Vec<BandSeam>,
-}
-
-/// The edge of a panel that a band lies along.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum BandEdge {
-    /// The top.
-    Top,
-    /// The left side.
-    Left,
-    /// The lower edge.
-    Lower,
-    /// The right side.
-    Right,
 }
 
 /// A seam of a band.

@@ -1,9 +1,10 @@
 //! A cloth to buy and how it is laid out.
 
+use pelmet_model::{LayerKind, Match, Way};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::{Amount, LayerKind, Measure};
+use super::{Amount, Measure};
 
 /// One cloth: how much of it to buy, and where every piece lies on the bolt.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
@@ -23,7 +24,7 @@ pub struct Cloth {
     /// of those that come round across. Nothing where the print holds no piece across.
     pub print_line_across: Option<Measure>,
     /// Which ways up a piece may lie.
-    pub way_up: WayUp,
+    pub way_up: Way,
     /// What must be cut around, in the order along the bolts.
     #[serde(default)]
     pub flaws: Vec<Flaw>,
@@ -127,27 +128,7 @@ pub struct PrintRepeat {
     /// Across the bolt.
     pub across: Option<Measure>,
     /// How one width meets the next.
-    pub matching: RepeatMatch,
-}
-
-/// How the print of one width meets the next.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum RepeatMatch {
-    /// The same part of the print lies at the same height.
-    Straight,
-    /// The next width is half a repeat further along.
-    HalfDrop,
-}
-
-/// Which ways up a piece may lie on the cloth.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum WayUp {
-    /// The cloth has a top: pieces lie as drawn.
-    OneWay,
-    /// Pieces may be turned end for end.
-    Any,
+    pub matching: Match,
 }
 
 /// A price for a length.

@@ -1,9 +1,10 @@
 //! What a job would take of other cloths.
 
+use pelmet_model::Way;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::{Amount, Measure, PiecesAlong, PrintRepeat, WayUp};
+use super::{Amount, Measure, PiecesAlong, PrintRepeat};
 
 /// What a job would take if one of its cloths were another, cloth by cloth.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
@@ -33,7 +34,7 @@ pub struct ClothTrial {
     /// The period of its print, where it has one.
     pub repeat: Option<PrintRepeat>,
     /// Which ways up a piece may lie.
-    pub way_up: WayUp,
+    pub way_up: Way,
     /// Which pieces lie along the cloth.
     pub along: PiecesAlong,
     /// What the job takes of it; nothing where it cannot be made so.

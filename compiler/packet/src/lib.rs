@@ -24,28 +24,27 @@ mod schema;
 mod window;
 
 pub use amounts::{Amount, Measure, Place, Run, Size, Surface, Times, Weight};
-pub use band::{BandEdge, BandSeam, EdgeBand};
+pub use band::{BandSeam, EdgeBand};
 pub use cloth::{
     Band, BoltUsed, Cloth, Flaw, Fold, PiecesAlong, PlacedCorner, PlacedPiece, Price, PrintRepeat,
-    RepeatMatch, Section, WayCompared, WayUp,
+    Section, WayCompared,
 };
 pub use comparison::{ClothCompared, ClothComparison, ClothTaken, ClothTrial};
 pub use folded::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen};
-pub use mark::{FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
-pub use mitre::{Mitre, MitrePlace, MitrePoint};
-pub use notion::{Extent, Notion, NotionKind, NotionPart, PleatStrips};
+pub use mark::{FoldMark, GatherMark, Mark, StitchMark};
+pub use mitre::{Mitre, MitrePoint};
+pub use notion::{Extent, Notion, NotionPart, PleatStrips};
 pub use order_step::{OrderStep, WorkTime};
 pub use packet::{FORMAT, Packet, SystemOfUnits, Units};
 pub use panel::{
     CurvedEdge, Fastener, HangRange, Panel, PrintFollowed, SewnCorner, TapeRun, Tolerance,
 };
-pub use piece::{
-    Arc, CutAllowance, EdgeKind, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, OutlinePoint,
-    Piece,
+pub use pelmet_model::{
+    BandEdge, CreaseKind, EdgeKind, LayerKind, MarkKind, Match, MitrePlace, NotionKind, PleatKind,
+    Relief, Toward, Way,
 };
-pub use pleat::{
-    Crease, CreaseKind, Direction, Layers, Pleat, PleatKind, Seen, Stretch, TurnOfCloth,
-};
+pub use piece::{Arc, CutAllowance, JoinSeam, JoinedWidths, MeasuredFrom, OutlinePoint, Piece};
+pub use pleat::{Crease, Layers, Pleat, Seen, Stretch, TurnOfCloth};
 pub use quote::{Markup, Quote, QuoteKind, QuoteLine, Reckoned};
 pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
 pub use rod_check::{Bending, Load, RodCheck, Stiffness};

@@ -1,9 +1,10 @@
 //! A mark on the flat, made-up panel.
 
+use pelmet_model::{MarkKind, PleatKind, Relief, Toward};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::{Direction, Measure, PleatKind};
+use super::Measure;
 
 /// Something to mark. Every mark is measured from one edge, so that rounding never adds up.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
@@ -30,56 +31,6 @@ pub struct Mark {
     pub gather: Option<GatherMark>,
 }
 
-/// What is marked.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum MarkKind {
-    /// The heading line, all across.
-    HeadingLine,
-    /// Another line of the heading, all across: folded under, stitched, or the mate of a fastener.
-    HeadingWork,
-    /// A corner of the outline.
-    Corner,
-    /// A curved edge of the outline, at its middle.
-    Curve,
-    /// An end of the turning opening.
-    TurningOpening,
-    /// A visible fold of a pleat.
-    Fold,
-    /// A point that is brought to another and stitched there.
-    Pair,
-    /// Where a finger of a stitched pleat is folded.
-    Finger,
-    /// An end of a run that is gathered.
-    GatherEnd,
-    /// A quarter of a gathered run.
-    Quarter,
-    /// The centre of a motif.
-    MotifCentre,
-    /// The upper edge of a fastener, all across.
-    FastenerLine,
-    /// The line on which the face is folded up behind itself, all across.
-    LowerFold,
-    /// A corner of the line along which a band is sewn to the face.
-    BandSeam,
-    /// A seam between joined widths.
-    JoinSeam,
-    /// Where an end panel of the row turns back to the wall.
-    Return,
-}
-
-/// What the allowance at a corner calls for once sewn.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Relief {
-    /// A concave corner: snip to it, so that it opens.
-    Snip,
-    /// A convex corner: trim it, so that it turns sharp.
-    Trim,
-    /// A corner where two hems meet in a mitre.
-    Mitre,
-}
-
 /// A fold to lay: its crease is the mark, and it is brought to a line.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct FoldMark {
@@ -94,7 +45,7 @@ pub struct FoldMark {
     /// The line it is brought to, from the centre line, negative to the left.
     pub brought_to_from_centre: Measure,
     /// The way it points as the panel hangs.
-    pub toward: Direction,
+    pub toward: Toward,
 }
 
 /// Two points to stitch together: the mark is the left one.

@@ -1,5 +1,6 @@
 //! A mitred corner, as it is marked on the cut face.
 
+use pelmet_model::MitrePlace;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -28,20 +29,4 @@ pub struct MitrePoint {
     pub in_from_side: Measure,
     /// How far up from the cut lower edge.
     pub up_from_lower: Measure,
-}
-
-/// The places that the line of a mitre passes.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum MitrePlace {
-    /// The cut edge of the side.
-    SideCut,
-    /// The line along which the raw edge of the side's hem is turned under.
-    SideTurn,
-    /// The finished corner.
-    Corner,
-    /// The line along which the raw edge of the lower hem is turned under.
-    LowerTurn,
-    /// The cut lower edge.
-    LowerCut,
 }

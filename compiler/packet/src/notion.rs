@@ -1,5 +1,6 @@
 //! What is bought beside cloth.
 
+use pelmet_model::NotionKind;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -44,24 +45,6 @@ pub struct Extent {
     pub count: Option<u32>,
     /// Either, as printed.
     pub text: String,
-}
-
-/// What a notion is for.
-#[derive(
-    Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize, JsonSchema,
-)]
-#[serde(rename_all = "snake_case")]
-pub enum NotionKind {
-    /// Tape along the edges and behind the pleats.
-    FusibleTape,
-    /// A fastener along a heading.
-    Fastener,
-    /// Thread for the seams.
-    Thread,
-    /// Rings along a heading.
-    Rings,
-    /// Weights along a lower edge.
-    Weights,
 }
 
 /// What one kind of panel needs of a notion.

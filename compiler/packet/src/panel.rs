@@ -1,11 +1,12 @@
 //! One kind of panel of a window.
 
+use pelmet_model::{EdgeKind, Relief};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use super::{
-    Crease, EdgeBand, EdgeKind, FoldedPanel, Layers, Mark, Measure, Mitre, OrderStep, Piece, Place,
-    Pleat, PleatStrips, Relief, Stretch, Times, TurnOfCloth, Weight,
+    Crease, EdgeBand, FoldedPanel, Layers, Mark, Measure, Mitre, OrderStep, Piece, Place, Pleat,
+    PleatStrips, Stretch, Times, TurnOfCloth, Weight,
 };
 
 /// A panel: its sizes, its folds, what is cut for it, what is marked on it and what holds it.

@@ -1,5 +1,6 @@
 //! A piece to cut.
 
+use pelmet_model::{EdgeKind, LayerKind};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -48,34 +49,6 @@ pub struct Piece {
     pub area: Surface,
     /// The strips and seams, for a piece joined from several widths of cloth.
     pub joined: Option<JoinedWidths>,
-}
-
-/// A layer of a panel.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum LayerKind {
-    /// The cloth that is seen.
-    Face,
-    /// The soft cloth between face and lining.
-    Interlining,
-    /// The cloth behind.
-    Lining,
-    /// A band along an edge.
-    Band,
-}
-
-/// The kinds of edge; each has its own allowance.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum EdgeKind {
-    /// The made-up top edge.
-    Top,
-    /// A side, straight up and down at the panel's full width.
-    Side,
-    /// All the rest.
-    Lower,
-    /// Where a band is sewn to the face, or to another band.
-    Band,
 }
 
 /// What is added at one kind of edge.

@@ -1,5 +1,6 @@
 //! Pleats, and the strip they are folded from.
 
+use pelmet_model::{CreaseKind, PleatKind};
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -23,44 +24,6 @@ pub struct Pleat {
     pub flat: Run,
 }
 
-/// The kinds of pleat.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum PleatKind {
-    /// One fold lying to one side.
-    Knife,
-    /// Two folds turned under away from each other, a face standing between them.
-    Box,
-    /// A box pleat standing on another as wide: two folds on each side, one over the other.
-    DoubleBox,
-    /// The box pleat seen from behind: two visible folds turned toward each other.
-    Inverted,
-    /// An inverted pleat whose folds meet, standing at a corner or in the middle.
-    Kick,
-    /// A fold stitched down along its root and laid to one side.
-    Tuck,
-    /// Two points stitched together at the heading, the cloth between them pinched into fingers.
-    Pinch,
-    /// Two points stitched together, the cloth between them open above like a cup.
-    Goblet,
-    /// Two points stitched together, the cloth between them a round tube.
-    Cartridge,
-    /// Cloth drawn up evenly by a thread.
-    Gathers,
-    /// Cloth drawn up by a tape into upright folds.
-    Pencil,
-}
-
-/// A direction as the panel hangs.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum Direction {
-    /// To the left.
-    Left,
-    /// To the right.
-    Right,
-}
-
 /// A crease across the flat panel.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Crease {
@@ -82,16 +45,6 @@ pub struct TurnOfCloth {
     /// What all of them lose: the flat width is the finished width, what the pleats take up, and
     /// this.
     pub together: Measure,
-}
-
-/// The way a crease is folded.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum CreaseKind {
-    /// Its ridge toward the viewer.
-    Mountain,
-    /// Its ridge away from the viewer.
-    Valley,
 }
 
 /// A plain stretch of the panel between two creases.

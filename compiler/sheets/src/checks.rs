@@ -1,11 +1,12 @@
 //! What to check: the row, the hang, the folds, and what the design expects and warns of.
 
-use pelmet_packet::{Note, Packet, Panel, Pleat, PleatKind, Row, SupportKind, Warning, Window};
+use pelmet_model::PleatMake;
+use pelmet_packet::{Note, Packet, Panel, Pleat, Row, SupportKind, Warning, Window};
 
 use crate::folding_chart;
 use crate::page::Page;
 use crate::parts::each_window;
-use crate::words::{counted, counted_of, finished, pleat};
+use crate::words::{counted, counted_of, finished};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     each_window(packet, page, print_window);
@@ -188,10 +189,10 @@ fn print_followed(panel: &Panel) -> Option<String> {
 /// A pleat's kind with the one size that tells it from others: what cloth is drawn up to, or how
 /// deep it is folded.
 fn kind_and_size(made: &Pleat) -> String {
-    let drawn = matches!(made.kind, PleatKind::Gathers | PleatKind::Pencil);
+    let drawn = made.kind.make() == PleatMake::Drawn;
     match &made.face {
-        Some(drawn_to) if drawn => format!("{} drawn up to {}", pleat(made.kind), drawn_to.text),
-        _ => format!("{} {} deep", pleat(made.kind), made.depth.text),
+        Some(drawn_to) if drawn => format!("{} drawn up to {}", made.kind, drawn_to.text),
+        _ => format!("{} {} deep", made.kind, made.depth.text),
     }
 }
 

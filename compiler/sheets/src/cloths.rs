@@ -1,7 +1,7 @@
 //! What a job would take if its cloths were others, as a sheet.
 
 use pelmet_packet::{
-    Amount, ClothCompared, ClothComparison, ClothTrial, Measure, PiecesAlong, PrintRepeat, WayUp,
+    Amount, ClothCompared, ClothComparison, ClothTrial, Measure, PiecesAlong, PrintRepeat,
 };
 
 use crate::page::Page;
@@ -87,10 +87,7 @@ fn what_they_are(cloth: &ClothCompared) -> Table {
         Column::count("Pieces"),
     ]);
     for trial in &cloth.trials {
-        let way_up = match trial.way_up {
-            WayUp::OneWay => "one-way",
-            WayUp::Any => "any",
-        };
+        let way_up = trial.way_up.word();
         let along = match trial.along {
             PiecesAlong::None => "none",
             PiecesAlong::TooWide => "what is too wide",

@@ -8,7 +8,7 @@ use crate::folding_chart;
 use crate::page::Page;
 use crate::parts::each_panel;
 use crate::table::{Column, Table};
-use crate::words::{counted_of, direction, finished, optional};
+use crate::words::{counted_of, finished, optional};
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     page.paragraph(
@@ -67,8 +67,7 @@ fn mark_row(mark: &Mark) -> [String; 7] {
         optional(mark.from_centre.as_ref()),
         optional(mark.down.as_ref()),
         optional(depth),
-        fold.map(|fold| direction(fold.toward).to_owned())
-            .unwrap_or_default(),
+        fold.map(|fold| fold.toward.to_string()).unwrap_or_default(),
     ]
 }
 

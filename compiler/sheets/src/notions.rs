@@ -4,7 +4,7 @@ use pelmet_packet::{Notion, Packet, Panel, Window};
 
 use crate::page::Page;
 use crate::table::{Column, Table};
-use crate::words::{counted_of, edge};
+use crate::words::counted_of;
 
 pub(crate) fn print(packet: &Packet, page: &mut Page) {
     if packet.notions.is_empty() {
@@ -105,7 +105,7 @@ fn print_runs(window: &Window, panel: &Panel, page: &mut Page) {
         let number: u32 = number;
         table.row([
             number.to_string(),
-            edge(run.edge).to_owned(),
+            run.edge.to_string(),
             corner(run.from_corner),
             corner(run.to_corner),
             run.length.text.clone(),

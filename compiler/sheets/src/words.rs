@@ -1,15 +1,6 @@
 //! The packet's fixed values in words.
 
-use pelmet_packet::{BandEdge, Direction, EdgeKind, Panel, PleatKind, PrintRepeat, RepeatMatch};
-
-pub(crate) fn edge(kind: EdgeKind) -> &'static str {
-    match kind {
-        EdgeKind::Top => "top",
-        EdgeKind::Side => "side",
-        EdgeKind::Lower => "lower edge",
-        EdgeKind::Band => "band seam",
-    }
-}
+use pelmet_packet::{BandEdge, EdgeKind, Panel, PrintRepeat};
 
 pub(crate) fn edges(kind: EdgeKind) -> &'static str {
     match kind {
@@ -27,29 +18,6 @@ pub(crate) fn band(edge: BandEdge) -> &'static str {
         BandEdge::Left => "at the left side",
         BandEdge::Lower => "at the lower edge",
         BandEdge::Right => "at the right side",
-    }
-}
-
-pub(crate) fn direction(direction: Direction) -> &'static str {
-    match direction {
-        Direction::Left => "left",
-        Direction::Right => "right",
-    }
-}
-
-pub(crate) fn pleat(kind: PleatKind) -> &'static str {
-    match kind {
-        PleatKind::Knife => "knife",
-        PleatKind::Box => "box",
-        PleatKind::DoubleBox => "double box",
-        PleatKind::Kick => "kick",
-        PleatKind::Tuck => "tuck",
-        PleatKind::Pinch => "pinch",
-        PleatKind::Goblet => "goblet",
-        PleatKind::Cartridge => "cartridge",
-        PleatKind::Gathers => "gathers",
-        PleatKind::Pencil => "pencil",
-        PleatKind::Inverted => "inverted",
     }
 }
 
@@ -104,9 +72,5 @@ pub(crate) fn repeat_in_words(repeat: &PrintRepeat) -> String {
         .as_ref()
         .map(|across| format!("{} across", across.text));
     let lengths: Vec<String> = along.into_iter().chain(across).collect();
-    let matching = match repeat.matching {
-        RepeatMatch::Straight => "straight match",
-        RepeatMatch::HalfDrop => "half-drop match",
-    };
-    format!("{}, {matching}", lengths.join(" and "))
+    format!("{}, {} match", lengths.join(" and "), repeat.matching)
 }

@@ -1,7 +1,7 @@
 //! Yardage: what to buy, and where each piece lies on the bolt.
 
 use pelmet_packet::{
-    Amount, Band, Cloth, Flaw, Fold, Packet, PiecesAlong, PlacedPiece, WayCompared, WayUp,
+    Amount, Band, Cloth, Flaw, Fold, Packet, PiecesAlong, PlacedPiece, Way, WayCompared,
 };
 
 use crate::drawing;
@@ -145,8 +145,8 @@ fn about(cloth: &Cloth) -> String {
         .map(|repeat| format!("; repeat {}", repeat_in_words(repeat)))
         .unwrap_or_default();
     let way_up = match cloth.way_up {
-        WayUp::OneWay => "One-way: every piece lies with its top toward the cut end.",
-        WayUp::Any => "A piece lies with its top toward the cut end unless it says otherwise.",
+        Way::OneWay => "One-way: every piece lies with its top toward the cut end.",
+        Way::Any => "A piece lies with its top toward the cut end unless it says otherwise.",
     };
     let (width, usable) = (&cloth.width.text, &cloth.usable_width.text);
     format!("{width} wide, {usable} usable{repeat}. {way_up}")

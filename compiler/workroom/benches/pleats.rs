@@ -24,15 +24,14 @@ fn between(least: i64, ideal: i64, most: i64) -> Ranged<Length> {
 /// Box pleats with everything left open: how many, how deep, and how far apart.
 fn rule() -> PleatRule {
     let step = |number, kind| PleatStep { number, kind };
-    let order = PleatOrder {
-        kind: PleatKind::Box { face: None },
-        depth: Ranged {
+    let order = PleatOrder::new(
+        PleatKind::Box,
+        Ranged {
             least: Length::inch_fraction(3, 4),
             ideal: Length::inches(1),
             most: Length::inch_fraction(5, 4),
         },
-        place: None,
-    };
+    );
     let turn = vec![
         step(2, StepKind::Pleat(order)),
         step(3, StepKind::Plain(between(2, 3, 4))),

@@ -7,10 +7,18 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    Crease, Elevation, FoldedLayer, FoldedOutline, Folding, LiningSeen, Point, Stretch,
+    Crease, CreaseKind, Elevation, FoldedLayer, FoldedOutline, Folding, LiningSeen, Point, Stretch,
 };
 use pelmet_workroom::{ROUNDING, fold, fold_outline};
 use proptest::prelude::*;
+
+fn crease_kind(mountain: bool) -> CreaseKind {
+    if mountain {
+        CreaseKind::Mountain
+    } else {
+        CreaseKind::Valley
+    }
+}
 
 fn inches(whole: i64) -> Length {
     Length::inches(whole)
@@ -37,7 +45,7 @@ fn creases(text: &str) -> Vec<Crease> {
         let (kind, at) = word.split_at(1);
         Crease {
             at: inches(at.parse().unwrap()),
-            mountain: kind == "M",
+            kind: crease_kind(kind == "M"),
             pleat: 0,
         }
     };
@@ -320,7 +328,7 @@ fn what_is_folded_too_thickly_to_follow_is_not_drawn() {
     let zigzag: Vec<Crease> = (1..4_000)
         .map(|at| Crease {
             at: Length::millimetres(at),
-            mountain: at % 2 == 0,
+            kind: crease_kind(at % 2 == 0),
             pleat: 0,
         })
         .collect();
@@ -355,14 +363,14 @@ fn two_thousand_plain_pleats_are_drawn() {
             let at = Length::millimetres(pleat * 60 + 40);
             let valley = Crease {
                 at,
-                mountain: false,
+                kind: CreaseKind::Valley,
                 pleat: 0,
             };
             [
                 valley,
                 Crease {
                     at: at + Length::millimetres(20),
-                    mountain: true,
+                    kind: CreaseKind::Mountain,
                     ..valley
                 },
             ]
@@ -429,7 +437,7 @@ fn any_creases() -> impl Strategy<Value = Vec<Crease>> {
     ];
     let crease = (at, any::<bool>()).prop_map(|(at, mountain)| Crease {
         at: Length::from_nanometres(at),
-        mountain,
+        kind: crease_kind(mountain),
         pleat: 0,
     });
     prop::collection::vec(crease, 0..12)

@@ -6,9 +6,17 @@
 )]
 
 use pelmet_measure::Length;
-use pelmet_model::{Crease, Folding, Stretch};
+use pelmet_model::{Crease, CreaseKind, Folding, Stretch};
 use pelmet_workroom::{ROUNDING, finished_at, fold, is_hidden};
 use proptest::prelude::*;
+
+fn crease_kind(mountain: bool) -> CreaseKind {
+    if mountain {
+        CreaseKind::Mountain
+    } else {
+        CreaseKind::Valley
+    }
+}
 
 fn inches(whole: i64) -> Length {
     Length::inches(whole)
@@ -20,7 +28,7 @@ fn creases(text: &str) -> Vec<Crease> {
         let (kind, at) = word.split_at(1);
         Crease {
             at: inches(at.parse().unwrap()),
-            mountain: kind == "M",
+            kind: crease_kind(kind == "M"),
             pleat: 0,
         }
     };
@@ -165,7 +173,7 @@ fn nothing_off_the_strip_is_hidden() {
 fn a_stack_as_narrow_as_rounding_is_not_the_thickest() {
     let sliver = |at: Length, mountain| Crease {
         at,
-        mountain,
+        kind: crease_kind(mountain),
         pleat: 0,
     };
     let narrow = [sliver(inches(4), false), sliver(inches(4) + ROUNDING, true)];
@@ -239,7 +247,7 @@ proptest! {
         sorted.sort_by_key(|crease| crease.at);
         for (index, (pair, crease)) in folding.stretches.windows(2).zip(&sorted).enumerate() {
             let (before, after) = (pair[0].height, pair[1].height);
-            let on_top = pair[0].face_up != crease.mountain;
+            let on_top = pair[0].face_up != (crease.kind == CreaseKind::Mountain);
             prop_assert_eq!(after > before, on_top);
             let between = before.min(after)..=before.max(after);
             for (other, stretch) in folding.stretches.iter().enumerate() {
@@ -264,7 +272,7 @@ proptest! {
 
     #[test]
     fn any_creases_are_folded(flat in any::<i64>(), at in prop::collection::vec(any::<(i64, bool)>(), 0..9)) {
-        let crease = |(at, mountain)| Crease { at: Length::from_nanometres(at), mountain, pleat: 0 };
+        let crease = |(at, mountain)| Crease { at: Length::from_nanometres(at), kind: crease_kind(mountain), pleat: 0 };
         let creases: Vec<_> = at.into_iter().map(crease).collect();
         let folding = fold(Length::from_nanometres(flat), &creases);
         let _ = is_hidden(&folding, Length::ZERO);
@@ -279,7 +287,7 @@ fn strip() -> impl Strategy<Value = (Length, Vec<Crease>)> {
         let eighths = |eighths| Length::inch_fraction(eighths, 8);
         let crease = |(at, mountain)| Crease {
             at: eighths(at),
-            mountain,
+            kind: crease_kind(mountain),
             pleat: 0,
         };
         (eighths(flat), creases.into_iter().map(crease).collect())

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use pelmet_diagnostics::{Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Block, Entry, Phrase, Separator, Term};
 
-use super::{Acceptance, Gathering, OUTLINE_STEPS, PLEAT_STEPS, first_word};
+use super::{Acceptance, Gathering, OUTLINE_STEPS, first_word, pleat_steps};
 use crate::item::{Item, Step, WorkStep};
 use crate::kind::Kind;
 use crate::scope::Written;
@@ -172,7 +172,7 @@ impl<'t> Gathering<'t, '_> {
             .map(|property| property.key)
             .collect();
         match kind {
-            Kind::Pleats => known.extend(PLEAT_STEPS),
+            Kind::Pleats => known.extend(pleat_steps()),
             Kind::Outline => known.extend(OUTLINE_STEPS),
             _ => {}
         }
@@ -239,7 +239,7 @@ fn key_without_colon(kind: Kind, entry: &Entry) -> Option<(String, Span)> {
 fn misspelt_step(phrase: &Phrase, is_first: bool) -> Option<(&str, Span)> {
     let term = phrase.terms.first()?;
     let word = term.word()?;
-    let steps = || PLEAT_STEPS.iter().chain(OUTLINE_STEPS).copied();
+    let steps = || pleat_steps().chain(OUTLINE_STEPS.iter().copied());
     let meant = is_first || did_you_mean(word, steps()).is_some();
     (meant && !steps().any(|step| step == word)).then_some((word, term.span))
 }
@@ -250,10 +250,14 @@ fn is_like(entry: &Entry) -> bool {
     terms.any(|term| term.word() == Some("like"))
 }
 
+fn begins_pleat_step(word: &str) -> bool {
+    pleat_steps().any(|step| step == word)
+}
+
 fn is_step(kind: Kind, word: &str, entry: &Entry) -> bool {
     let repeats = word == "repeat";
     match kind {
-        Kind::Pleats => PLEAT_STEPS.contains(&word) && (repeats || entry.separator.is_none()),
+        Kind::Pleats => begins_pleat_step(word) && (repeats || entry.separator.is_none()),
         Kind::Outline => OUTLINE_STEPS.contains(&word) && entry.separator.is_none(),
         _ => false,
     }
@@ -264,7 +268,7 @@ fn split_steps(phrases: &[Phrase]) -> Vec<Step<'_>> {
     let mut steps: Vec<Step<'_>> = Vec::new();
     for phrase in phrases {
         let word = phrase.terms.first().and_then(Term::word).unwrap_or("");
-        let opens = PLEAT_STEPS.contains(&word) || OUTLINE_STEPS.contains(&word);
+        let opens = begins_pleat_step(word) || OUTLINE_STEPS.contains(&word);
         match steps.last_mut() {
             Some(Step::Plain { phrases, span }) if !opens => {
                 phrases.push(phrase);

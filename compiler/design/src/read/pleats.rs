@@ -3,8 +3,8 @@
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::Length;
 use pelmet_model::{
-    FoldPlace, Follow, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind,
-    TowardOrder,
+    CreasePattern, FoldPlace, Follow, PatternFace, PleatKind, PleatMake, PleatOrder, PleatRule,
+    PleatStep, Ranged, Start, StepKind, TowardOrder,
 };
 use pelmet_syntax::tree::{Phrase, Term};
 
@@ -22,12 +22,6 @@ pub(crate) type PlacedRule = (PleatRule, Vec<Span>);
 const MOST_TURNS: u32 = pelmet_model::MAXIMUM_PLEATS;
 
 const PLEAT: &str = "a depth, then perhaps `toward centre`, `face` and `fold at`";
-
-/// The pleats that lie to one side.
-const HAVE_WAY: &[&str] = &["knife", "tuck"];
-
-/// The pleats whose face can be as wide as the maker likes.
-const HAVE_FACE: &[&str] = &["box", "double box", "inverted"];
 
 impl<'t> Reader<'t> {
     /// A pleat rule, by its item and arguments.
@@ -208,6 +202,9 @@ impl<'t> Reader<'t> {
     ) -> Option<StepKind> {
         let (first, others) = phrases.split_first()?;
         let mut cursor = Cursor::new(first, scope);
+        if let Some(kind) = pleat_kind(&mut cursor) {
+            return self.pleat(kind, cursor, others).map(StepKind::Pleat);
+        }
         let Some((word, _)) = cursor.any_word() else {
             if !cursor.is_broken() {
                 self.report(codes::not_understood(span));
@@ -217,12 +214,6 @@ impl<'t> Reader<'t> {
         let plain = match word {
             "margin" | "space" => self.ranged_length(&mut cursor, word).map(StepKind::Plain),
             "rest" => Some(StepKind::Rest),
-            "double" if cursor.words(&["box"]) => return self.pleat("double box", cursor, others),
-            "knife" | "box" | "inverted" | "kick" | "tuck" => {
-                return self.pleat(word, cursor, others);
-            }
-            "pinch" | "goblet" | "cartridge" => return self.stitched(word, cursor, others),
-            "gathers" | "pencil" => return self.gathers(word, cursor, others),
             _ => {
                 self.report(codes::not_understood(span));
                 None
@@ -236,44 +227,50 @@ impl<'t> Reader<'t> {
         Some(plain)
     }
 
-    /// `knife 2 in toward centre, fold at 5 in`; `box 1 1/2 in, face 3 in`.
     fn pleat(
         &mut self,
-        word: &str,
+        kind: PleatKind,
+        first: Cursor<'t>,
+        others: &[&'t Phrase],
+    ) -> Option<PleatOrder> {
+        match kind.make() {
+            PleatMake::Folded(pattern) => self.folded(kind, &pattern, first, others),
+            PleatMake::Stitched { fingered } => self.stitched(kind, fingered, first, others),
+            PleatMake::Drawn => self.drawn_up(kind, first, others),
+        }
+    }
+
+    /// `knife 2 in toward centre, fold at 5 in`; `box 1 1/2 in, face 3 in`.
+    fn folded(
+        &mut self,
+        kind: PleatKind,
+        pattern: &CreasePattern,
         mut first: Cursor<'t>,
         others: &[&'t Phrase],
-    ) -> Option<StepKind> {
+    ) -> Option<PleatOrder> {
+        let word = kind.word();
         let depth = self.ranged_length(&mut first, word)?;
+        let mut order = PleatOrder::new(kind, depth);
         first.words(&["deep"]);
-        let toward = self.toward(word, &mut first)?;
+        if pattern.lies_to_one_side() {
+            order.toward = self.toward(word, &mut first)?;
+        }
         self.nothing_more(&first, word, PLEAT)?;
-        let (mut face, mut place) = (None, None);
         for phrase in others {
             let mut cursor = Cursor::new(phrase, &first.scope);
-            if HAVE_FACE.contains(&word) && cursor.words(&["face"]) {
-                face = Some(self.ranged_length(&mut cursor, "face")?);
+            if pattern.face == PatternFace::AsSaid && cursor.words(&["face"]) {
+                order.face = Some(self.ranged_length(&mut cursor, "face")?);
             } else if cursor.words(&["fold"]) {
-                place = Some(self.fold_place(&mut cursor)?);
+                order.place = Some(self.fold_place(&mut cursor)?);
             }
             self.nothing_more(&cursor, word, PLEAT)?;
         }
-        let kind = match (word, toward) {
-            ("box", _) => PleatKind::Box { face },
-            ("double box", _) => PleatKind::DoubleBox { face },
-            ("kick", _) => PleatKind::Kick,
-            ("tuck", toward) => PleatKind::Tuck { toward: toward? },
-            ("inverted", _) => PleatKind::Inverted { face },
-            (_, toward) => PleatKind::Knife { toward: toward? },
-        };
-        Some(StepKind::Pleat(PleatOrder { kind, depth, place }))
+        Some(order)
     }
 
-    /// The way a knife pleat points; the outer `None` was reported.
-    fn toward(&mut self, word: &str, cursor: &mut Cursor<'t>) -> Option<Option<TowardOrder>> {
+    /// The way a pleat points that lies to one side.
+    fn toward(&mut self, word: &str, cursor: &mut Cursor<'t>) -> Option<TowardOrder> {
         const TOWARD: &str = "`toward centre`, `toward edge`, `toward left` or `toward right`";
-        if !HAVE_WAY.contains(&word) {
-            return Some(None);
-        }
         let place = cursor.peek().map_or(cursor.end(), |term| term.span);
         for (way, toward) in [
             ("centre", TowardOrder::Centre),
@@ -282,7 +279,7 @@ impl<'t> Reader<'t> {
             ("right", TowardOrder::Right),
         ] {
             if cursor.words(&["toward", way]) {
-                return Some(Some(toward));
+                return Some(toward);
             }
         }
         if !cursor.is_broken() {
@@ -308,4 +305,13 @@ impl<'t> Reader<'t> {
         self.word_not_expected(place, "fold", "`fold at 5 in` or `fold 4 in on`");
         None
     }
+}
+
+/// The kind of pleat a step begins with.
+fn pleat_kind(cursor: &mut Cursor<'_>) -> Option<PleatKind> {
+    let begins = |kind: &PleatKind| {
+        let words: Vec<&str> = kind.word().split(' ').collect();
+        cursor.words(&words)
+    };
+    PleatKind::ALL.iter().copied().find(begins)
 }

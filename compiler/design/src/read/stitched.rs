@@ -3,7 +3,7 @@
 use num_traits::One;
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
-use pelmet_model::{PleatKind, PleatOrder, Ranged, StepKind, StitchedShape};
+use pelmet_model::{DrawnOrder, PleatKind, PleatOrder, Ranged};
 use pelmet_syntax::tree::Phrase;
 
 use crate::cursor::Cursor;
@@ -13,41 +13,31 @@ const STITCHED: &str = "what it takes up, then perhaps `fingers 3`, `face` and `
 const FINGERS: &str = "a count from 2 to 5";
 const GATHERS: &str = "perhaps `2 1/2 times`, and perhaps `to` and a finished width";
 
-/// The fingers of a pinch pleat that says nothing of them. Common practice, no source.
-const USUAL_FINGERS: u32 = 3;
-
 impl<'t> Reader<'t> {
     /// `pinch 6 in, fingers 3`; `goblet 5 in, face 1 in`; `cartridge 4 in, face 1 1/2 in`.
     pub(crate) fn stitched(
         &mut self,
-        word: &str,
+        kind: PleatKind,
+        fingered: bool,
         mut first: Cursor<'t>,
         others: &[&'t Phrase],
-    ) -> Option<StepKind> {
+    ) -> Option<PleatOrder> {
+        let word = kind.word();
         let take_up = self.ranged_length(&mut first, word)?;
+        let mut order = PleatOrder::new(kind, take_up);
         self.nothing_more(&first, word, STITCHED)?;
-        let (mut fingers, mut face, mut place) = (USUAL_FINGERS, None, None);
         for phrase in others {
             let mut cursor = Cursor::new(phrase, &first.scope);
-            if word == "pinch" && cursor.words(&["fingers"]) {
-                fingers = self.fingers(&mut cursor)?;
+            if fingered && cursor.words(&["fingers"]) {
+                order.fingers = self.fingers(&mut cursor)?;
             } else if cursor.words(&["face"]) {
-                face = Some(self.ranged_length(&mut cursor, "face")?);
+                order.face = Some(self.ranged_length(&mut cursor, "face")?);
             } else if cursor.words(&["fold"]) {
-                place = Some(self.fold_place(&mut cursor)?);
+                order.place = Some(self.fold_place(&mut cursor)?);
             }
             self.nothing_more(&cursor, word, STITCHED)?;
         }
-        let shape = match word {
-            "goblet" => StitchedShape::Goblet,
-            "cartridge" => StitchedShape::Cartridge,
-            _ => StitchedShape::Pinch { fingers },
-        };
-        Some(StepKind::Pleat(PleatOrder {
-            kind: PleatKind::Stitched { shape, face },
-            depth: take_up,
-            place,
-        }))
+        Some(order)
     }
 
     fn fingers(&mut self, cursor: &mut Cursor<'t>) -> Option<u32> {
@@ -60,12 +50,13 @@ impl<'t> Reader<'t> {
     }
 
     /// `gathers`, `gathers 2 times`, `pencil 2 1/2 times to 20 in`.
-    pub(crate) fn gathers(
+    pub(crate) fn drawn_up(
         &mut self,
-        word: &str,
+        kind: PleatKind,
         mut cursor: Cursor<'t>,
         others: &[&'t Phrase],
-    ) -> Option<StepKind> {
+    ) -> Option<PleatOrder> {
+        let word = kind.word();
         let (mut ratio, mut to) = (None, None);
         if cursor.peek().is_some_and(|term| term.word() != Some("to")) {
             let (times, span) = self.plain_number(&mut cursor, word)?;
@@ -80,12 +71,11 @@ impl<'t> Reader<'t> {
             self.word_not_expected(more.span, word, GATHERS);
             return None;
         }
-        let pencil = word == "pencil";
-        Some(StepKind::Pleat(PleatOrder {
-            kind: PleatKind::Gathered { pencil, ratio, to },
-            depth: Ranged::fixed(Length::ZERO),
-            place: None,
-        }))
+        let no_depth = Ranged::fixed(Length::ZERO);
+        Some(PleatOrder {
+            drawn: DrawnOrder { ratio, to },
+            ..PleatOrder::new(kind, no_depth)
+        })
     }
 
     /// Cloth can be drawn together, never apart.

@@ -76,7 +76,7 @@ impl Reader<'_> {
         self.report(codes::figure_out_of_place(
             words,
             (span, &name),
-            each.name(),
+            each.word(),
             bare,
         ));
         None

@@ -71,9 +71,9 @@ impl<'t> Reader<'t> {
             return None;
         };
         self.nothing_more(cursor, step, STEP)?;
-        let kind = CautionKind::from_name(name);
+        let kind = CautionKind::of_word(name);
         if kind.is_none() {
-            let known: Vec<&str> = CautionKind::ALL.iter().map(|(_, name)| *name).collect();
+            let known: Vec<&str> = CautionKind::ALL.iter().map(|kind| kind.word()).collect();
             self.report(codes::caution_unknown(span, name, &known));
         }
         kind
@@ -123,7 +123,7 @@ impl<'t> Reader<'t> {
         };
         let figure = self.figure(&name, span)?;
         if let Some(each) = figure.of_each() {
-            let report = codes::figure_out_of_place(span, (span, &name), each.name(), false);
+            let report = codes::figure_out_of_place(span, (span, &name), each.word(), false);
             self.report(report);
             return None;
         }
@@ -136,13 +136,13 @@ impl<'t> Reader<'t> {
 
     fn each(&mut self, cursor: &mut Cursor<'t>, step: &str) -> Option<Each> {
         let (name, span) = words_before_text(cursor);
-        let known = Each::ALL.iter().find(|(_, known)| *known == name);
+        let known = Each::of_word(&name);
         if known.is_none() {
             let place = span.unwrap_or(cursor.end());
             let can_be = "`for each pleat`, `for each join` or `for each tape run`, then words";
             self.word_not_expected(place, step, can_be);
         }
-        known.map(|(each, _)| *each)
+        known
     }
 
     /// A figure by its name, which is reported where there is none.

@@ -318,7 +318,7 @@ fn farther(panel: PanelPlace<'_>, step: usize, by: Length) -> Option<String> {
 fn knife_beside(panel: PanelPlace<'_>, step: usize, amount: Length) -> Option<[String; 2]> {
     let pleat = pleat(panel, step)?;
     let beside = pleat.depth.least - amount;
-    let is_knife = matches!(pleat.kind, PleatKind::Knife { .. });
+    let is_knife = pleat.kind == PleatKind::Knife;
     (is_knife && pleat.depth.is_fixed() && beside.is_positive())
         .then(|| [panel.exact(pleat.depth.least), panel.exact(beside)])
 }

@@ -1,32 +1,17 @@
 //! The bands of a panel.
 
-use pelmet_model::{BandEdge as EdgeMade, BandMade, BandSeam as SeamMade};
+use pelmet_model::{BandMade, BandSeam as SeamMade};
 
 use super::printer::Printer;
-use pelmet_packet::{BandEdge, BandSeam, EdgeBand};
+use pelmet_packet::{BandSeam, EdgeBand};
 
 pub(crate) fn bands(made: &[BandMade], printer: &Printer<'_>) -> Vec<EdgeBand> {
     made.iter().map(|made| band(made, printer)).collect()
 }
 
-/// The edge a band lies along, in words.
-pub(crate) fn edge_word(edge: EdgeMade) -> &'static str {
-    match edge {
-        EdgeMade::Top => "at top",
-        EdgeMade::Left => "at left side",
-        EdgeMade::Lower => "at lower edge",
-        EdgeMade::Right => "at right side",
-    }
-}
-
 fn band(made: &BandMade, printer: &Printer<'_>) -> EdgeBand {
     EdgeBand {
-        edge: match made.edge {
-            EdgeMade::Top => BandEdge::Top,
-            EdgeMade::Left => BandEdge::Left,
-            EdgeMade::Lower => BandEdge::Lower,
-            EdgeMade::Right => BandEdge::Right,
-        },
+        edge: made.edge,
         depth: printer.plain(made.depth),
         seams: made.seams.iter().map(|made| seam(made, printer)).collect(),
     }

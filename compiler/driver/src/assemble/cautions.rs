@@ -15,8 +15,8 @@ pub(crate) fn cautions(job: &Job, windows: &[Window]) -> Vec<Caution> {
     let panels = windows.iter().flat_map(|window| &window.panels);
     let steps = panels.flat_map(|panel| &panel.making_order);
     let of_steps: BTreeSet<&String> = steps.flat_map(|step| &step.cautions).collect();
-    let all = CautionKind::ALL.iter().map(|(kind, _)| Caution {
-        name: kind.name().to_owned(),
+    let all = CautionKind::ALL.iter().map(|kind| Caution {
+        name: kind.word().to_owned(),
         text: words(*kind).to_owned(),
         sheets: sheets(*kind, job),
     });

@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use pelmet_bolt::{BoltUsed as BoltMade, Corner, Outline, Placed, Section};
 use pelmet_measure::{Length, Money};
-use pelmet_model::{Fabric, Job, Match, Price as PriceStated, Railroad, Repeat, Way};
+use pelmet_model::{Fabric, Job, Price as PriceStated, Railroad, Repeat};
 
 use super::printer::{Printer, cost, money};
 use super::reckoning::Reckoning;
@@ -12,7 +12,7 @@ use super::{number, ordinal, piece, sections};
 use crate::layout::{CutPiece, LaidCloth};
 use pelmet_packet::{
     Amount, Band, BoltUsed, Cloth, Flaw, Measure, PiecesAlong, PlacedCorner, PlacedPiece, Price,
-    PrintRepeat, RepeatMatch, WayCompared, WayUp,
+    PrintRepeat, WayCompared,
 };
 
 /// Every cloth that something is cut from, by name.
@@ -59,7 +59,7 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
         print_line: laid.to_lay.print_line.map(|line| printer.mark(line)),
         print_line_across: print_line_across(fabric, laid).map(|line| printer.mark(line)),
         flaws: flaws(&laid.to_lay.cloth, printer),
-        way_up: way_up(fabric.way),
+        way_up: fabric.way,
         piece_count: number(layout.placed.len()),
         exact: printer.cut(layout.exact),
         bought: printer.bolt(layout.bought),
@@ -129,13 +129,6 @@ fn flaws(cloth: &pelmet_bolt::Cloth, printer: &Printer<'_>) -> Vec<Flaw> {
     in_order.iter().map(flaw).collect()
 }
 
-pub(crate) fn way_up(way: Way) -> WayUp {
-    match way {
-        Way::OneWay => WayUp::OneWay,
-        Way::Any => WayUp::Any,
-    }
-}
-
 pub(crate) fn pieces_along(railroad: Railroad) -> PiecesAlong {
     match railroad {
         Railroad::Never => PiecesAlong::None,
@@ -148,10 +141,7 @@ pub(crate) fn print_repeat(repeat: Repeat, printer: &Printer<'_>) -> PrintRepeat
     PrintRepeat {
         along: repeat.along.map(|along| printer.plain(along)),
         across: repeat.across.map(|across| printer.plain(across)),
-        matching: match repeat.matching {
-            Match::Straight => RepeatMatch::Straight,
-            Match::HalfDrop => RepeatMatch::HalfDrop,
-        },
+        matching: repeat.matching,
     }
 }
 
@@ -293,7 +283,7 @@ fn placed_piece(
         name: strip.map_or(whole.clone(), |strip| format!("{whole}, strip {strip}")),
         window: window.name.clone(),
         panel: panel.clone(),
-        layer: piece::layer_kind(cut.layer),
+        layer: cut.layer.kind(),
         strip,
         copy,
         copies,

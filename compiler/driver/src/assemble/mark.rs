@@ -1,12 +1,10 @@
 //! The marks of a panel, in working order.
 
-use pelmet_model::{
-    CornerRelief, End, HeadingWork, Mark as MarkMade, MarkKind as MarkMadeKind, Toward,
-};
+use pelmet_model::{Mark as MarkMade, Marked, Relief};
+use pelmet_packet::{FoldMark, GatherMark, Mark, StitchMark};
 
 use super::printer::Printer;
-use super::{band, number, ordinal, pleat};
-use pelmet_packet::{Direction, FoldMark, GatherMark, Mark, MarkKind, Relief, StitchMark};
+use super::{number, ordinal};
 
 /// The marks, numbered.
 pub(crate) fn marks(made: &[MarkMade], printer: &Printer<'_>) -> Vec<Mark> {
@@ -16,121 +14,74 @@ pub(crate) fn marks(made: &[MarkMade], printer: &Printer<'_>) -> Vec<Mark> {
         .collect()
 }
 
-pub(crate) fn relief(relief: CornerRelief) -> Option<Relief> {
-    match relief {
-        CornerRelief::Snip => Some(Relief::Snip),
-        CornerRelief::Trim => Some(Relief::Trim),
-        CornerRelief::Mitre => Some(Relief::Mitre),
-        CornerRelief::Nothing => None,
-    }
-}
-
 fn marked(place: u32, mark: &MarkMade, printer: &Printer<'_>) -> Mark {
-    let (kind, name) = named(&mark.kind);
-    let all_across = matches!(
-        kind,
-        MarkKind::HeadingLine
-            | MarkKind::HeadingWork
-            | MarkKind::FastenerLine
-            | MarkKind::LowerFold
-    );
+    let kind = mark.what.kind();
+    let has_place = !kind.runs_across();
     Mark {
         number: place,
         kind,
-        name,
-        from_left: (!all_across).then(|| printer.mark(mark.across)),
-        from_centre: (!all_across).then(|| printer.beside_centre(mark.from_centre)),
+        name: name(&mark.what),
+        from_left: has_place.then(|| printer.mark(mark.across)),
+        from_centre: has_place.then(|| printer.beside_centre(mark.from_centre)),
         down: mark.down.map(|down| printer.mark(down)),
-        relief: match mark.kind {
-            MarkMadeKind::Corner {
-                relief: called_for, ..
-            } => relief(called_for),
-            _ => None,
-        },
-        fold: fold(&mark.kind, printer),
-        stitch: stitch(&mark.kind, printer),
-        gather: gather(&mark.kind, printer),
+        relief: relief(&mark.what),
+        fold: fold(&mark.what, printer),
+        stitch: stitch(&mark.what, printer),
+        gather: gather(&mark.what, printer),
     }
 }
 
-fn named(kind: &MarkMadeKind) -> (MarkKind, String) {
-    match kind {
-        MarkMadeKind::HeadingLine => (MarkKind::HeadingLine, String::from("heading line")),
-        MarkMadeKind::HeadingWork(work) => (MarkKind::HeadingWork, work_name(*work)),
-        MarkMadeKind::Corner {
+/// What the allowance at a corner calls for.
+fn relief(what: &Marked) -> Option<Relief> {
+    let Marked::Corner { relief, .. } = what else {
+        return None;
+    };
+    *relief
+}
+
+/// What is marked, in words.
+fn name(what: &Marked) -> String {
+    let kind = what.kind();
+    match what {
+        Marked::HeadingLine
+        | Marked::TurningOpening
+        | Marked::Quarter
+        | Marked::MotifCentre
+        | Marked::LowerFold
+        | Marked::JoinSeam => kind.word().to_owned(),
+        Marked::HeadingWork(work) => work.word().to_owned(),
+        Marked::Corner {
             number,
             relief,
             name,
-        } => (
-            MarkKind::Corner,
-            corner_name(*number, *relief, name.as_deref()),
-        ),
-        MarkMadeKind::Curve {
+        } => {
+            let name = name.as_ref().map(|name| format!(" {name}"));
+            let relief = relief.map(|relief| format!(", {relief}"));
+            let (name, relief) = (name.unwrap_or_default(), relief.unwrap_or_default());
+            format!("{kind} {number}{name}{relief}")
+        }
+        Marked::Curve {
             from,
             to,
             clips,
             wedges,
-        } => (
-            MarkKind::Curve,
-            format!(
-                "curve from corner {from} to {to}{}{}",
-                cuts(*clips, "clip"),
-                cuts(*wedges, "wedge")
-            ),
-        ),
-        MarkMadeKind::TurningOpening => (MarkKind::TurningOpening, String::from("turning opening")),
-        MarkMadeKind::Fold { pleat, kind, .. } => {
-            (MarkKind::Fold, format!("pleat {pleat}, {kind}"))
+        } => {
+            let (clips, wedges) = (cuts(*clips, "clip"), cuts(*wedges, "wedge"));
+            format!("{kind} from corner {from} to {to}{clips}{wedges}")
         }
-        MarkMadeKind::Pair { pleat, kind, .. } => {
-            (MarkKind::Pair, format!("pleat {pleat}, {kind}"))
+        Marked::Fold { pleat, kind, .. } | Marked::Pair { pleat, kind, .. } => {
+            format!("pleat {pleat}, {kind}")
         }
-        MarkMadeKind::Finger { pleat } => (MarkKind::Finger, format!("pleat {pleat}, finger")),
-        MarkMadeKind::GatherEnd { pleat, kind, .. } => (
-            MarkKind::GatherEnd,
-            format!("pleat {pleat}, {kind}, an end"),
-        ),
-        MarkMadeKind::Quarter => (MarkKind::Quarter, String::from("quarter")),
-        MarkMadeKind::MotifCentre => (MarkKind::MotifCentre, String::from("motif centre")),
-        MarkMadeKind::FastenerLine { name } => (MarkKind::FastenerLine, format!("top of {name}")),
-        MarkMadeKind::LowerFold => (
-            MarkKind::LowerFold,
-            String::from("fold, the lining comes up behind"),
-        ),
-        MarkMadeKind::BandSeam { edge } => (
-            MarkKind::BandSeam,
-            format!("seam of the band {}", band::edge_word(*edge)),
-        ),
-        MarkMadeKind::JoinSeam => (MarkKind::JoinSeam, String::from("join seam")),
-        MarkMadeKind::Return(end) => (MarkKind::Return, return_name(*end)),
+        Marked::Finger { pleat } => format!("pleat {pleat}, {kind}"),
+        Marked::GatherEnd {
+            pleat,
+            kind: pleat_kind,
+            ..
+        } => format!("pleat {pleat}, {pleat_kind}, {kind}"),
+        Marked::FastenerLine { name } => format!("{kind} of {name}"),
+        Marked::BandSeam { edge } => format!("{kind} {edge}"),
+        Marked::Return(end) => format!("{end} {kind}"),
     }
-}
-
-fn work_name(work: HeadingWork) -> String {
-    String::from(match work {
-        HeadingWork::TurnUnder => "fold the raw edge under",
-        HeadingWork::UpperStitching => "stitch above the pocket",
-        HeadingWork::LowerStitching => "stitch below the pocket",
-        HeadingWork::FastenerMate => "top of its mate, on the back",
-    })
-}
-
-fn return_name(end: End) -> String {
-    String::from(match end {
-        End::Left => "left return",
-        End::Right => "right return",
-    })
-}
-
-fn corner_name(number: usize, relief: CornerRelief, name: Option<&str>) -> String {
-    let relief = match relief {
-        CornerRelief::Snip => ", snip",
-        CornerRelief::Trim => ", trim",
-        CornerRelief::Mitre => ", mitre",
-        CornerRelief::Nothing => "",
-    };
-    let name = name.map(|name| format!(" {name}")).unwrap_or_default();
-    format!("corner {number}{name}{relief}")
 }
 
 /// The cuts in the allowance of a curve: `, 9 clips`.
@@ -142,46 +93,43 @@ fn cuts(count: u32, noun: &str) -> String {
     }
 }
 
-fn fold(kind: &MarkMadeKind, printer: &Printer<'_>) -> Option<FoldMark> {
-    let MarkMadeKind::Fold {
+fn fold(what: &Marked, printer: &Printer<'_>) -> Option<FoldMark> {
+    let Marked::Fold {
         pleat,
         kind,
         depth,
         brought_to,
         brought_to_from_centre,
         toward,
-    } = kind
+    } = what
     else {
         return None;
     };
     Some(FoldMark {
         pleat: number(*pleat),
-        pleat_kind: pleat::kind(kind),
+        pleat_kind: *kind,
         depth: printer.mark(*depth),
         brought_to_from_left: printer.mark(*brought_to),
         brought_to_from_centre: printer.beside_centre(*brought_to_from_centre),
-        toward: match toward {
-            Toward::Left => Direction::Left,
-            Toward::Right => Direction::Right,
-        },
+        toward: *toward,
     })
 }
 
-fn stitch(kind: &MarkMadeKind, printer: &Printer<'_>) -> Option<StitchMark> {
-    let MarkMadeKind::Pair {
+fn stitch(what: &Marked, printer: &Printer<'_>) -> Option<StitchMark> {
+    let Marked::Pair {
         pleat,
         kind,
         depth,
         leaves,
         other,
         other_from_centre,
-    } = kind
+    } = what
     else {
         return None;
     };
     Some(StitchMark {
         pleat: number(*pleat),
-        pleat_kind: pleat::kind(kind),
+        pleat_kind: *kind,
         depth: printer.mark(*depth),
         leaves: printer.mark(*leaves),
         other_from_left: printer.mark(*other),
@@ -189,18 +137,18 @@ fn stitch(kind: &MarkMadeKind, printer: &Printer<'_>) -> Option<StitchMark> {
     })
 }
 
-fn gather(kind: &MarkMadeKind, printer: &Printer<'_>) -> Option<GatherMark> {
-    let MarkMadeKind::GatherEnd {
+fn gather(what: &Marked, printer: &Printer<'_>) -> Option<GatherMark> {
+    let Marked::GatherEnd {
         pleat,
         kind,
         drawn_to,
-    } = kind
+    } = what
     else {
         return None;
     };
     Some(GatherMark {
         pleat: number(*pleat),
-        pleat_kind: pleat::kind(kind),
+        pleat_kind: *kind,
         drawn_to: printer.mark(*drawn_to),
     })
 }

@@ -1,10 +1,10 @@
 //! The mitred corners of a panel.
 
-use pelmet_model::{Mitre as MitreMade, MitrePlace as PlaceMade, MitrePoint as PointMade};
+use pelmet_model::{Mitre as MitreMade, MitrePoint as PointMade};
 
 use super::ordinal;
 use super::printer::Printer;
-use pelmet_packet::{Mitre, MitrePlace, MitrePoint};
+use pelmet_packet::{Mitre, MitrePoint};
 
 pub(crate) fn mitres(made: &[MitreMade], printer: &Printer<'_>) -> Vec<Mitre> {
     made.iter().map(|made| mitre(made, printer)).collect()
@@ -21,13 +21,7 @@ fn mitre(made: &MitreMade, printer: &Printer<'_>) -> Mitre {
 
 fn point(made: PointMade, printer: &Printer<'_>) -> MitrePoint {
     MitrePoint {
-        place: match made.place {
-            PlaceMade::SideCut => MitrePlace::SideCut,
-            PlaceMade::SideTurn => MitrePlace::SideTurn,
-            PlaceMade::Corner => MitrePlace::Corner,
-            PlaceMade::LowerTurn => MitrePlace::LowerTurn,
-            PlaceMade::LowerCut => MitrePlace::LowerCut,
-        },
+        place: made.place,
         in_from_side: printer.mark(made.in_from_side),
         up_from_lower: printer.mark(made.up_from_lower),
     }

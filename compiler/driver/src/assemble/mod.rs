@@ -29,7 +29,7 @@ use pelmet_measure::{Length, Mass, Style, System};
 use pelmet_model::{Job, PanelMade, PanelOrder, Work};
 
 use crate::layout::LaidCloth;
-pub(crate) use cloth::{pieces_along, print_repeat, way_up};
+pub(crate) use cloth::{pieces_along, print_repeat};
 use pelmet_packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
 pub(crate) use printer::{Printer, cost};
 pub(crate) use quote::quoted;

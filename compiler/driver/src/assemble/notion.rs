@@ -3,12 +3,12 @@
 use std::collections::BTreeMap;
 
 use pelmet_measure::{Length, Money, Ratio};
-use pelmet_model::{Extent as ExtentNeeded, Job, NeedKind, Notion as Sold, NotionPrice};
+use pelmet_model::{Extent as ExtentNeeded, Job, Notion as Sold, NotionKind, NotionPrice};
 
 use super::printer::{Printer, money};
 use super::reckoning::Reckoning;
 use super::{HungPanel, cloth, repeated};
-use pelmet_packet::{Extent, Notion, NotionKind, NotionPart};
+use pelmet_packet::{Extent, Notion, NotionPart};
 
 /// Every notion, with what each kind of panel needs of it.
 pub(crate) fn notions(panels: &[HungPanel<'_>], job: &Job, printer: &Printer<'_>) -> Vec<Notion> {
@@ -52,7 +52,7 @@ pub(crate) struct Bought<'a> {
 /// What is bought as one.
 #[derive(PartialEq, Eq, PartialOrd, Ord)]
 struct Kept<'a> {
-    kind: NeedKind,
+    kind: NotionKind,
     name: &'a str,
     width: Option<Length>,
     roll: Option<Length>,
@@ -68,8 +68,10 @@ impl Bought<'_> {
     /// What it is called on a sheet.
     pub(crate) fn name(&self) -> String {
         match self.kept.kind {
-            NeedKind::FusibleTape => String::from("fusible tape"),
-            _ => self.kept.name.to_owned(),
+            NotionKind::FusibleTape => String::from("fusible tape"),
+            NotionKind::Fastener | NotionKind::Thread | NotionKind::Rings | NotionKind::Weights => {
+                self.kept.name.to_owned()
+            }
         }
     }
 
@@ -96,7 +98,7 @@ impl Bought<'_> {
     fn notion(&self, printer: &Printer<'_>) -> Notion {
         let parts = self.parts.iter().map(|part| part.told(printer));
         Notion {
-            kind: kind(self.kept.kind),
+            kind: self.kept.kind,
             name: self.name(),
             width: self.kept.width.map(|width| printer.plain(width)),
             parts: parts.collect(),
@@ -125,8 +127,10 @@ impl Bought<'_> {
             }
         }
         match self.kept.kind {
-            NeedKind::Rings | NeedKind::Weights => ExtentNeeded::Count(count),
-            _ => ExtentNeeded::Length(length),
+            NotionKind::Rings | NotionKind::Weights => ExtentNeeded::Count(count),
+            NotionKind::FusibleTape | NotionKind::Fastener | NotionKind::Thread => {
+                ExtentNeeded::Length(length)
+            }
         }
     }
 
@@ -223,16 +227,6 @@ fn told(extent: ExtentNeeded, printer: &Printer<'_>) -> Extent {
             length: None,
             count: Some(count),
         },
-    }
-}
-
-fn kind(kind: NeedKind) -> NotionKind {
-    match kind {
-        NeedKind::FusibleTape => NotionKind::FusibleTape,
-        NeedKind::Fastener => NotionKind::Fastener,
-        NeedKind::Thread => NotionKind::Thread,
-        NeedKind::Rings => NotionKind::Rings,
-        NeedKind::Weights => NotionKind::Weights,
     }
 }
 

@@ -1,13 +1,12 @@
 //! Outlines as numbers: the sewn one corner by corner, the cutting line from two straight edges.
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_model::{EdgeKind as EdgeKindMade, Piece as PieceMade, Point, Shape};
+use pelmet_model::{Piece as PieceMade, Point, Shape};
 
 use super::arc::arcs;
-use super::mark::relief;
 use super::printer::Printer;
 use super::{number, ordinal};
-use pelmet_packet::{CurvedEdge, EdgeKind, OutlinePoint, Place, SewnCorner};
+use pelmet_packet::{CurvedEdge, OutlinePoint, Place, SewnCorner};
 
 /// The sewn outline.
 pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {
@@ -19,8 +18,8 @@ pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {
         .map(|(index, (corner, edge))| SewnCorner {
             number: ordinal(index),
             at: printer.place(corner.at.across, corner.at.down),
-            relief: relief(corner.relief),
-            edge: edge_kind(edge.kind),
+            relief: corner.relief,
+            edge: edge.kind,
             edge_length: printer.mark(edge.length),
             name: corner.name.clone(),
             curve: edge.curve.as_ref().map(|curve| CurvedEdge {
@@ -155,15 +154,6 @@ pub(crate) fn corner_at(shape: &Shape, point: Point) -> Option<u32> {
         .iter()
         .position(|corner| corner.at == point)
         .map(ordinal)
-}
-
-pub(crate) fn edge_kind(kind: EdgeKindMade) -> EdgeKind {
-    match kind {
-        EdgeKindMade::Top => EdgeKind::Top,
-        EdgeKindMade::Side => EdgeKind::Side,
-        EdgeKindMade::Lower => EdgeKind::Lower,
-        EdgeKindMade::Band => EdgeKind::Band,
-    }
 }
 
 /// The points of a line that is drawn on a piece, from the edges the piece is measured from.

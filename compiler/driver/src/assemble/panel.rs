@@ -113,7 +113,7 @@ fn face_size(made: &PanelMade) -> (Length, Length) {
 
 fn tape_run(run: &TapeRunMade, made: &PanelMade, printer: &Printer<'_>) -> TapeRun {
     TapeRun {
-        edge: outline::edge_kind(run.kind),
+        edge: run.kind,
         from_corner: outline::corner_at(&made.shape, run.from),
         to_corner: outline::corner_at(&made.shape, run.to),
         from: printer.place(run.from.across, run.from.down),

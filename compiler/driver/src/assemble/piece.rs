@@ -3,14 +3,12 @@
 use num_traits::{CheckedMul, Signed};
 use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_model::{
-    Allowance, EdgeKind as EdgeKindMade, Fabric, JoinedWidths as JoinedMade, Layer,
-    Piece as PieceMade, Shape,
+    Allowance, EdgeKind, Fabric, JoinedWidths as JoinedMade, Layer, Piece as PieceMade, Shape,
 };
 
-use super::band;
-use super::outline::{cutting_line, edge_kind, sewn_line};
+use super::outline::{cutting_line, sewn_line};
 use super::printer::Printer;
-use pelmet_packet::{CutAllowance, JoinSeam, JoinedWidths, LayerKind, MeasuredFrom, Piece, Place};
+use pelmet_packet::{CutAllowance, JoinSeam, JoinedWidths, MeasuredFrom, Piece, Place};
 
 /// A piece of a panel of that name and of that sewn shape.
 pub(crate) fn piece(
@@ -27,7 +25,7 @@ pub(crate) fn piece(
     };
     Piece {
         label: label(panel, made.layer),
-        layer: layer_kind(made.layer),
+        layer: made.layer.kind(),
         cloth: fabrics
             .get(made.fabric)
             .map(|fabric| fabric.name.clone())
@@ -73,23 +71,14 @@ fn shrinkage(fabric: &Fabric) -> Option<String> {
 /// What a piece is, in words.
 pub(crate) fn label(panel: &str, layer: Layer) -> String {
     let edge = match layer {
-        Layer::Band(edge) => format!(" {}", band::edge_word(edge)),
+        Layer::Band(edge) => format!(" {edge}"),
         Layer::Face | Layer::Interlining | Layer::Lining => String::new(),
     };
     format!("{panel} {}{edge}", layer.word())
 }
 
-pub(crate) fn layer_kind(layer: Layer) -> LayerKind {
-    match layer {
-        Layer::Face => LayerKind::Face,
-        Layer::Interlining => LayerKind::Interlining,
-        Layer::Lining => LayerKind::Lining,
-        Layer::Band(_) => LayerKind::Band,
-    }
-}
-
 fn cut_allowance(
-    edge: EdgeKindMade,
+    edge: EdgeKind,
     allowance: Allowance,
     total: Length,
     printer: &Printer<'_>,
@@ -101,7 +90,7 @@ fn cut_allowance(
         extra_text(edge, extra, printer)
     );
     CutAllowance {
-        edge: edge_kind(edge),
+        edge,
         total: printer.plain(total),
         text,
     }
@@ -121,10 +110,10 @@ fn allowance_text(allowance: Allowance, printer: &Printer<'_>) -> String {
 }
 
 /// What a layer has beyond its allowance, or lacks.
-fn extra_text(edge: EdgeKindMade, extra: Length, printer: &Printer<'_>) -> String {
+fn extra_text(edge: EdgeKind, extra: Length, printer: &Printer<'_>) -> String {
     let (more, less) = match edge {
-        EdgeKindMade::Top | EdgeKindMade::Lower | EdgeKindMade::Band => ("longer", "shorter"),
-        EdgeKindMade::Side => ("wider", "narrower"),
+        EdgeKind::Top | EdgeKind::Lower | EdgeKind::Band => ("longer", "shorter"),
+        EdgeKind::Side => ("wider", "narrower"),
     };
     match extra {
         extra if extra.is_zero() => String::new(),

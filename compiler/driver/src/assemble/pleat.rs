@@ -7,14 +7,14 @@ use pelmet_model::{
 
 use super::printer::Printer;
 use super::{number, ordinal};
-use pelmet_packet::{Crease, CreaseKind, Layers, Pleat, PleatKind, Seen, Stretch, TurnOfCloth};
+use pelmet_packet::{Crease, Layers, Pleat, Seen, Stretch, TurnOfCloth};
 
 pub(crate) fn pleats(made: &[PleatMade], printer: &Printer<'_>) -> Vec<Pleat> {
     made.iter()
         .enumerate()
         .map(|(index, pleat)| Pleat {
             number: ordinal(index),
-            kind: kind(pleat.kind),
+            kind: pleat.kind,
             depth: printer.mark(pleat.depth),
             face: pleat.face.map(|face| printer.mark(face)),
             take_up: printer.mark(pleat.take_up),
@@ -27,11 +27,7 @@ pub(crate) fn creases(made: &[CreaseMade], printer: &Printer<'_>) -> Vec<Crease>
     made.iter()
         .map(|crease| Crease {
             at: printer.mark(crease.at),
-            kind: if crease.mountain {
-                CreaseKind::Mountain
-            } else {
-                CreaseKind::Valley
-            },
+            kind: crease.kind,
             pleat: ordinal(crease.pleat),
         })
         .collect()
@@ -72,23 +68,6 @@ pub(crate) fn layers(runs: &[LayerRun], printer: &Printer<'_>) -> Vec<Layers> {
             layers: run.layers,
         })
         .collect()
-}
-
-/// The kind of a pleat by the word the sums use for it.
-pub(crate) fn kind(word: &str) -> PleatKind {
-    match word {
-        "box" => PleatKind::Box,
-        "double box" => PleatKind::DoubleBox,
-        "kick" => PleatKind::Kick,
-        "tuck" => PleatKind::Tuck,
-        "pinch" => PleatKind::Pinch,
-        "goblet" => PleatKind::Goblet,
-        "cartridge" => PleatKind::Cartridge,
-        "gathers" => PleatKind::Gathers,
-        "pencil" => PleatKind::Pencil,
-        "inverted" => PleatKind::Inverted,
-        _ => PleatKind::Knife,
-    }
 }
 
 /// For each stretch, the width over which it lies on top.

@@ -317,11 +317,9 @@ fn fan() -> PleatRule {
     let knife = |number, depth, place| PleatStep {
         number,
         kind: StepKind::Pleat(PleatOrder {
-            kind: PleatKind::Knife {
-                toward: TowardOrder::Centre,
-            },
-            depth: Ranged::fixed(depth),
+            toward: TowardOrder::Centre,
             place: Some(place),
+            ..PleatOrder::new(PleatKind::Knife, Ranged::fixed(depth))
         }),
     };
     PleatRule {
@@ -511,11 +509,7 @@ fn even_box() -> PleatRule {
         number,
         kind: StepKind::Plain(Ranged::between(mm(least), mm(most), mm(ideal))),
     };
-    let pleat = PleatOrder {
-        kind: PleatKind::Box { face: None },
-        depth: Ranged::fixed(mm(40)),
-        place: None,
-    };
+    let pleat = PleatOrder::new(PleatKind::Box, Ranged::fixed(mm(40)));
     let steps = vec![
         PleatStep {
             number: 2,

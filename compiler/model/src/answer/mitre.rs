@@ -1,5 +1,6 @@
 //! Mitred hems: where two hems meet in one slanting line.
 
+use crate::closed_set::closed_set;
 use pelmet_measure::Length;
 
 /// A corner at which the hems of a side and of the lower edge are mitred.
@@ -26,17 +27,18 @@ pub struct MitrePoint {
     pub up_from_lower: Length,
 }
 
-/// The places that the line of a mitre passes.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum MitrePlace {
-    /// The cut edge of the side.
-    SideCut,
-    /// The line along which the raw edge of the side's hem is turned under.
-    SideTurn,
-    /// The finished corner.
-    Corner,
-    /// The line along which the raw edge of the lower hem is turned under.
-    LowerTurn,
-    /// The cut lower edge.
-    LowerCut,
+closed_set! {
+    /// The places that the line of a mitre passes.
+    pub enum MitrePlace {
+        /// The cut edge of the side.
+        SideCut = "cut edge of the side",
+        /// The line along which the raw edge of the side's hem is turned under.
+        SideTurn = "where the side is turned under",
+        /// The finished corner.
+        Corner = "finished corner",
+        /// The line along which the raw edge of the lower hem is turned under.
+        LowerTurn = "where the lower edge is turned under",
+        /// The cut lower edge.
+        LowerCut = "cut lower edge",
+    }
 }

@@ -2,6 +2,7 @@
 
 use pelmet_measure::Length;
 
+use crate::closed_set::closed_set;
 use crate::{EdgeKind, Point};
 
 /// One length of fusible tape, corner to corner.
@@ -34,7 +35,7 @@ pub struct FastenerRun {
 #[derive(Clone, PartialEq, Debug)]
 pub struct Need {
     /// What it is for.
-    pub kind: NeedKind,
+    pub kind: NotionKind,
     /// The notion it is, by name.
     pub name: String,
     /// Width of a strip.
@@ -45,19 +46,20 @@ pub struct Need {
     pub extent: Extent,
 }
 
-/// What a notion is for.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
-pub enum NeedKind {
-    /// Tape along the edges and behind the pleats.
-    FusibleTape,
-    /// A fastener along the heading.
-    Fastener,
-    /// Thread for the seams.
-    Thread,
-    /// Rings along the heading.
-    Rings,
-    /// Weights along the lower edge.
-    Weights,
+closed_set! {
+    /// What a notion is for.
+    pub enum NotionKind {
+        /// Tape along the edges and behind the pleats.
+        FusibleTape = "fusible tape",
+        /// A fastener along the heading.
+        Fastener = "fastener",
+        /// Thread for the seams.
+        Thread = "thread",
+        /// Rings along the heading.
+        Rings = "rings",
+        /// Weights along the lower edge.
+        Weights = "weights",
+    }
 }
 
 /// How much of a notion.

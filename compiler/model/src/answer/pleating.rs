@@ -2,6 +2,9 @@
 
 use pelmet_measure::Length;
 
+use crate::PleatKind;
+use crate::closed_set::closed_set;
+
 /// The pleats of a panel on its flat strip.
 #[derive(Clone, PartialEq, Debug, Default)]
 pub struct Pleating {
@@ -37,9 +40,8 @@ pub struct Pleat {
     pub step: usize,
     /// Whether it belongs to the mirrored half.
     pub mirrored: bool,
-    /// "knife", "box", "double box", "inverted", "kick", "tuck", "pinch", "goblet", "cartridge",
-    /// "gathers" or "pencil".
-    pub kind: &'static str,
+    /// Its kind.
+    pub kind: PleatKind,
     /// How its two ends are held, where stitching or a thread holds them.
     pub held: Held,
     /// Depth of one fold.
@@ -85,13 +87,35 @@ pub struct Fold {
     pub toward: Toward,
 }
 
-/// A direction as the panel hangs.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Toward {
-    /// To the left.
-    Left,
-    /// To the right.
-    Right,
+closed_set! {
+    /// A direction as the panel hangs.
+    pub enum Toward {
+        /// To the left.
+        Left = "left",
+        /// To the right.
+        Right = "right",
+    }
+}
+
+impl Toward {
+    /// The other way, as in a mirror.
+    #[must_use]
+    pub const fn mirrored(self) -> Self {
+        match self {
+            Self::Left => Self::Right,
+            Self::Right => Self::Left,
+        }
+    }
+}
+
+closed_set! {
+    /// The two kinds of crease, as seen from the front.
+    pub enum CreaseKind {
+        /// A ridge toward the viewer.
+        Mountain = "mountain",
+        /// A furrow away from the viewer.
+        Valley = "valley",
+    }
 }
 
 /// A crease across the flat strip.
@@ -99,8 +123,8 @@ pub enum Toward {
 pub struct Crease {
     /// Flat position.
     pub at: Length,
-    /// A mountain (ridge toward the viewer) or, where false, a valley.
-    pub mountain: bool,
+    /// Which way it is folded.
+    pub kind: CreaseKind,
     /// The pleat it belongs to, by index in [`Pleating::pleats`].
     pub pleat: usize,
 }

@@ -1,5 +1,6 @@
 //! Cloth as it comes on the bolt.
 
+use crate::closed_set::closed_set;
 use pelmet_measure::{Length, Ratio};
 
 /// One cloth of the job.
@@ -97,13 +98,14 @@ pub struct Repeat {
     pub matching: Match,
 }
 
-/// How the print of one width meets the next.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Match {
-    /// The same part of the print lies at the same height.
-    Straight,
-    /// The next width is half a repeat further along.
-    HalfDrop,
+closed_set! {
+    /// How the print of one width meets the next.
+    pub enum Match {
+        /// The same part of the print lies at the same height.
+        Straight = "straight",
+        /// The next width is half a repeat further along.
+        HalfDrop = "half-drop",
+    }
 }
 
 /// When a piece lies along the cloth instead of up it, its width running with the bolt's length. One
@@ -120,13 +122,14 @@ pub enum Railroad {
     Always,
 }
 
-/// Which ways up a piece may lie on the cloth.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Way {
-    /// The print or pile has a top: pieces lie as drawn.
-    OneWay,
-    /// Pieces may be turned end for end.
-    Any,
+closed_set! {
+    /// Which ways up a piece may lie on the cloth.
+    pub enum Way {
+        /// The print or pile has a top: pieces lie as drawn.
+        OneWay = "one-way",
+        /// Pieces may be turned end for end.
+        Any = "any",
+    }
 }
 
 /// A price for a length of cloth.

@@ -1,5 +1,6 @@
 //! The figures of a panel that the words of a making method can name.
 
+use crate::closed_set::closed_set;
 use crate::{BandEdge, EdgeKind, Layer};
 
 /// A figure of one panel, named in the words of a step.
@@ -118,29 +119,15 @@ pub enum EdgePart {
     Turn,
 }
 
-/// What some words are said for, each in turn.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Each {
-    /// Each join of each layer.
-    Join,
-    /// Each length of tape, corner to corner.
-    TapeRun,
-    /// Each pleat.
-    Pleat,
-}
-
-impl Each {
-    /// Every one, with the words for it behind `for each`.
-    pub const ALL: &[(Self, &str)] = &[
-        (Self::Join, "join"),
-        (Self::TapeRun, "tape run"),
-        (Self::Pleat, "pleat"),
-    ];
-
-    /// Its words.
-    pub fn name(self) -> &'static str {
-        let named = Self::ALL.iter().find(|(each, _)| *each == self);
-        named.map_or("", |(_, name)| name)
+closed_set! {
+    /// What some words are said for, each in turn.
+    pub enum Each {
+        /// Each join of each layer.
+        Join = "join",
+        /// Each length of tape, corner to corner.
+        TapeRun = "tape run",
+        /// Each pleat.
+        Pleat = "pleat",
     }
 }
 

@@ -9,6 +9,7 @@ mod making_notions;
 mod material;
 mod notion;
 mod outline;
+mod pleat_kind;
 mod pleats;
 mod ranged;
 mod steps;
@@ -25,9 +26,12 @@ pub use making_notions::{
 pub use material::{MATERIALS, Material};
 pub use notion::{FUSIBLE_TAPE, Notion, NotionPrice, NotionWeight};
 pub use outline::{ArcOrder, Outline, OutlineStep, Proportion, ScallopNumber};
+pub use pleat_kind::{
+    CreasePattern, PatternCrease, PatternFace, PatternLength, PleatKind, PleatMake,
+};
 pub use pleats::{
-    FoldPlace, Follow, MAXIMUM_PLEATS, PleatKind, PleatOrder, PleatRule, PleatStep, Start,
-    StepKind, StitchedShape, TowardOrder,
+    DrawnOrder, FoldPlace, Follow, MAXIMUM_PLEATS, PleatOrder, PleatRule, PleatStep, Start,
+    StepKind, TowardOrder,
 };
 pub use ranged::Ranged;
 pub use steps::{CautionKind, MakingStep, Part, Said, Sentence};

@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 
-use crate::Ranged;
+use crate::{PleatKind, Ranged};
 
 /// The most pleats a panel may have.
 pub const MAXIMUM_PLEATS: u32 = 2_000;
@@ -64,6 +64,7 @@ pub struct PleatStep {
 
 impl PleatStep {
     /// The range of plain cloth, where the step is that.
+    #[must_use]
     pub fn range(&self) -> Option<Ranged<Length>> {
         match &self.kind {
             StepKind::Plain(range) => Some(*range),
@@ -91,18 +92,57 @@ pub enum StepKind {
     },
 }
 
-/// One pleat as ordered.
+/// One pleat as ordered. Its kind says what of this is heeded.
 #[derive(Clone, PartialEq, Debug)]
 pub struct PleatOrder {
     /// Its kind.
     pub kind: PleatKind,
-    /// Depth of one fold of cloth. A knife pleat takes up twice its depth, a box, inverted or kick
-    /// pleat four times, a double box eight times, a tuck twice.
+    /// Depth of one fold of cloth; of a stitched pleat, the flat cloth it takes up. Cloth that is
+    /// drawn up has none.
     pub depth: Ranged<Length>,
+    /// Width of its face, hidden or shown; of a stitched pleat, how far apart its two points stay.
+    /// `None` means that folds or points meet.
+    pub face: Option<Ranged<Length>>,
+    /// The way a fold points that lies to one side.
+    pub toward: TowardOrder,
+    /// Into how many fingers a stitched pleat is folded that has any.
+    pub fingers: u32,
+    /// How far cloth is drawn up.
+    pub drawn: DrawnOrder,
     /// Where its first fold (in working order) lies on the flat cloth; `None` where it follows
     /// from the plain cloth before it.
     pub place: Option<FoldPlace>,
 }
+
+/// How far a thread or a tape draws cloth up.
+#[derive(Copy, Clone, PartialEq, Eq, Debug, Default)]
+pub struct DrawnOrder {
+    /// How many times its finished width its flat width is; `None` leaves that to the panel's
+    /// two widths.
+    pub ratio: Option<Ratio>,
+    /// The finished width it is drawn up to; `None` takes whatever is left.
+    pub to: Option<Ranged<Length>>,
+}
+
+impl PleatOrder {
+    /// A pleat of a kind and a depth, its folds meeting and pointing to the left, three fingers to one
+    /// that has any, with nothing said of where it lies or how far it is drawn up.
+    #[must_use]
+    pub fn new(kind: PleatKind, depth: Ranged<Length>) -> Self {
+        Self {
+            kind,
+            depth,
+            face: None,
+            toward: TowardOrder::Left,
+            fingers: USUAL_FINGERS,
+            drawn: DrawnOrder::default(),
+            place: None,
+        }
+    }
+}
+
+/// The fingers of a pinch pleat that says nothing of them. Common practice, no source.
+const USUAL_FINGERS: u32 = 3;
 
 /// Where a visible fold lies on the flat cloth.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -111,71 +151,6 @@ pub enum FoldPlace {
     At(Length),
     /// This far on from the visible fold before it, or from the start for the first.
     On(Length),
-}
-
-/// The kinds of flat pleat. Every one of them is only a pattern of creases to the folding.
-#[derive(Clone, PartialEq, Debug)]
-pub enum PleatKind {
-    /// One fold lying to one side.
-    Knife {
-        /// The way the visible fold points.
-        toward: TowardOrder,
-    },
-    /// Two folds turned under away from each other, a face standing between them.
-    Box {
-        /// Width of the face; `None` means the pleat closes behind: twice the depth.
-        face: Option<Ranged<Length>>,
-    },
-    /// A box pleat standing on another as wide: two folds on each side, one over the other.
-    DoubleBox {
-        /// Width of the face; `None` means the pleat closes behind: twice the depth.
-        face: Option<Ranged<Length>>,
-    },
-    /// The box pleat seen from behind: two visible folds turned toward each other.
-    Inverted {
-        /// Width of the hidden face; `None` means the folds meet: twice the depth.
-        face: Option<Ranged<Length>>,
-    },
-    /// An inverted pleat whose folds meet, standing where the panel breaks: at a corner or in the
-    /// middle.
-    Kick,
-    /// A fold stitched down along its root and laid to one side.
-    Tuck {
-        /// The way the fold points.
-        toward: TowardOrder,
-    },
-    /// Two points brought together at the heading and stitched, the cloth between them standing
-    /// out in front. Its depth is the flat cloth it takes up.
-    Stitched {
-        /// How the cloth stands.
-        shape: StitchedShape,
-        /// How far apart the points stay; `None` means that they meet.
-        face: Option<Ranged<Length>>,
-    },
-    /// Cloth drawn up evenly by a thread or a tape. Its depth means nothing.
-    Gathered {
-        /// Whether a tape draws it into upright folds, as in a pencil heading.
-        pencil: bool,
-        /// How many times its finished width its flat width is; `None` leaves that to the panel's
-        /// two widths.
-        ratio: Option<Ratio>,
-        /// The finished width it is drawn up to; `None` takes whatever is left.
-        to: Option<Ranged<Length>>,
-    },
-}
-
-/// How the cloth of a stitched pleat stands.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum StitchedShape {
-    /// Pinched into so many folds.
-    Pinch {
-        /// How many.
-        fingers: u32,
-    },
-    /// Pinched at its root, open above like a cup.
-    Goblet,
-    /// A round tube all the way down the heading.
-    Cartridge,
 }
 
 /// The way a visible fold points, in the rule's own words.

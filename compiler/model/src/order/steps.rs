@@ -1,5 +1,6 @@
 //! The steps of a making method, in the maker's own words.
 
+use crate::closed_set::closed_set;
 use crate::{Each, Figure};
 
 /// One step of the work.
@@ -44,67 +45,36 @@ pub enum Part {
     Figure(Figure),
 }
 
-/// What can hurt someone or spoil the work.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
-pub enum CautionKind {
-    /// Shears and other blades.
-    Shears,
-    /// The needle of a machine, and pins.
-    Needle,
-    /// Trying heat, water and marks on a scrap.
-    ScrapTest,
-    /// A hot iron.
-    HotIron,
-    /// A cloth between iron and work.
-    PressCloth,
-    /// Fused and pressed cloth that is still warm.
-    LetItCool,
-    /// The instructions that come with an adhesive.
-    TapeMaker,
-    /// Rings and weights that can be swallowed, and lead.
-    SmallParts,
-    /// What a rod and its fixings may carry.
-    RodRating,
-    /// Ladders.
-    Ladder,
-    /// Fixing into a wall.
-    Fixing,
-    /// Heaters, lamps and flame.
-    Heat,
-    /// Cords within reach of children.
-    Cords,
-    /// Flame resistance where the room is public.
-    PublicRoom,
-}
-
-impl CautionKind {
-    /// Every caution by its name, in the order of the work.
-    pub const ALL: &[(Self, &str)] = &[
-        (Self::Shears, "shears"),
-        (Self::Needle, "needle"),
-        (Self::ScrapTest, "scrap-test"),
-        (Self::HotIron, "hot-iron"),
-        (Self::PressCloth, "press-cloth"),
-        (Self::LetItCool, "let-it-cool"),
-        (Self::TapeMaker, "tape-maker"),
-        (Self::SmallParts, "small-parts"),
-        (Self::RodRating, "rod-rating"),
-        (Self::Ladder, "ladder"),
-        (Self::Fixing, "fixing"),
-        (Self::Heat, "heat"),
-        (Self::Cords, "cords"),
-        (Self::PublicRoom, "public-room"),
-    ];
-
-    /// The caution of this name.
-    pub fn from_name(name: &str) -> Option<Self> {
-        let named = Self::ALL.iter().find(|(_, known)| *known == name);
-        named.map(|(kind, _)| *kind)
-    }
-
-    /// Its name.
-    pub fn name(self) -> &'static str {
-        let named = Self::ALL.iter().find(|(kind, _)| *kind == self);
-        named.map_or("", |(_, name)| name)
+closed_set! {
+    /// What can hurt someone or spoil the work.
+    pub enum CautionKind {
+        /// Shears and other blades.
+        Shears = "shears",
+        /// The needle of a machine, and pins.
+        Needle = "needle",
+        /// Trying heat, water and marks on a scrap.
+        ScrapTest = "scrap-test",
+        /// A hot iron.
+        HotIron = "hot-iron",
+        /// A cloth between iron and work.
+        PressCloth = "press-cloth",
+        /// Fused and pressed cloth that is still warm.
+        LetItCool = "let-it-cool",
+        /// The instructions that come with an adhesive.
+        TapeMaker = "tape-maker",
+        /// Rings and weights that can be swallowed, and lead.
+        SmallParts = "small-parts",
+        /// What a rod and its fixings may carry.
+        RodRating = "rod-rating",
+        /// Ladders.
+        Ladder = "ladder",
+        /// Fixing into a wall.
+        Fixing = "fixing",
+        /// Heaters, lamps and flame.
+        Heat = "heat",
+        /// Cords within reach of children.
+        Cords = "cords",
+        /// Flame resistance where the room is public.
+        PublicRoom = "public-room",
     }
 }

@@ -1,6 +1,6 @@
 //! Every piece to cut.
 
-use pelmet_packet::{LayerKind, Packet, Panel, Piece, Window};
+use pelmet_packet::{Packet, Panel, Piece, Window};
 
 use super::Sheet;
 use super::column::{Column, Kind, table};
@@ -16,7 +16,7 @@ fn columns<'a>() -> [Column<Cut<'a>>; 15] {
         Column::Text("Window", |cut| cut.window.name.clone()),
         Column::Text("Panel", |cut| cut.panel.name.clone()),
         Column::Text("Piece", |cut| cut.piece.label.clone()),
-        Column::Text("Layer", |cut| layer(cut.piece.layer).to_owned()),
+        Column::Text("Layer", |cut| cut.piece.layer.to_string()),
         Column::Text("Cloth", |cut| cut.piece.cloth.clone()),
         Column::Number("Quantity", |cut| Some(f64::from(cut.piece.quantity))),
         Column::Length("Cut width", Kind::OnTheTable, |cut| {
@@ -54,15 +54,6 @@ pub(super) fn sheet(packet: &Packet) -> Sheet {
     });
     let cuts: Vec<Cut<'_>> = cuts.collect();
     table("cuts", packet.units.system, &columns(), &cuts)
-}
-
-fn layer(layer: LayerKind) -> &'static str {
-    match layer {
-        LayerKind::Face => "face",
-        LayerKind::Interlining => "interlining",
-        LayerKind::Lining => "lining",
-        LayerKind::Band => "band",
-    }
 }
 
 fn yes(is: bool) -> String {

@@ -4,7 +4,6 @@ use pelmet_packet::{Mark, Measure, Packet, Panel, Window};
 
 use super::Sheet;
 use super::column::{Column, Kind, table};
-use crate::words::direction;
 
 struct Marked<'a> {
     window: &'a Window,
@@ -28,8 +27,7 @@ fn columns<'a>() -> [Column<Marked<'a>>; 13] {
         Column::Length("Depth", Kind::OnTheTable, depth),
         Column::Text("Toward", |it| {
             let fold = it.mark.fold.as_ref();
-            fold.map(|fold| direction(fold.toward).to_owned())
-                .unwrap_or_default()
+            fold.map(|fold| fold.toward.to_string()).unwrap_or_default()
         }),
         Column::Length("Brought to, from left edge", Kind::OnTheTable, |it| {
             it.mark.fold.as_ref().map(|fold| &fold.brought_to_from_left)

@@ -41,15 +41,8 @@ fn print_alike(first: &Mitre, alike: &[&Mitre], page: &mut Page) {
 }
 
 fn row(point: &MitrePoint) -> [String; 3] {
-    let place = match point.place {
-        MitrePlace::SideCut => "cut edge of the side",
-        MitrePlace::SideTurn => "where the side is turned under",
-        MitrePlace::Corner => "finished corner",
-        MitrePlace::LowerTurn => "where the lower edge is turned under",
-        MitrePlace::LowerCut => "cut lower edge",
-    };
     [
-        String::from(place),
+        point.place.to_string(),
         point.in_from_side.text.clone(),
         point.up_from_lower.text.clone(),
     ]

@@ -1,7 +1,7 @@
 //! The lines of a whole piece, opened out where half of it is given, for who cuts open cloth by a
 //! machine.
 
-use pelmet_packet::{MeasuredFrom, OutlinePoint, Piece, Place, Relief};
+use pelmet_packet::{MeasuredFrom, OutlinePoint, Piece, Place};
 
 use super::{Outline, join_seams};
 use crate::drawing::{Line, Point, at};
@@ -137,15 +137,11 @@ fn lines(piece: &Piece) -> Vec<(Line, [Point; 2])> {
 
 impl Outline<'_> {
     /// What the allowance calls for at a corner of the panel, after its number.
-    pub(crate) fn called_for(&self, number: u32) -> &'static str {
+    pub(crate) fn called_for(&self, number: u32) -> String {
         let mut corners = self.panel.outline.iter();
         let corner = corners.find(|corner| corner.number == number);
-        match corner.and_then(|corner| corner.relief) {
-            Some(Relief::Snip) => " snip",
-            Some(Relief::Trim) => " trim",
-            Some(Relief::Mitre) => " mitre",
-            None => "",
-        }
+        let relief = corner.and_then(|corner| corner.relief);
+        relief.map_or_else(String::new, |relief| format!(" {relief}"))
     }
 }
 

@@ -5,9 +5,7 @@ use std::collections::BTreeSet;
 use kurbo::Vec2;
 use pelmet_measure::Length;
 use pelmet_model::geometry::{Vector, with_previous};
-use pelmet_model::{
-    Corner, CornerRelief, Curve, Edge, EdgeKind, LayerMaking, OutlineMatter, Point, Shape,
-};
+use pelmet_model::{Corner, Curve, Edge, EdgeKind, LayerMaking, OutlineMatter, Point, Shape};
 
 use crate::cut::allowance_edge::{MovedEdge, Trimmed, trim};
 use crate::draw::crossing::crossings;
@@ -240,7 +238,7 @@ impl CutLine {
         self.sewn.push(index);
         self.shape.corners.push(Corner {
             at,
-            relief: CornerRelief::Nothing,
+            relief: None,
             step: sewn.step,
             name: None,
         });

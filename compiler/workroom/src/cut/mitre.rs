@@ -10,8 +10,8 @@
 use pelmet_measure::Length;
 use pelmet_model::geometry::{Vector, with_previous};
 use pelmet_model::{
-    Allowance, Corner, CornerRelief, Edge, EdgeKind, Fabric, Making, MakingMatter, Mitre,
-    MitrePlace, MitrePoint, Point, Shape,
+    Allowance, Corner, Edge, EdgeKind, Fabric, Making, MakingMatter, Mitre, MitrePlace, MitrePoint,
+    Point, Relief, Shape,
 };
 
 use crate::cut::pieces::before_shrinking;
@@ -53,7 +53,7 @@ pub(crate) fn mitres(making: &Making, shape: &Shape) -> Result<Vec<Mitre>, Makin
 pub(crate) fn mark_mitred(corners: &mut [Corner], mitres: &[Mitre]) {
     for mitre in mitres {
         if let Some(corner) = corners.get_mut(mitre.corner) {
-            corner.relief = CornerRelief::Mitre;
+            corner.relief = Some(Relief::Mitre);
         }
     }
 }

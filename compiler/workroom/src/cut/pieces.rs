@@ -118,7 +118,8 @@ impl Cutting<'_> {
         };
         let has = |kind: &EdgeKind| self.shape.edges.iter().any(|edge| edge.kind == *kind);
         EdgeKind::ALL
-            .into_iter()
+            .iter()
+            .copied()
             .filter(has)
             .map(|kind| {
                 let allowance = edges.of(kind);

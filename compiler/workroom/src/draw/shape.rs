@@ -4,9 +4,7 @@ use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
 use pelmet_model::geometry::Vector;
-use pelmet_model::{
-    Corner, CornerRelief, Curve, Edge, EdgeKind, Matter, OutlineMatter, Point, Shape,
-};
+use pelmet_model::{Corner, Curve, Edge, EdgeKind, Matter, OutlineMatter, Point, Relief, Shape};
 
 use crate::draw::clips::clips;
 use crate::draw::crossing::crossings;
@@ -284,7 +282,7 @@ fn finish(vertices: Vec<Vertex>, flat: Length) -> Shape {
         .map(|(from, to)| Way::along(from, to.at))
         .collect();
     let ways_in = ways.last().into_iter().chain(&ways);
-    let reliefs: Vec<CornerRelief> = ways_in
+    let reliefs: Vec<Option<Relief>> = ways_in
         .zip(&ways)
         .map(|(way_in, way_on)| relief(way_in, way_on))
         .collect();
@@ -366,21 +364,21 @@ impl Way {
     }
 }
 
-/// What the allowance calls for at a turn. The panel lies on the left of its line.
-fn relief(way_in: &Way, way_on: &Way) -> CornerRelief {
+/// What the allowance calls for at a turn; nothing where there is none worth the name. The panel lies on the left of its line.
+fn relief(way_in: &Way, way_on: &Way) -> Option<Relief> {
     if !is_turn(way_in.arrives, way_on.leaves) {
-        return CornerRelief::Nothing;
+        return None;
     }
     // Where curves meet in a cusp neither turns to a side; what lies beside it does.
     let turn = match way_in.arrives.cross(way_on.leaves) {
         0 => way_in.last_side.cross(way_on.first_side),
         turn => turn,
     };
-    if turn.is_negative() {
-        CornerRelief::Trim
+    Some(if turn.is_negative() {
+        Relief::Trim
     } else {
-        CornerRelief::Snip
-    }
+        Relief::Snip
+    })
 }
 
 /// Whether the line turns there by as much as is called a corner.

@@ -2,9 +2,9 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    Allowance, BandEdge, BandMade, CornerRelief, Curve, Each, EdgeKind, EdgePart, Extent, Fabric,
-    Figure, FigureValue, Layer, LayerMaking, Mark, MarkKind, Need, NeedKind, PanelMade, PanelOrder,
-    Piece,
+    Allowance, BandEdge, BandMade, Curve, Each, EdgeKind, EdgePart, Extent, Fabric, Figure,
+    FigureValue, Layer, LayerMaking, Mark, Marked, Need, NotionKind, PanelMade, PanelOrder, Piece,
+    Relief,
 };
 
 /// A panel whose figures are asked for.
@@ -46,7 +46,7 @@ impl<'a> Figured<'a> {
             Figure::Tolerance => made.tolerance.map(|(worst, _)| Mark(worst)),
             Figure::MadeLength => Some(Mark(made.made_length)),
             Figure::Drop => Some(Mark(self.order.drop)),
-            Figure::HeadingLine => self.mark(|kind| *kind == MarkKind::HeadingLine),
+            Figure::HeadingLine => self.mark(|kind| *kind == Marked::HeadingLine),
             Figure::Edge(layer, edge, part) => self.edge(layer, edge, part),
             Figure::Band => self.band_cloth().map(Name),
             Figure::BandSize(edge) => self.piece(Layer::Band(edge)).map(Piece),
@@ -68,22 +68,22 @@ impl<'a> Figured<'a> {
             Figure::TurningOpening | Figure::OpeningStart | Figure::OpeningEnd => {
                 self.opening(figure)
             }
-            Figure::Trims => self.corners(CornerRelief::Trim),
-            Figure::Snips => self.corners(CornerRelief::Snip),
-            Figure::Mitres => self.corners(CornerRelief::Mitre),
+            Figure::Trims => self.corners(Relief::Trim),
+            Figure::Snips => self.corners(Relief::Snip),
+            Figure::Mitres => self.corners(Relief::Mitre),
             Figure::Clips => self.cuts(|curve| curve.clips, "clip"),
             Figure::Wedges => self.cuts(|curve| curve.wedges, "wedge"),
             Figure::Pleats => counted(made.pleating.pleats.len(), "pleat"),
             Figure::PleatNumber => Some(Number(turn.saturating_add(1))),
-            Figure::PleatKind => Some(Name(made.pleating.pleats.get(turn)?.kind.to_owned())),
+            Figure::PleatKind => Some(Name(made.pleating.pleats.get(turn)?.kind.word().to_owned())),
             Figure::PleatDepth => Some(Mark(made.pleating.pleats.get(turn)?.depth)),
             Figure::PleatFold => Some(PleatFold(turn)),
             Figure::PleatStrips => Some(Count(usize_of(made.pleat_strips?.count), "strip")),
             Figure::StripLength => Some(FigureValue::Cut(made.pleat_strips?.length)),
-            Figure::Rings => counted(self.count(NeedKind::Rings)?, "ring"),
+            Figure::Rings => counted(self.count(NotionKind::Rings)?, "ring"),
             Figure::RingSpacing => self.ring_spacing(),
-            Figure::Weights => counted(self.count(NeedKind::Weights)?, "weight"),
-            Figure::Thread => Some(Name(self.need(NeedKind::Thread)?.name.clone())),
+            Figure::Weights => counted(self.count(NotionKind::Weights)?, "weight"),
+            Figure::Thread => Some(Name(self.need(NotionKind::Thread)?.name.clone())),
         }
     }
 
@@ -160,7 +160,7 @@ impl<'a> Figured<'a> {
 
     fn opening(self, figure: Figure) -> Option<FigureValue> {
         let length = self.order.making.turning_opening?;
-        let is_end = |mark: &&Mark| mark.kind == MarkKind::TurningOpening;
+        let is_end = |mark: &&Mark| mark.what == Marked::TurningOpening;
         let mut ends = self.made.marks.iter().filter(is_end);
         let (start, end) = (ends.next()?.across, ends.next()?.across);
         Some(match figure {
@@ -170,10 +170,10 @@ impl<'a> Figured<'a> {
         })
     }
 
-    fn corners(self, relief: CornerRelief) -> Option<FigureValue> {
+    fn corners(self, relief: Relief) -> Option<FigureValue> {
         let corners = self.made.shape.corners.iter().zip(1..);
         let corners: Vec<usize> = corners
-            .filter(|(corner, _)| corner.relief == relief)
+            .filter(|(corner, _)| corner.relief == Some(relief))
             .map(|(_, number)| number)
             .collect();
         (!corners.is_empty()).then_some(FigureValue::Corners(corners))
@@ -185,16 +185,16 @@ impl<'a> Figured<'a> {
         counted(usize_of(cuts.fold(0, u32::saturating_add)), one)
     }
 
-    fn mark(self, is_it: impl Fn(&MarkKind) -> bool) -> Option<FigureValue> {
-        let mark = self.made.marks.iter().find(|mark| is_it(&mark.kind))?;
+    fn mark(self, is_it: impl Fn(&Marked) -> bool) -> Option<FigureValue> {
+        let mark = self.made.marks.iter().find(|mark| is_it(&mark.what))?;
         mark.down.map(FigureValue::Mark)
     }
 
-    fn need(self, kind: NeedKind) -> Option<&'a Need> {
+    fn need(self, kind: NotionKind) -> Option<&'a Need> {
         self.made.needs.iter().find(|need| need.kind == kind)
     }
 
-    fn count(self, kind: NeedKind) -> Option<usize> {
+    fn count(self, kind: NotionKind) -> Option<usize> {
         match self.need(kind)?.extent {
             Extent::Count(count) => Some(usize_of(count)),
             Extent::Length(_) => None,
@@ -203,7 +203,7 @@ impl<'a> Figured<'a> {
 
     /// Rings stand one at each end and the others at equal distances.
     fn ring_spacing(self) -> Option<FigureValue> {
-        let spaces = self.count(NeedKind::Rings)?.checked_sub(1)?;
+        let spaces = self.count(NotionKind::Rings)?.checked_sub(1)?;
         let spaces = u32::try_from(spaces).ok().filter(|spaces| *spaces > 0)?;
         Some(FigureValue::Mark(self.made.finished.divided(spaces)))
     }

@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    BandMade, FastenerRun, HeadingWork, Held, Mark, MarkKind, Pleat, Pleating, Point, Seam, Shape,
+    BandMade, FastenerRun, HeadingWork, Held, Mark, Marked, Pleat, Pleating, Point, Seam, Shape,
 };
 
 use crate::draw::curve::way;
@@ -38,21 +38,21 @@ impl Markings<'_> {
         marks.extend(self.quarters());
         let motif = self
             .motif
-            .map(|at| self.mark(MarkKind::MotifCentre, at.across, Some(at.down)));
+            .map(|at| self.mark(Marked::MotifCentre, at.across, Some(at.down)));
         marks.extend(motif);
         marks.extend(self.fastener_lines());
         marks.extend(self.fastener_mates());
         let seams = self
             .seams
             .iter()
-            .map(|seam| self.mark(MarkKind::JoinSeam, seam.at, None));
+            .map(|seam| self.mark(Marked::JoinSeam, seam.at, None));
         marks.extend(seams);
         marks
     }
 
-    fn mark(&self, kind: MarkKind, across: Length, down: Option<Length>) -> Mark {
+    fn mark(&self, what: Marked, across: Length, down: Option<Length>) -> Mark {
         Mark {
-            kind,
+            what,
             across,
             from_centre: self.off_centre(across),
             down,
@@ -68,11 +68,11 @@ impl Markings<'_> {
         if self.heading_line.is_zero() {
             return vec![];
         }
-        let line = [(MarkKind::HeadingLine, self.heading_line)];
+        let line = [(Marked::HeadingLine, self.heading_line)];
         let work = self.heading_work.iter();
         let work = work
             .filter(|(work, _)| *work != HeadingWork::FastenerMate)
-            .map(|&(work, down)| (MarkKind::HeadingWork(work), down));
+            .map(|&(work, down)| (Marked::HeadingWork(work), down));
         line.into_iter()
             .chain(work)
             .map(|(kind, down)| self.mark(kind, Length::ZERO, Some(down)))
@@ -84,12 +84,12 @@ impl Markings<'_> {
         let mates = self.heading_work.iter();
         mates
             .filter(|(work, _)| *work == HeadingWork::FastenerMate)
-            .map(|&(work, down)| self.mark(MarkKind::HeadingWork(work), Length::ZERO, Some(down)))
+            .map(|&(work, down)| self.mark(Marked::HeadingWork(work), Length::ZERO, Some(down)))
     }
 
     fn corners(&self) -> impl Iterator<Item = Mark> {
         self.shape.corners.iter().zip(1..).map(|(corner, number)| {
-            let kind = MarkKind::Corner {
+            let kind = Marked::Corner {
                 number,
                 relief: corner.relief,
                 name: corner.name.clone(),
@@ -104,7 +104,7 @@ impl Markings<'_> {
         let curves = self.shape.runs().zip(1_usize..);
         curves.filter_map(move |((edge, from, to), number)| {
             let curve = edge.curve.as_ref()?;
-            let kind = MarkKind::Curve {
+            let kind = Marked::Curve {
                 from: number,
                 to: if number == last {
                     1
@@ -121,14 +121,14 @@ impl Markings<'_> {
 
     fn lower_fold(&self) -> Option<Mark> {
         let down = self.shape.bounds().1.down;
-        let mark = || self.mark(MarkKind::LowerFold, Length::ZERO, Some(down));
+        let mark = || self.mark(Marked::LowerFold, Length::ZERO, Some(down));
         self.folded_below.then(mark)
     }
 
     /// Every corner of the line along which a band meets the face.
     fn band_seams(&self) -> impl Iterator<Item = Mark> {
         self.bands.iter().flat_map(move |band| {
-            let kind = MarkKind::BandSeam { edge: band.edge };
+            let kind = Marked::BandSeam { edge: band.edge };
             let corners = band.corners.iter();
             corners.map(move |at| self.mark(kind.clone(), at.across, Some(at.down)))
         })
@@ -139,7 +139,7 @@ impl Markings<'_> {
             .opening
             .into_iter()
             .flat_map(|opening| [opening.from, opening.to]);
-        ends.map(|end| self.mark(MarkKind::TurningOpening, end, Some(Length::ZERO)))
+        ends.map(|end| self.mark(Marked::TurningOpening, end, Some(Length::ZERO)))
     }
 
     fn folds(&self) -> impl Iterator<Item = Mark> {
@@ -150,7 +150,7 @@ impl Markings<'_> {
             .flat_map(move |(pleat, number)| {
                 let stitching = self.stitching(pleat, number);
                 let folds = pleat.folds.iter().map(move |fold| {
-                    let kind = MarkKind::Fold {
+                    let kind = Marked::Fold {
                         pleat: number,
                         kind: pleat.kind,
                         depth: pleat.depth,
@@ -171,7 +171,7 @@ impl Markings<'_> {
         match pleat.held {
             Held::Pressed => vec![],
             Held::Stitched => {
-                let kind = MarkKind::Pair {
+                let kind = Marked::Pair {
                     pleat: number,
                     kind: pleat.kind,
                     depth: pleat.depth,
@@ -180,13 +180,13 @@ impl Markings<'_> {
                     other_from_centre: self.off_centre(pleat.to),
                 };
                 let mut marks = vec![self.mark(kind, pleat.from, None)];
-                let finger = |at: &Length| self.mark(MarkKind::Finger { pleat: number }, *at, None);
+                let finger = |at: &Length| self.mark(Marked::Finger { pleat: number }, *at, None);
                 marks.extend(pleat.fingers.iter().map(finger));
                 marks
             }
             Held::Drawn => {
                 let end = |at| {
-                    let kind = MarkKind::GatherEnd {
+                    let kind = Marked::GatherEnd {
                         pleat: number,
                         kind: pleat.kind,
                         drawn_to: leaves,
@@ -203,7 +203,7 @@ impl Markings<'_> {
 
     fn quarters_between(&self, from: Length, to: Length) -> impl Iterator<Item = Mark> {
         let quarter = move |quarter| from + (to - from).portion(quarter, 4);
-        (1..4).map(move |part| self.mark(MarkKind::Quarter, quarter(part), None))
+        (1..4).map(move |part| self.mark(Marked::Quarter, quarter(part), None))
     }
 
     /// A gathered panel is drawn up evenly between its quarters.
@@ -221,7 +221,7 @@ impl Markings<'_> {
 
     fn fastener_lines(&self) -> impl Iterator<Item = Mark> {
         self.fasteners.iter().map(|fastener| {
-            let kind = MarkKind::FastenerLine {
+            let kind = Marked::FastenerLine {
                 name: fastener.name.clone(),
             };
             self.mark(kind, Length::ZERO, Some(fastener.down))

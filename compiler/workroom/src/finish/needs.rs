@@ -3,7 +3,7 @@
 use pelmet_measure::{Length, Mass};
 use pelmet_model::{
     CountedOrder, Edge, EdgeKind, Extent, FUSIBLE_TAPE, Layer, Making, MakingNotions, Matter, Need,
-    NeedKind, Notion, NotionWeight, PanelMade, PanelOrder, Piece, PleatMatter, PleatStrips,
+    Notion, NotionKind, NotionWeight, PanelMade, PanelOrder, Piece, PleatMatter, PleatStrips,
     Pleating, StripOrder,
 };
 
@@ -54,14 +54,14 @@ pub(crate) fn needs(order: &PanelOrder, made: &PanelMade) -> Vec<Need> {
     } = &order.making.notions;
     let thread = thread.as_ref().map(|thread| Need {
         extent: Extent::Length(sewn_length(&order.making, made).scaled(thread.times)),
-        ..need(NeedKind::Thread, &thread.name)
+        ..need(NotionKind::Thread, &thread.name)
     });
     let rings = rings
         .as_ref()
-        .map(|rings| counted(NeedKind::Rings, rings, made.finished));
+        .map(|rings| counted(NotionKind::Rings, rings, made.finished));
     let weights = weights
         .as_ref()
-        .map(|weights| counted(NeedKind::Weights, weights, made.flat));
+        .map(|weights| counted(NotionKind::Weights, weights, made.flat));
     tape(order, made)
         .into_iter()
         .chain(fasteners(made))
@@ -86,7 +86,7 @@ pub(crate) fn weight_of(needs: &[Need], notions: &[Notion]) -> Mass {
     weights.sum()
 }
 
-fn need(kind: NeedKind, name: &str) -> Need {
+fn need(kind: NotionKind, name: &str) -> Need {
     Need {
         kind,
         name: name.to_owned(),
@@ -96,7 +96,7 @@ fn need(kind: NeedKind, name: &str) -> Need {
     }
 }
 
-fn counted(kind: NeedKind, order: &CountedOrder, edge: Length) -> Need {
+fn counted(kind: NotionKind, order: &CountedOrder, edge: Length) -> Need {
     Need {
         extent: Extent::Count(count_along(order.how_many, edge)),
         ..need(kind, &order.name)
@@ -113,7 +113,7 @@ fn tape(order: &PanelOrder, made: &PanelMade) -> Option<Need> {
         width: Some(tape.width),
         roll: tape.roll,
         extent: Extent::Length(runs + strips),
-        ..need(NeedKind::FusibleTape, FUSIBLE_TAPE)
+        ..need(NotionKind::FusibleTape, FUSIBLE_TAPE)
     })
 }
 
@@ -121,7 +121,7 @@ fn fasteners(made: &PanelMade) -> impl Iterator<Item = Need> + '_ {
     made.fasteners.iter().map(|run| Need {
         width: Some(run.width),
         extent: Extent::Length(run.length),
-        ..need(NeedKind::Fastener, &run.name)
+        ..need(NotionKind::Fastener, &run.name)
     })
 }
 

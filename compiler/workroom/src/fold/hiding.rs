@@ -13,17 +13,19 @@ mod tests {
     use super::*;
     use crate::{fold, fold_pleating, is_hidden, lay_out};
     use pelmet_model::{
-        Crease, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
+        Crease, CreaseKind, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind,
     };
 
+    fn crease_kind(mountain: bool) -> CreaseKind {
+        if mountain {
+            CreaseKind::Mountain
+        } else {
+            CreaseKind::Valley
+        }
+    }
+
     fn knife_after(plain: Length, depth: Length) -> PleatRule {
-        let knife = PleatOrder {
-            kind: PleatKind::Knife {
-                toward: TowardOrder::Left,
-            },
-            depth: Ranged::fixed(depth),
-            place: None,
-        };
+        let knife = PleatOrder::new(PleatKind::Knife, Ranged::fixed(depth));
         let steps = [
             StepKind::Plain(Ranged::fixed(plain)),
             StepKind::Pleat(knife),
@@ -107,7 +109,7 @@ mod tests {
     fn a_knife_pleat_hides_its_fold_and_what_lies_beneath() {
         let crease = |inches: i64, mountain| Crease {
             at: Length::inches(inches),
-            mountain,
+            kind: crease_kind(mountain),
             pleat: 0,
         };
         let folding = fold(Length::inches(20), &[crease(6, false), crease(8, true)]);
@@ -137,7 +139,7 @@ mod tests {
         ) {
             let creases: Vec<Crease> = creases
                 .iter()
-                .map(|&(at, mountain)| Crease { at: Length::millimetres(at), mountain, pleat: 0 })
+                .map(|&(at, mountain)| Crease { at: Length::millimetres(at), kind: crease_kind(mountain), pleat: 0 })
                 .collect();
             let folding = fold(Length::millimetres(400), &creases);
             let place = Length::millimetres(at) + Length::from_nanometres(500_000);

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
-use pelmet_model::{Crease, Drawn, Folding, LayerRun, Lies, Pleating, Stretch};
+use pelmet_model::{Crease, CreaseKind, Drawn, Folding, LayerRun, Lies, Pleating, Stretch};
 
 use crate::pleat::ROUNDING;
 
@@ -176,7 +176,7 @@ fn stack(stretches: &mut [Stretch], joints: &[Joint]) {
     for (next, (joint, before)) in (1..).zip(joints.iter().zip(stretches.iter())) {
         let on_top = joint
             .crease
-            .is_none_or(|crease| before.face_up != crease.mountain);
+            .is_none_or(|crease| before.face_up != (crease.kind == CreaseKind::Mountain));
         place = place.saturating_add(usize::from(on_top));
         order.insert(place, next);
     }

@@ -1,7 +1,7 @@
 //! Where the panels at the ends of a row turn back to the wall.
 
 use pelmet_measure::Length;
-use pelmet_model::{End, Folding, Lies, Mark, MarkKind, PanelMade, WindowOrder};
+use pelmet_model::{End, Folding, Lies, Mark, Marked, PanelMade, WindowOrder};
 
 /// The lines on the flat panel along which it turns back once it hangs: at the left end of the row,
 /// at its right end, at both, or at neither. The line is marked on the cloth that is seen there.
@@ -17,7 +17,7 @@ pub(crate) fn return_marks(window: &WindowOrder, panel: usize, made: &PanelMade)
     ends.filter_map(|(end, finished)| {
         let across = flat_position(made, finished)?;
         Some(Mark {
-            kind: MarkKind::Return(end),
+            what: Marked::Return(end),
             across,
             from_centre: across - made.flat.divided(2),
             down: None,

@@ -1,7 +1,16 @@
-//! The creases of one pleat, for each kind; beyond this file the flat kinds differ no more.
+//! The creases and runs of one pleat; beyond this file the kinds differ no more.
 
 use pelmet_measure::Length;
-use pelmet_model::{Crease, Drawn, Fold, Held, Pleat, StitchedShape, Toward};
+use pelmet_model::{
+    Crease, CreaseKind, CreasePattern, Drawn, Fold, Held, PatternFace, Pleat, PleatKind, Toward,
+};
+
+/// The two lengths a pattern is measured in.
+#[derive(Copy, Clone, Debug)]
+pub(super) struct Size {
+    pub(super) depth: Length,
+    pub(super) face: Length,
+}
 
 /// A pleat with its creases, which do not know its index yet.
 #[derive(Clone, Debug)]
@@ -12,68 +21,36 @@ pub(super) struct Laid {
 }
 
 impl Laid {
-    /// A knife pleat from position 0.
-    pub(super) fn knife(depth: Length, toward: Toward) -> Self {
-        let end = depth * 2;
-        let creases = match toward {
-            Toward::Left => vec![valley(depth), mountain(end)],
-            Toward::Right => vec![mountain(Length::ZERO), valley(depth)],
-        };
-        folded(bare("knife", depth, None, end), creases)
-    }
-
-    /// A box pleat from position 0.
-    pub(super) fn boxed(depth: Length, face: Length) -> Self {
-        let (left, right) = (depth * 2, depth * 2 + face);
-        let creases = vec![
-            valley(depth),
-            mountain(left),
-            mountain(right),
-            valley(right + depth),
-        ];
-        folded(bare("box", depth, Some(face), depth * 4 + face), creases)
-    }
-
-    /// A box pleat standing on another as wide, from position 0: the folds of each side lie
-    /// exactly over one another.
-    pub(super) fn double_boxed(depth: Length, face: Length) -> Self {
-        let end = depth * 8 + face;
-        let left = [
-            valley(depth),
-            mountain(depth * 2),
-            valley(depth * 3),
-            mountain(depth * 4),
-        ];
-        let right = left.map(|crease| Crease {
-            at: end - crease.at,
-            ..crease
-        });
-        let creases = left.into_iter().chain(right.into_iter().rev()).collect();
-        folded(bare("double box", depth, Some(face), end), creases)
-    }
-
-    /// An inverted pleat from position 0.
-    pub(super) fn inverted(kind: &'static str, depth: Length, face: Length) -> Self {
-        let end = depth * 2 + face;
-        let creases = vec![
-            mountain(Length::ZERO),
-            valley(depth),
-            valley(depth + face),
-            mountain(end),
-        ];
-        folded(bare(kind, depth, Some(face), end), creases)
-    }
-
-    /// A tuck from position 0: the fold lies in front of the panel, its root stitched.
-    pub(super) fn tuck(depth: Length, toward: Toward) -> Self {
-        let end = depth * 2;
-        let creases = match toward {
-            Toward::Left => vec![valley(Length::ZERO), mountain(depth)],
-            Toward::Right => vec![mountain(depth), valley(end)],
+    /// A folded pleat from position 0: its pattern, turned over where it points to the right.
+    pub(super) fn folded(
+        kind: PleatKind,
+        pattern: &CreasePattern,
+        size: Size,
+        toward: Toward,
+    ) -> Self {
+        let end = pattern.flat.of(size.depth, size.face);
+        let mut creases: Vec<Crease> = pattern
+            .creases
+            .iter()
+            .map(|crease| Crease {
+                at: crease.at.of(size.depth, size.face),
+                kind: crease.kind,
+                pleat: 0,
+            })
+            .collect();
+        if toward == Toward::Right && pattern.lies_to_one_side() {
+            creases.reverse();
+            for crease in &mut creases {
+                crease.at = end - crease.at;
+            }
+        }
+        let face = match pattern.face {
+            PatternFace::None => None,
+            PatternFace::AsSaid | PatternFace::FoldsMeet => Some(size.face),
         };
         let pleat = Pleat {
-            held: Held::Stitched,
-            ..bare("tuck", depth, None, end)
+            held: pattern.held,
+            ..bare(kind, size.depth, face, end)
         };
         folded(pleat, creases)
     }
@@ -82,12 +59,8 @@ impl Laid {
     ///
     /// Fingers are folded at equal parts of the cloth between the two points; pressed together
     /// they hide what lies between the first and the last.
-    pub(super) fn stitched(shape: StitchedShape, take_up: Length, face: Length) -> Self {
-        let (kind, count) = match shape {
-            StitchedShape::Pinch { fingers } => ("pinch", u64::from(fingers.max(1))),
-            StitchedShape::Goblet => ("goblet", 0),
-            StitchedShape::Cartridge => ("cartridge", 0),
-        };
+    pub(super) fn stitched(kind: PleatKind, fingers: u32, take_up: Length, face: Length) -> Self {
+        let count = u64::from(fingers);
         let end = take_up + face;
         let parts = count.max(1).saturating_mul(2);
         let part = |odd: u64| end.portion(odd, parts);
@@ -112,7 +85,7 @@ impl Laid {
     }
 
     /// A gathered run from position 0 that takes up so much and is drawn up to `finished`.
-    pub(super) fn gathered(kind: &'static str, take_up: Length, finished: Length) -> Self {
+    pub(super) fn gathered(kind: PleatKind, take_up: Length, finished: Length) -> Self {
         let end = take_up + finished;
         let pleat = Pleat {
             take_up,
@@ -148,7 +121,10 @@ impl Laid {
         for (index, crease) in self.creases.iter_mut().enumerate() {
             crease.at += turn * whole(index) + half_turn;
         }
-        let mountains = self.creases.iter().filter(|crease| crease.mountain);
+        let mountains = self
+            .creases
+            .iter()
+            .filter(|crease| crease.kind == CreaseKind::Mountain);
         for (fold, mountain) in self.pleat.folds.iter_mut().zip(mountains) {
             fold.crease = mountain.at;
         }
@@ -189,10 +165,7 @@ impl Laid {
             fold.crease = flat - fold.crease;
             fold.brought_to = flat - fold.brought_to;
             fold.finished = finished - fold.finished;
-            fold.toward = match fold.toward {
-                Toward::Left => Toward::Right,
-                Toward::Right => Toward::Left,
-            };
+            fold.toward = fold.toward.mirrored();
         }
         pleat.fingers.reverse();
         for finger in &mut pleat.fingers {
@@ -210,7 +183,7 @@ impl Laid {
 }
 
 /// A pleat from position 0 to `to`, not folded yet.
-fn bare(kind: &'static str, depth: Length, face: Option<Length>, to: Length) -> Pleat {
+fn bare(kind: PleatKind, depth: Length, face: Option<Length>, to: Length) -> Pleat {
     Pleat {
         step: 0,
         mirrored: false,
@@ -259,7 +232,7 @@ fn folded(mut pleat: Pleat, creases: Vec<Crease>) -> Laid {
         let over = other.at - one.at;
         let finished = one.at - turned * 2;
         turned += over;
-        pleat.folds.push(if one.mountain {
+        pleat.folds.push(if one.kind == CreaseKind::Mountain {
             Fold {
                 crease: one.at,
                 brought_to: one.at + over * 2,
@@ -280,22 +253,6 @@ fn folded(mut pleat: Pleat, creases: Vec<Crease>) -> Laid {
         pleat,
         creases,
         drawn: Vec::new(),
-    }
-}
-
-fn mountain(at: Length) -> Crease {
-    Crease {
-        at,
-        mountain: true,
-        pleat: 0,
-    }
-}
-
-fn valley(at: Length) -> Crease {
-    Crease {
-        at,
-        mountain: false,
-        pleat: 0,
     }
 }
 

@@ -2,7 +2,10 @@
 
 use num_traits::CheckedMul;
 use pelmet_measure::{Length, Ratio};
-use pelmet_model::{FoldPlace, PleatKind, PleatOrder, PleatStep, Ranged, StepKind};
+use pelmet_model::{
+    CreasePattern, DrawnOrder, PatternFace, PatternLength, PleatMake, PleatOrder, PleatStep,
+    Ranged, StepKind,
+};
 
 use crate::pleat::rule::pressed_creases;
 
@@ -31,8 +34,7 @@ pub(super) enum PieceKind {
 /// A pleat of a strip.
 #[derive(Clone, Debug)]
 pub(super) struct PleatPiece {
-    pub(super) kind: PleatKind,
-    pub(super) place: Option<FoldPlace>,
+    pub(super) order: PleatOrder,
     /// What each of its pressed creases loses in its turn.
     pub(super) turn: Length,
     pub(super) depth: Value,
@@ -123,10 +125,10 @@ impl Piece {
     pub(super) fn lost_in_turns(&self, measure: Measure) -> Length {
         match &self.kind {
             PieceKind::Pleat(pleat) if measure != Measure::Finished => {
-                let creases = i64::from(pressed_creases(&pleat.kind));
+                let creases = pressed_creases(pleat.order.kind);
                 pleat.turn * creases.saturating_mul(self.times)
             }
-            _ => Length::ZERO,
+            PieceKind::Pleat(_) | PieceKind::Plain(_) | PieceKind::Rest(_) => Length::ZERO,
         }
     }
 
@@ -134,7 +136,7 @@ impl Piece {
     pub(super) fn depth_weight(&self) -> i64 {
         match &self.kind {
             PieceKind::Pleat(pleat) => pleat.depth.weight(Measure::Flat),
-            _ => 1,
+            PieceKind::Plain(_) | PieceKind::Rest(_) => 1,
         }
     }
 
@@ -147,69 +149,25 @@ impl Piece {
     }
 
     pub(super) fn is_placed(&self) -> bool {
-        matches!(&self.kind, PieceKind::Pleat(pleat) if pleat.place.is_some())
+        matches!(&self.kind, PieceKind::Pleat(pleat) if pleat.order.place.is_some())
     }
 }
 
 impl PleatPiece {
-    /// A pleat's numbers count in the sums as often as its cloth lies there: a knife of depth d
-    /// uses 2d, a box 4d and its face, a double box 8d and its face, an inverted pleat 2d and its
-    /// hidden face, of which the finished width keeps the face less 2d. A face not given is twice
-    /// the depth.
+    /// A pleat's numbers count in the sums as often as its cloth lies there: its pattern says how
+    /// much flat cloth it uses and how much of that it takes up. A face not given is twice the depth.
     fn of(order: &PleatOrder, times: i64, turn: Length) -> Self {
-        let (weights, face) = match &order.kind {
-            PleatKind::Knife { .. } | PleatKind::Tuck { .. } => ((2, 0), None),
-            PleatKind::Box { face: None } => ((6, 2), None),
-            PleatKind::Box { face } => ((4, 0), *face),
-            PleatKind::DoubleBox { face: None } => ((10, 2), None),
-            PleatKind::DoubleBox { face } => ((8, 0), *face),
-            PleatKind::Inverted { face: None } | PleatKind::Kick => ((4, 0), None),
-            PleatKind::Inverted { face } => ((2, -2), *face),
-            PleatKind::Stitched { face, .. } => ((1, 0), *face),
-            PleatKind::Gathered { ratio, to, .. } => {
-                return Self::gathers(order, *ratio, *to, times);
-            }
-        };
-        Self {
-            kind: order.kind.clone(),
-            place: order.place,
-            turn,
-            depth: Value::new(order.depth, Role::Depth, weights, times),
-            face: face.map(|range| Value::new(range, Role::Face, (1, 1), times)),
-        }
-    }
-
-    /// Gathers of a ratio are so many parts of flat cloth to so many finished, all of one size;
-    /// without a ratio what is taken up and what is left are each for the widths to settle.
-    fn gathers(
-        order: &PleatOrder,
-        ratio: Option<Ratio>,
-        to: Option<Ranged<Length>>,
-        times: i64,
-    ) -> Self {
-        let (depth, face) = match ratio {
-            Some(ratio) => {
-                let (flat, finished) = parts_of(ratio);
-                let part = |length: Length| length.divided(u32::try_from(finished).unwrap_or(1));
-                let range = to.map_or(OPEN, |to| Ranged {
-                    least: part(to.least),
-                    ideal: part(to.ideal),
-                    most: part(to.most),
-                });
-                (
-                    Value::new(range, Role::Depth, (flat, finished), times),
-                    None,
-                )
-            }
-            None => (
-                Value::new(OPEN, Role::Depth, (1, 0), times),
-                Some(Value::new(to.unwrap_or(OPEN), Role::Face, (1, 1), times)),
+        let (depth, face) = match order.kind.make() {
+            PleatMake::Folded(pattern) => folded(order, &pattern, times),
+            PleatMake::Stitched { .. } => (
+                Value::new(order.depth, Role::Depth, (1, 0), times),
+                order.face.map(|face| Value::face(face, (1, 1), times)),
             ),
+            PleatMake::Drawn => drawn(order.drawn, times),
         };
         Self {
-            kind: order.kind.clone(),
-            place: order.place,
-            turn: Length::ZERO,
+            order: order.clone(),
+            turn,
             depth,
             face,
         }
@@ -228,12 +186,55 @@ impl PleatPiece {
 
     /// The width of its face, hidden or shown.
     pub(super) fn face(&self) -> Length {
-        let unsaid = match self.kind {
-            PleatKind::Stitched { .. } => Length::ZERO,
-            _ => self.depth.now * 2,
+        let unsaid = match self.order.kind.make() {
+            PleatMake::Folded(_) => self.depth.now * 2,
+            PleatMake::Stitched { .. } | PleatMake::Drawn => Length::ZERO,
         };
         self.face.map_or(unsaid, |face| face.now)
     }
+}
+
+/// The depth of a folded pleat, and its face where it moves by itself.
+fn folded(order: &PleatOrder, pattern: &CreasePattern, times: i64) -> (Value, Option<Value>) {
+    let (flat, finished) = (pattern.flat, pattern.flat.less(pattern.take_up()));
+    let face = match pattern.face {
+        PatternFace::AsSaid => order.face,
+        PatternFace::None | PatternFace::FoldsMeet => None,
+    };
+    // A face that is twice the depth adds its own cloth to that of the depth.
+    let with_face = |length: PatternLength| match face {
+        Some(_) => length.depths,
+        None => length.depths.saturating_add(length.faces.saturating_mul(2)),
+    };
+    (
+        Value::new(
+            order.depth,
+            Role::Depth,
+            (with_face(flat), with_face(finished)),
+            times,
+        ),
+        face.map(|face| Value::face(face, (flat.faces, finished.faces), times)),
+    )
+}
+
+/// Cloth drawn up by a ratio is so many parts of flat cloth to so many finished, all of one size;
+/// without a ratio what is taken up and what is left are each for the widths to settle.
+fn drawn(order: DrawnOrder, times: i64) -> (Value, Option<Value>) {
+    let Some(ratio) = order.ratio else {
+        let left = Value::face(order.to.unwrap_or(OPEN), (1, 1), times);
+        return (Value::new(OPEN, Role::Depth, (1, 0), times), Some(left));
+    };
+    let (flat, finished) = parts_of(ratio);
+    let part = |length: Length| length.divided(u32::try_from(finished).unwrap_or(1));
+    let range = order.to.map_or(OPEN, |to| Ranged {
+        least: part(to.least),
+        ideal: part(to.ideal),
+        most: part(to.most),
+    });
+    (
+        Value::new(range, Role::Depth, (flat, finished), times),
+        None,
+    )
 }
 
 /// A length with nothing said of it.
@@ -271,6 +272,11 @@ impl Value {
             finished,
             times,
         }
+    }
+
+    /// The width of a face.
+    fn face(range: Ranged<Length>, counts: (i64, i64), times: i64) -> Self {
+        Self::new(range, Role::Face, counts, times)
     }
 
     /// How often the value counts in a sum.

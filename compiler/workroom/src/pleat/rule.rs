@@ -1,31 +1,32 @@
 //! What a pleat rule says of all its pleats.
 
 use pelmet_measure::Length;
-use pelmet_model::{PleatKind, PleatRule, PleatStep, StepKind};
+use pelmet_model::{Crease, PleatKind, PleatMake, PleatRule, PleatStep, StepKind, Toward};
 
-/// The most layers that lie anywhere in one such pleat: the cloth in front, and each fold with
-/// the cloth behind it.
-pub(crate) fn layers(kind: &PleatKind) -> u32 {
-    match kind {
-        PleatKind::Knife { .. }
-        | PleatKind::Box { .. }
-        | PleatKind::Inverted { .. }
-        | PleatKind::Kick
-        | PleatKind::Tuck { .. } => 3,
-        PleatKind::DoubleBox { .. } => 5,
+use super::laid::{Laid, Size};
+use crate::fold::strip::fold;
+
+/// The most layers that lie anywhere in one such pleat: it is folded in the middle of plain cloth, its
+/// face wide enough that its two sides stay clear of one another.
+pub(crate) fn layers(kind: PleatKind) -> u32 {
+    let PleatMake::Folded(pattern) = kind.make() else {
         // What stands out from the panel lies on nothing.
-        PleatKind::Stitched { .. } | PleatKind::Gathered { .. } => 1,
-    }
+        return 1;
+    };
+    let depth = Length::INCH;
+    let wide = pattern.flat.of(depth, depth * 2);
+    let size = Size { depth, face: wide };
+    let laid = Laid::folded(kind, &pattern, size, Toward::Left).moved(wide, wide);
+    let creases: Vec<Crease> = laid.creases;
+    fold(laid.pleat.to + wide, &creases).thickest
 }
 
 /// How many creases are pressed into one such pleat: two for each fold. Where stitching or a
 /// thread makes the width there are none.
-pub(crate) fn pressed_creases(kind: &PleatKind) -> u32 {
-    match kind {
-        PleatKind::Knife { .. } => 2,
-        PleatKind::Box { .. } | PleatKind::Inverted { .. } | PleatKind::Kick => 4,
-        PleatKind::DoubleBox { .. } => 8,
-        PleatKind::Tuck { .. } | PleatKind::Stitched { .. } | PleatKind::Gathered { .. } => 0,
+pub(crate) fn pressed_creases(kind: PleatKind) -> i64 {
+    match kind.make() {
+        PleatMake::Folded(pattern) => i64::try_from(pattern.pressed_creases()).unwrap_or(i64::MAX),
+        PleatMake::Stitched { .. } | PleatMake::Drawn => 0,
     }
 }
 
@@ -44,7 +45,7 @@ pub fn intended_layers(rule: &PleatRule) -> u32 {
 
 fn most_layers(steps: &[PleatStep]) -> u32 {
     let layers = steps.iter().map(|step| match &step.kind {
-        StepKind::Pleat(order) => layers(&order.kind),
+        StepKind::Pleat(order) => layers(order.kind),
         StepKind::Repeat { steps, .. } => most_layers(steps),
         StepKind::Plain(_) | StepKind::Rest => 1,
     });

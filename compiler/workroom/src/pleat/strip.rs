@@ -1,7 +1,7 @@
 //! From the written steps of a rule to the pieces of its strip.
 
 use pelmet_measure::Length;
-use pelmet_model::{PleatKind, PleatRule, PleatStep, StepKind};
+use pelmet_model::{PleatMake, PleatOrder, PleatRule, PleatStep, StepKind};
 
 use super::piece::Piece;
 use crate::pleat::rule::turn;
@@ -51,17 +51,21 @@ pub(super) fn has_placed_pleat(steps: &[PleatStep]) -> bool {
 /// Whether any cloth of these steps is gathered as much as the panel's two widths say.
 pub(super) fn has_gathers_by_widths(steps: &[PleatStep]) -> bool {
     steps.iter().any(|step| match &step.kind {
-        StepKind::Pleat(order) => matches!(order.kind, PleatKind::Gathered { ratio: None, .. }),
+        StepKind::Pleat(order) => is_drawn(order) && order.drawn.ratio.is_none(),
         StepKind::Repeat { steps, .. } => has_gathers_by_widths(steps),
         StepKind::Plain(_) | StepKind::Rest => false,
     })
+}
+
+fn is_drawn(order: &PleatOrder) -> bool {
+    order.kind.make() == PleatMake::Drawn
 }
 
 /// Whether these steps come to a width without being told one.
 pub(super) fn settles_itself(steps: &[PleatStep]) -> bool {
     steps.iter().all(|step| match &step.kind {
         StepKind::Repeat { count, steps } => count.is_fixed() && settles_itself(steps),
-        StepKind::Pleat(order) => !matches!(order.kind, PleatKind::Gathered { to: None, .. }),
+        StepKind::Pleat(order) => !is_drawn(order) || order.drawn.to.is_some(),
         StepKind::Plain(_) => true,
         StepKind::Rest => false,
     })

@@ -1,11 +1,11 @@
 //! Laying pieces one after the other along the part of the strip that a rule describes.
 
 use pelmet_measure::Length;
-use pelmet_model::{FoldPlace, PleatKind, PleatMatter};
+use pelmet_model::{FoldPlace, PleatMake, PleatMatter};
 
 use super::ROUNDING;
 use super::halves::Halves;
-use super::laid::Laid;
+use super::laid::{Laid, Size};
 use super::piece::{Piece, PieceKind, PleatPiece};
 
 /// How far the work has come.
@@ -64,7 +64,7 @@ impl Walk {
             PieceKind::Pleat(pleat) => {
                 let laid = self.pleat(piece.step, pleat);
                 self.refuse_on_plain(&laid)?;
-                self.pass(laid, pleat.place.is_some());
+                self.pass(laid, pleat.order.place.is_some());
                 None
             }
         };
@@ -72,28 +72,26 @@ impl Walk {
     }
 
     fn pleat(&self, step: usize, pleat: &PleatPiece) -> Laid {
-        let fold_at = pleat.place.map(|place| match place {
+        let fold_at = pleat.order.place.map(|place| match place {
             FoldPlace::At(at) => at,
             FoldPlace::On(on) => self.last_fold + on,
         });
         let (depth, face) = (pleat.depth.now, pleat.face());
-        let toward = |order| {
-            let middle = fold_at.unwrap_or(self.at + depth);
-            self.halves.toward(order, middle, self.flat)
-        };
-        let mut laid = match &pleat.kind {
-            PleatKind::Knife { toward: order } => Laid::knife(depth, toward(*order)),
-            PleatKind::Tuck { toward: order } => Laid::tuck(depth, toward(*order)),
-            PleatKind::Stitched { shape, .. } => Laid::stitched(*shape, depth, face),
-            PleatKind::Gathered { pencil, .. } => {
-                let kind = if *pencil { "pencil" } else { "gathers" };
-                let (take_up, finished) = pleat.gathered();
-                Laid::gathered(kind, take_up, finished)
+        let order = &pleat.order;
+        let mut laid = match order.kind.make() {
+            PleatMake::Folded(pattern) => {
+                let middle = fold_at.unwrap_or(self.at + depth);
+                let toward = self.halves.toward(order.toward, middle, self.flat);
+                Laid::folded(order.kind, &pattern, Size { depth, face }, toward)
             }
-            PleatKind::Box { .. } => Laid::boxed(depth, face),
-            PleatKind::DoubleBox { .. } => Laid::double_boxed(depth, face),
-            PleatKind::Inverted { .. } => Laid::inverted("inverted", depth, face),
-            PleatKind::Kick => Laid::inverted("kick", depth, face),
+            PleatMake::Stitched { fingered } => {
+                let fingers = if fingered { order.fingers.max(1) } else { 0 };
+                Laid::stitched(order.kind, fingers, depth, face)
+            }
+            PleatMake::Drawn => {
+                let (take_up, finished) = pleat.gathered();
+                Laid::gathered(order.kind, take_up, finished)
+            }
         };
         laid = laid.with_turns(pleat.turn);
         laid.pleat.step = step;

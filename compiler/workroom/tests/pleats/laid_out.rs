@@ -63,7 +63,7 @@ fn each_kind_brings_its_folds_where_they_belong() {
         ),
         (
             "kick",
-            pleat(PleatKind::Kick, Ranged::fixed(two)),
+            pleat(of(PleatKind::Kick), Ranged::fixed(two)),
             vec![(8, 40, 8, Right), (72, 40, 8, Left)],
         ),
         (
@@ -390,14 +390,7 @@ fn plain_cloth_moves_in_proportion_to_the_room_its_range_leaves() {
 
 #[test]
 fn depths_move_only_when_plain_cloth_cannot() {
-    let knives = |depth| {
-        pleat(
-            PleatKind::Knife {
-                toward: TowardOrder::Left,
-            },
-            depth,
-        )
-    };
+    let knives = |depth| pleat(pointing(PleatKind::Knife, TowardOrder::Left), depth);
     let rule = from_left(vec![
         open(Length::inches(2), Length::inches(3), Length::inches(2)),
         knives(Ranged::between(INCH, Length::inches(3), INCH)),
@@ -420,7 +413,7 @@ fn with_both_widths_depths_make_the_take_up_and_plain_cloth_the_width() {
         repeat(
             Ranged::fixed(4),
             vec![
-                pleat(PleatKind::Box { face: None }, depth),
+                pleat(of(PleatKind::Box), depth),
                 open(Length::inches(1), Length::inches(9), Length::inches(3)),
             ],
         ),
@@ -441,9 +434,7 @@ fn with_both_widths_depths_make_the_take_up_and_plain_cloth_the_width() {
 #[test]
 fn both_widths_of_a_mirrored_panel_are_met_by_both_halves() {
     let depth = Ranged::between(inches(8), inches(16), inches(10));
-    let kind = PleatKind::Knife {
-        toward: TowardOrder::Centre,
-    };
+    let kind = pointing(PleatKind::Knife, TowardOrder::Centre);
     let space = || open(INCH, Length::inches(9), Length::inches(3));
     for start in [Start::Left, Start::Centre] {
         let steps = vec![space(), pleat(kind.clone(), depth), space()];
@@ -490,14 +481,14 @@ fn several_open_counts_are_settled_together() {
     assert_eq!(
         laid.pleats
             .iter()
-            .filter(|pleat| pleat.kind == "box")
+            .filter(|pleat| pleat.kind == PleatKind::Box)
             .count(),
         3
     );
     assert_eq!(
         laid.pleats
             .iter()
-            .filter(|pleat| pleat.kind == "knife")
+            .filter(|pleat| pleat.kind == PleatKind::Knife)
             .count(),
         3
     );

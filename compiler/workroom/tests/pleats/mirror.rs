@@ -1,7 +1,7 @@
 //! The two halves of a mirrored panel, number by number.
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_model::{Fold, PleatKind, Ranged, Start, StepKind, StitchedShape, Toward, TowardOrder};
+use pelmet_model::{Fold, PleatKind, Ranged, Start, StepKind, Toward, TowardOrder};
 use pelmet_workroom::lay_out;
 
 use crate::rules::*;
@@ -10,25 +10,17 @@ const INCH: Length = Length::INCH;
 
 /// One of each kind with room on both sides.
 fn one_of_each() -> Vec<StepKind> {
-    let pinch = StitchedShape::Pinch { fingers: 3 };
     let kinds = [
-        PleatKind::Knife {
-            toward: TowardOrder::Centre,
-        },
-        PleatKind::Tuck {
-            toward: TowardOrder::Edge,
-        },
-        PleatKind::Box { face: None },
-        PleatKind::Inverted { face: None },
-        PleatKind::Stitched {
-            shape: pinch,
-            face: None,
-        },
-        PleatKind::Gathered {
-            pencil: false,
-            ratio: Some(Ratio::new(5, 2)),
-            to: Some(Ranged::fixed(Length::inches(4))),
-        },
+        pointing(PleatKind::Knife, TowardOrder::Centre),
+        pointing(PleatKind::Tuck, TowardOrder::Edge),
+        of(PleatKind::Box),
+        of(PleatKind::Inverted),
+        of(PleatKind::Pinch),
+        drawn_up(
+            PleatKind::Gathers,
+            Some(Ratio::new(5, 2)),
+            Some(Ranged::fixed(Length::inches(4))),
+        ),
     ];
     let pleats = kinds.map(|kind| pleat(kind, Ranged::fixed(INCH)));
     let spaced = pleats

@@ -2,11 +2,12 @@
 
 use pelmet_measure::{Length, Ratio};
 use pelmet_model::{
-    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, StitchedShape,
-    TowardOrder,
+    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
 };
 use pelmet_workroom::{check, fold_pleating, is_hidden, lay_out, tolerance};
 use proptest::prelude::*;
+
+use crate::rules::*;
 
 proptest! {
     // Each case may be a strip of thousands of pieces.
@@ -46,43 +47,35 @@ fn wild_range() -> impl Strategy<Value = Ranged<Length>> {
 
 fn wild_pleat() -> impl Strategy<Value = StepKind> {
     let kind = prop_oneof![
-        Just(PleatKind::Knife {
-            toward: TowardOrder::Centre
-        }),
-        Just(PleatKind::Knife {
-            toward: TowardOrder::Right
-        }),
-        prop::option::of(wild_range()).prop_map(|face| PleatKind::Box { face }),
-        prop::option::of(wild_range()).prop_map(|face| PleatKind::DoubleBox { face }),
-        prop::option::of(wild_range()).prop_map(|face| PleatKind::Inverted { face }),
-        Just(PleatKind::Kick),
-        Just(PleatKind::Tuck {
-            toward: TowardOrder::Edge
-        }),
-        (any::<u32>(), prop::option::of(wild_range())).prop_map(|(fingers, face)| {
-            PleatKind::Stitched {
-                shape: StitchedShape::Pinch {
-                    fingers: fingers % 6,
-                },
-                face,
-            }
-        }),
+        Just(pointing(PleatKind::Knife, TowardOrder::Centre)),
+        Just(pointing(PleatKind::Knife, TowardOrder::Right)),
+        prop::option::of(wild_range()).prop_map(|face| faced(PleatKind::Box, face)),
+        prop::option::of(wild_range()).prop_map(|face| faced(PleatKind::DoubleBox, face)),
+        prop::option::of(wild_range()).prop_map(|face| faced(PleatKind::Inverted, face)),
+        Just(of(PleatKind::Kick)),
+        Just(pointing(PleatKind::Tuck, TowardOrder::Edge)),
+        (any::<u32>(), prop::option::of(wild_range()))
+            .prop_map(|(fingers, face)| pinch(fingers % 6, face)),
         (
             prop::option::of((any::<i64>(), 1_i64..i64::MAX)),
             prop::option::of(wild_range())
         )
-            .prop_map(|(ratio, to)| PleatKind::Gathered {
-                pencil: false,
-                ratio: ratio.map(|(over, under)| Ratio::new(over.into(), under.into())),
-                to,
+            .prop_map(|(ratio, to)| {
+                let ratio = ratio.map(|(over, under)| Ratio::new(over.into(), under.into()));
+                drawn_up(PleatKind::Gathers, ratio, to)
             }),
     ];
     let place = prop::option::of(prop_oneof![
         wild_length().prop_map(FoldPlace::At),
         wild_length().prop_map(FoldPlace::On),
     ]);
-    (kind, wild_range(), place)
-        .prop_map(|(kind, depth, place)| StepKind::Pleat(PleatOrder { kind, depth, place }))
+    (kind, wild_range(), place).prop_map(|(order, depth, place)| {
+        StepKind::Pleat(PleatOrder {
+            depth,
+            place,
+            ..order
+        })
+    })
 }
 
 fn wild_steps() -> impl Strategy<Value = Vec<PleatStep>> {

@@ -3,7 +3,7 @@
 use pelmet_measure::Length;
 use pelmet_model::{
     Crease, FoldPlace, Folding, Held, LayerRun, Pleat, PleatKind, PleatMatter, PleatRule,
-    PleatStep, Pleating, Ranged, Start, StepKind, StitchedShape, Stretch, TowardOrder,
+    PleatStep, Pleating, Ranged, Start, StepKind, Stretch, TowardOrder,
 };
 use pelmet_workroom::{ROUNDING, check, fold_pleating, lay_out};
 use proptest::prelude::*;
@@ -39,7 +39,7 @@ proptest! {
             for pleat in &laid.pleats {
                 let range = depth_range(&rule, pleat.step).unwrap();
                 let stated = match pleat.kind {
-                    "pinch" | "goblet" => pleat.take_up,
+                    PleatKind::Pinch | PleatKind::Goblet => pleat.take_up,
                     _ => pleat.depth,
                 };
                 prop_assert!(range.least <= stated && stated <= range.most);
@@ -140,10 +140,10 @@ proptest! {
             let mut image: Vec<_> = laid
                 .creases
                 .iter()
-                .map(|crease| (laid.flat - crease.at, crease.mountain))
+                .map(|crease| (laid.flat - crease.at, crease.kind))
                 .collect();
             let mut creases: Vec<_> =
-                laid.creases.iter().map(|crease| (crease.at, crease.mountain)).collect();
+                laid.creases.iter().map(|crease| (crease.at, crease.kind)).collect();
             image.sort_unstable();
             creases.sort_unstable();
             prop_assert_eq!(image, creases);
@@ -178,7 +178,7 @@ proptest! {
         space in length(8, 40),
     ) {
         let depths = Ranged::between(inches(2), inches(32), inches(10));
-        let kind = PleatKind::Knife { toward: TowardOrder::Left };
+        let kind = pointing(PleatKind::Knife, TowardOrder::Left);
         let spaces = open(inches(2), inches(80), inches(20));
         let rule = from_left(vec![
             repeat(Ranged::fixed(pleats), vec![spaces, pleat(kind, depths)]),
@@ -234,20 +234,14 @@ fn any_pleat() -> impl Strategy<Value = StepKind> {
     let (toward, tuck_toward) = (any_toward(), any_toward());
     let face = || prop::option::of(ranged(8, 48));
     let kind = prop_oneof![
-        toward.prop_map(|toward| PleatKind::Knife { toward }),
-        face().prop_map(|face| PleatKind::Box { face }),
-        face().prop_map(|face| PleatKind::DoubleBox { face }),
-        face().prop_map(|face| PleatKind::Inverted { face }),
-        Just(PleatKind::Kick),
-        tuck_toward.prop_map(|toward| PleatKind::Tuck { toward }),
-        (2_u32..=5, face()).prop_map(|(fingers, face)| PleatKind::Stitched {
-            shape: StitchedShape::Pinch { fingers },
-            face,
-        }),
-        face().prop_map(|face| PleatKind::Stitched {
-            shape: StitchedShape::Goblet,
-            face
-        }),
+        toward.prop_map(|toward| pointing(PleatKind::Knife, toward)),
+        face().prop_map(|face| faced(PleatKind::Box, face)),
+        face().prop_map(|face| faced(PleatKind::DoubleBox, face)),
+        face().prop_map(|face| faced(PleatKind::Inverted, face)),
+        Just(of(PleatKind::Kick)),
+        tuck_toward.prop_map(|toward| pointing(PleatKind::Tuck, toward)),
+        (2_u32..=5, face()).prop_map(|(fingers, face)| pinch(fingers, face)),
+        face().prop_map(|face| faced(PleatKind::Goblet, face)),
     ];
     (kind, ranged(2, 24)).prop_map(|(kind, depth)| pleat(kind, depth))
 }
@@ -291,13 +285,7 @@ fn settle(steps: &mut [PleatStep], along: &mut dyn FnMut() -> u8) {
             StepKind::Rest => {}
             StepKind::Pleat(order) => {
                 order.depth = somewhere(order.depth, along());
-                if let PleatKind::Box { face: Some(face) }
-                | PleatKind::DoubleBox { face: Some(face) }
-                | PleatKind::Stitched {
-                    face: Some(face), ..
-                }
-                | PleatKind::Inverted { face: Some(face) } = &mut order.kind
-                {
+                if let Some(face) = &mut order.face {
                     *face = somewhere(*face, along());
                 }
             }

@@ -141,12 +141,7 @@ fn a_flat_width_too_small_for_the_rest_names_the_least() {
 #[test]
 fn widths_that_contradict_each_other_name_the_nearest_take_up() {
     let depth = Ranged::between(INCH, Length::inches(2), INCH);
-    let knives = pleat(
-        PleatKind::Knife {
-            toward: TowardOrder::Left,
-        },
-        depth,
-    );
+    let knives = pleat(pointing(PleatKind::Knife, TowardOrder::Left), depth);
     let spaces = open(Length::ZERO, Length::inches(90), INCH);
     let rule = from_left(vec![
         repeat(Ranged::fixed(5), vec![spaces.clone(), knives]),

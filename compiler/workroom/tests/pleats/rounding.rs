@@ -1,7 +1,7 @@
 //! How much is rounding and no mistake: [`ROUNDING`], and not a nanometre more.
 
 use pelmet_measure::Length;
-use pelmet_model::{FoldPlace, PleatMatter, PleatRule, Ranged, StepKind, TowardOrder};
+use pelmet_model::{FoldPlace, PleatKind, PleatMatter, PleatRule, Ranged, StepKind, TowardOrder};
 use pelmet_workroom::{ROUNDING, check, fold, lay_out};
 
 use crate::rules::*;
@@ -125,7 +125,7 @@ fn the_spaces_of_a_long_strip_share_a_nanometre_each() {
 #[test]
 fn the_depths_of_a_long_strip_are_settled_one_by_one_too() {
     let quarter = inches(2);
-    let kind = pelmet_model::PleatKind::DoubleBox { face: None };
+    let kind = of(PleatKind::DoubleBox);
     let box_pleat = pleat(kind, Ranged::between(inches(1), inches(8), quarter));
     let rule = from_left(vec![repeat(Ranged::fixed(1_800), vec![box_pleat])]);
     let wanted = quarter * 18_000 + NANOMETRE * 17_990;

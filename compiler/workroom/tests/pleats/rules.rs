@@ -1,8 +1,9 @@
 //! Short ways to write a rule down.
 
-use pelmet_measure::Length;
+use pelmet_measure::{Length, Ratio};
 use pelmet_model::{
-    FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind, TowardOrder,
+    DrawnOrder, FoldPlace, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind,
+    TowardOrder,
 };
 
 pub fn inches(eighths: i64) -> Length {
@@ -46,42 +47,59 @@ pub fn open(least: Length, most: Length, ideal: Length) -> StepKind {
 }
 
 pub fn knife(depth: Length, toward: TowardOrder) -> StepKind {
-    pleat(PleatKind::Knife { toward }, Ranged::fixed(depth))
+    pleat(pointing(PleatKind::Knife, toward), Ranged::fixed(depth))
 }
 
 pub fn boxed(depth: Length, face: Option<Length>) -> StepKind {
     pleat(
-        PleatKind::Box {
-            face: face.map(Ranged::fixed),
-        },
+        faced(PleatKind::Box, face.map(Ranged::fixed)),
         Ranged::fixed(depth),
     )
 }
 
 pub fn inverted(depth: Length, face: Option<Length>) -> StepKind {
     pleat(
-        PleatKind::Inverted {
-            face: face.map(Ranged::fixed),
-        },
+        faced(PleatKind::Inverted, face.map(Ranged::fixed)),
         Ranged::fixed(depth),
     )
 }
 
 pub fn double_boxed(depth: Length, face: Option<Length>) -> StepKind {
     pleat(
-        PleatKind::DoubleBox {
-            face: face.map(Ranged::fixed),
-        },
+        faced(PleatKind::DoubleBox, face.map(Ranged::fixed)),
         Ranged::fixed(depth),
     )
 }
 
-pub fn pleat(kind: PleatKind, depth: Ranged<Length>) -> StepKind {
-    StepKind::Pleat(PleatOrder {
-        kind,
-        depth,
-        place: None,
-    })
+/// A pleat of a kind, nothing else said of it.
+pub fn of(kind: PleatKind) -> PleatOrder {
+    PleatOrder::new(kind, Ranged::fixed(Length::ZERO))
+}
+
+pub fn pointing(kind: PleatKind, toward: TowardOrder) -> PleatOrder {
+    PleatOrder { toward, ..of(kind) }
+}
+
+pub fn faced(kind: PleatKind, face: Option<Ranged<Length>>) -> PleatOrder {
+    PleatOrder { face, ..of(kind) }
+}
+
+pub fn pinch(fingers: u32, face: Option<Ranged<Length>>) -> PleatOrder {
+    PleatOrder {
+        fingers,
+        ..faced(PleatKind::Pinch, face)
+    }
+}
+
+pub fn drawn_up(kind: PleatKind, ratio: Option<Ratio>, to: Option<Ranged<Length>>) -> PleatOrder {
+    PleatOrder {
+        drawn: DrawnOrder { ratio, to },
+        ..of(kind)
+    }
+}
+
+pub fn pleat(order: PleatOrder, depth: Ranged<Length>) -> StepKind {
+    StepKind::Pleat(PleatOrder { depth, ..order })
 }
 
 pub fn placed(step: StepKind, place: FoldPlace) -> StepKind {

@@ -1,7 +1,7 @@
 //! Which counts and lengths the search comes to.
 
 use pelmet_measure::Length;
-use pelmet_model::{PleatMatter, Ranged, StepKind, TowardOrder};
+use pelmet_model::{PleatKind, PleatMatter, Ranged, StepKind, TowardOrder};
 use pelmet_workroom::{ROUNDING, lay_out};
 
 use crate::rules::*;
@@ -65,9 +65,7 @@ fn widths_that_contradict_name_the_take_up_that_goes_with_the_finished_width() {
     };
     let two = plain(Length::inches(2));
     let knives = pleat(
-        pelmet_model::PleatKind::Knife {
-            toward: TowardOrder::Left,
-        },
+        pointing(PleatKind::Knife, TowardOrder::Left),
         Ranged::between(INCH, Length::inches(2), INCH),
     );
     let cases = [

@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 use pelmet_model::{
-    Held, Lies, PleatKind, PleatMatter, Pleating, Ranged, StepKind, StitchedShape, TowardOrder,
+    Held, Lies, PleatKind, PleatMatter, PleatOrder, Pleating, Ranged, StepKind, TowardOrder,
 };
 use pelmet_workroom::{ROUNDING, finished_at, fold_pleating, is_hidden, lay_out};
 
@@ -10,19 +10,19 @@ use crate::rules::*;
 
 const INCH: Length = Length::INCH;
 
-fn stitched(shape: StitchedShape, take_up: i64, face: Option<i64>) -> StepKind {
+fn stitched(order: PleatOrder, take_up: i64, face: Option<i64>) -> StepKind {
     let face = face.map(|eighths| Ranged::fixed(inches(eighths)));
-    let kind = PleatKind::Stitched { shape, face };
-    pleat(kind, Ranged::fixed(inches(take_up)))
+    let order = PleatOrder { face, ..order };
+    pleat(order, Ranged::fixed(inches(take_up)))
 }
 
 fn gathered(ratio: Option<(i128, i128)>, to: Option<i64>) -> StepKind {
-    let kind = PleatKind::Gathered {
-        pencil: false,
-        ratio: ratio.map(|(flat, finished)| Ratio::new(flat, finished)),
-        to: to.map(|eighths| Ranged::fixed(inches(eighths))),
-    };
-    pleat(kind, Ranged::fixed(Length::ZERO))
+    let ratio = ratio.map(|(flat, finished)| Ratio::new(flat, finished));
+    let to = to.map(|eighths| Ranged::fixed(inches(eighths)));
+    pleat(
+        drawn_up(PleatKind::Gathers, ratio, to),
+        Ranged::fixed(Length::ZERO),
+    )
 }
 
 fn eighths(lengths: &[Length]) -> Vec<i64> {
@@ -35,18 +35,22 @@ fn eighths(lengths: &[Length]) -> Vec<i64> {
 
 #[test]
 fn two_points_come_together_with_the_fingers_at_equal_parts_between() {
-    let pinch = |fingers| StitchedShape::Pinch { fingers };
+    let pinch = |fingers| pinch(fingers, None);
     for (shape, take_up, face, fingers, depth) in [
         (pinch(2), 48, None, vec![28, 52], 12),
         (pinch(3), 48, None, vec![24, 40, 56], 8),
         (pinch(4), 48, None, vec![22, 34, 46, 58], 6),
         (pinch(5), 80, None, vec![24, 40, 56, 72, 88], 8),
         (pinch(3), 40, Some(8), vec![24, 40, 56], 6),
-        (StitchedShape::Goblet, 48, None, vec![], 24),
-        (StitchedShape::Cartridge, 24, Some(8), vec![], 12),
+        (of(PleatKind::Goblet), 48, None, vec![], 24),
+        (of(PleatKind::Cartridge), 24, Some(8), vec![], 12),
     ] {
         let two = plain(Length::inches(2));
-        let rule = from_left(vec![two.clone(), stitched(shape, take_up, face), two]);
+        let rule = from_left(vec![
+            two.clone(),
+            stitched(shape.clone(), take_up, face),
+            two,
+        ]);
         let laid = lay_out(&rule, None, None).unwrap();
         let made = &laid.pleats[0];
         let leaves = face.unwrap_or(0);
@@ -63,7 +67,7 @@ fn two_points_come_together_with_the_fingers_at_equal_parts_between() {
 /// A single finger is no more than a stitched loop: nothing lies between it and another.
 #[test]
 fn a_pinch_of_one_finger_hides_nothing() {
-    let pinch = stitched(StitchedShape::Pinch { fingers: 1 }, 48, None);
+    let pinch = stitched(pinch(1, None), 48, None);
     let laid = lay_out(&from_left(vec![plain(INCH), pinch]), None, None).unwrap();
     assert_eq!(eighths(&laid.pleats[0].fingers), [32]);
     assert_eq!(laid.drawn.len(), 1);
@@ -73,15 +77,13 @@ fn a_pinch_of_one_finger_hides_nothing() {
 
 #[test]
 fn what_holds_a_pleat_depends_on_its_kind() {
-    let tuck = PleatKind::Tuck {
-        toward: TowardOrder::Left,
-    };
+    let tuck = pointing(PleatKind::Tuck, TowardOrder::Left);
     let one_inch = Ranged::fixed(INCH);
     for (step, held, take_up) in [
         (knife(INCH, TowardOrder::Left), Held::Pressed, 16),
         (pleat(tuck, one_inch), Held::Stitched, 16),
         (
-            stitched(StitchedShape::Goblet, 48, None),
+            stitched(of(PleatKind::Goblet), 48, None),
             Held::Stitched,
             48,
         ),
@@ -101,30 +103,30 @@ fn what_holds_a_pleat_depends_on_its_kind() {
 #[test]
 fn gathers_drawn_up_to_a_stated_width_come_to_just_that() {
     let odd = Length::inches(4) + Length::from_nanometres(1);
-    let kind = PleatKind::Gathered {
-        pencil: true,
-        ratio: Some(Ratio::new(3, 1)),
-        to: Some(Ranged::fixed(odd)),
-    };
+    let kind = drawn_up(
+        PleatKind::Pencil,
+        Some(Ratio::new(3, 1)),
+        Some(Ranged::fixed(odd)),
+    );
     let rule = from_left(vec![plain(INCH), pleat(kind, Ranged::fixed(Length::ZERO))]);
     let laid = lay_out(&rule, None, None).unwrap();
     assert_eq!((laid.finished, laid.flat), (INCH + odd, INCH + odd * 3));
-    assert_eq!(laid.pleats[0].kind, "pencil");
+    assert_eq!(laid.pleats[0].kind, PleatKind::Pencil);
 }
 
 /// Between the first and the last finger the cloth is pressed together; a goblet stands open.
 #[test]
 fn only_what_lies_between_fingers_is_hidden() {
-    let hidden_at = |shape: StitchedShape| -> Vec<bool> {
+    let hidden_at = |shape: PleatOrder| -> Vec<bool> {
         let rule = from_left(vec![plain(INCH), stitched(shape, 48, None), plain(INCH)]);
         let folding = fold_pleating(&lay_out(&rule, None, None).unwrap());
         let places = [4, 8, 12, 17, 32, 47, 52, 60];
         places.map(|at| is_hidden(&folding, inches(at))).to_vec()
     };
     let pinched = [false, false, false, true, true, true, false, false];
-    assert_eq!(hidden_at(StitchedShape::Pinch { fingers: 3 }), pinched);
-    assert_eq!(hidden_at(StitchedShape::Goblet), [false; 8]);
-    assert_eq!(hidden_at(StitchedShape::Cartridge), [false; 8]);
+    assert_eq!(hidden_at(pinch(3, None)), pinched);
+    assert_eq!(hidden_at(of(PleatKind::Goblet)), [false; 8]);
+    assert_eq!(hidden_at(of(PleatKind::Cartridge)), [false; 8]);
 }
 
 #[test]
@@ -133,7 +135,7 @@ fn a_tuck_takes_up_twice_its_depth_and_lies_in_front() {
         (TowardOrder::Left, [24, 32], 16),
         (TowardOrder::Right, [32, 40], 32),
     ] {
-        let kind = PleatKind::Tuck { toward };
+        let kind = pointing(PleatKind::Tuck, toward);
         let three = plain(Length::inches(3));
         let rule = from_left(vec![three.clone(), pleat(kind, Ranged::fixed(INCH)), three]);
         let laid = lay_out(&rule, None, None).unwrap();

@@ -3,8 +3,8 @@
 use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
 use pelmet_model::{
-    Allowance, BandEdge, BandOrder, EdgeKind, Fabric, Layer, MakingMatter, MarkKind, Matter,
-    Outline, OutlineStep, PanelMade, PanelOrder, Piece, Point, Way,
+    Allowance, BandEdge, BandOrder, EdgeKind, Fabric, Layer, MakingMatter, Marked, Matter, Outline,
+    OutlineStep, PanelMade, PanelOrder, Piece, Point, Way,
 };
 use proptest::prelude::*;
 
@@ -36,7 +36,7 @@ fn a_face_that_lines_itself_is_cut_twice_as_long_with_a_top_at_either_end() {
     let fold = made
         .marks
         .iter()
-        .find(|mark| mark.kind == MarkKind::LowerFold);
+        .find(|mark| mark.what == Marked::LowerFold);
     assert_eq!(fold.unwrap().down, Some(inches(14)));
 }
 
@@ -145,7 +145,7 @@ fn a_band_below_takes_the_place_of_the_face() {
     let marks = made
         .marks
         .iter()
-        .filter(|mark| matches!(mark.kind, MarkKind::BandSeam { .. }));
+        .filter(|mark| matches!(mark.what, Marked::BandSeam { .. }));
     let marks: Vec<_> = marks.map(|mark| (mark.across, mark.down)).collect();
     assert_eq!(
         marks,

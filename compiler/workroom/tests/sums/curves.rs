@@ -7,8 +7,8 @@ use std::f64::consts::PI;
 use OutlineStep::UpToHeading;
 use pelmet_measure::Length;
 use pelmet_model::{
-    ArcFault, ArcOrder, CornerRelief, EdgeKind, MarkKind, Matter, OutlineMatter, OutlineStep,
-    PanelOrder, Point, Proportion, ScallopNumber, Shape,
+    ArcFault, ArcOrder, EdgeKind, Marked, Matter, OutlineMatter, OutlineStep, PanelOrder, Point,
+    Proportion, Relief, ScallopNumber, Shape,
 };
 use pelmet_workroom::{FLATTENING, MAXIMUM_CORNERS, has_like_halves};
 
@@ -167,7 +167,7 @@ fn an_arc_by_compass_is_level_where_it_starts_or_ends() {
         ],
     );
     assert_eq!(ending.corners.len(), 5);
-    assert_eq!(ending.corners[2].relief, CornerRelief::Nothing);
+    assert_eq!(ending.corners[2].relief, None);
     assert!(near(
         in_inches(ending.edges[1].length),
         52.0 * half_angle,
@@ -195,7 +195,7 @@ fn a_half_circle_has_no_corner_at_its_top() {
     let top = arch.between().iter().map(|point| point.down).min();
     assert_eq!(top, Some(inches(8)));
     // Convex where the arch begins, and concave all along.
-    assert_eq!(shape.corners[2].relief, CornerRelief::Trim);
+    assert_eq!(shape.corners[2].relief, Some(Relief::Trim));
     let curve = arch.curve.as_ref().unwrap();
     assert_eq!((curve.clips, curve.wedges), (25, 0));
 }
@@ -287,7 +287,7 @@ fn a_cubic_curve_comes_near_to_the_quarter_of_an_ellipse() {
     ));
     assert!(near(area(&shape), 400.0 + PI * 20.0 * 4.0 / 2.0, 0.1));
     // It comes up to the side without a corner.
-    assert_eq!(shape.corners[1].relief, CornerRelief::Nothing);
+    assert_eq!(shape.corners[1].relief, None);
 }
 
 #[test]
@@ -317,7 +317,7 @@ fn scallops_are_equal_and_counted_or_measured() {
         for corner in &shape.corners[2..=count] {
             assert_eq!(
                 (corner.relief, corner.at.down),
-                (CornerRelief::Snip, inches(12))
+                (Some(Relief::Snip), inches(12))
             );
         }
         assert_eq!(shape.bounds().1.down, inches(14));
@@ -505,7 +505,7 @@ fn a_point_keeps_its_name_on_both_halves_and_in_the_marks() {
         .iter()
         .filter_map(|corner| Some((corner.name.as_deref()?, corner.at.across, corner.relief)))
         .collect();
-    let straight_on = CornerRelief::Nothing;
+    let straight_on = None;
     assert_eq!(
         named,
         [
@@ -514,8 +514,8 @@ fn a_point_keeps_its_name_on_both_halves_and_in_the_marks() {
             ("tie", inches(30), straight_on),
         ]
     );
-    let marks = made.marks.iter().filter_map(|mark| match &mark.kind {
-        MarkKind::Corner {
+    let marks = made.marks.iter().filter_map(|mark| match &mark.what {
+        Marked::Corner {
             name: Some(name), ..
         } => Some(name.as_str()),
         _ => None,
@@ -536,8 +536,8 @@ fn every_curve_is_marked_at_its_middle() {
     let marks: Vec<_> = made
         .marks
         .iter()
-        .filter_map(|mark| match mark.kind {
-            MarkKind::Curve {
+        .filter_map(|mark| match mark.what {
+            Marked::Curve {
                 from,
                 to,
                 clips,
@@ -682,7 +682,7 @@ fn a_cubic_curve_without_a_second_control_comes_from_its_first() {
         false,
         &[from(0, 14), curve((40, 14), (40, 9), (40, 9)), UpToHeading],
     );
-    assert_eq!(shape.corners[2].relief, CornerRelief::Nothing);
+    assert_eq!(shape.corners[2].relief, None);
 }
 
 #[test]
@@ -701,7 +701,7 @@ fn scallops_may_swell_inward() {
         assert_eq!(highest(edge), Some(inches(11)));
     }
     for corner in &shape.corners[2..=4] {
-        assert_eq!(corner.relief, CornerRelief::Trim);
+        assert_eq!(corner.relief, Some(Relief::Trim));
     }
 }
 
@@ -815,8 +815,8 @@ fn a_curve_may_be_out_by_its_rounding() {
 #[test]
 fn a_cusp_between_half_circles_is_snipped_or_trimmed_by_the_side_it_points_to() {
     for (down, outward, relief) in [
-        (4, true, CornerRelief::Snip),
-        (14, false, CornerRelief::Trim),
+        (4, true, Some(Relief::Snip)),
+        (14, false, Some(Relief::Trim)),
     ] {
         let half_circle = |across| arc(across, down, bulge(10, outward));
         let steps = [from(0, down), half_circle(20), half_circle(40), UpToHeading];

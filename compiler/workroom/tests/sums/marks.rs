@@ -2,9 +2,9 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    CornerRelief, End, FastenerOrder, Heading, HeadingWork, Mark, MarkKind, Motif, PanelMade,
-    PanelOrder, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, StepKind, StitchedShape,
-    Toward, WidthOrder,
+    DrawnOrder, End, FastenerOrder, Heading, HeadingWork, Mark, Marked, Motif, PanelMade,
+    PanelOrder, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Relief, StepKind, Toward,
+    WidthOrder,
 };
 use pelmet_workroom::{finished_at, is_hidden};
 
@@ -13,24 +13,24 @@ use crate::sample::{
 };
 
 fn kinds(panel: &PanelMade) -> Vec<&'static str> {
-    let kind = |mark: &Mark| match mark.kind {
-        MarkKind::HeadingLine => "heading line",
-        MarkKind::HeadingWork(HeadingWork::FastenerMate) => "mate",
-        MarkKind::HeadingWork(_) => "heading work",
-        MarkKind::Corner { .. } => "corner",
-        MarkKind::TurningOpening => "opening",
-        MarkKind::Fold { .. } => "fold",
-        MarkKind::Pair { .. } => "pair",
-        MarkKind::Finger { .. } => "finger",
-        MarkKind::GatherEnd { .. } => "gather end",
-        MarkKind::Quarter => "quarter",
-        MarkKind::MotifCentre => "motif",
-        MarkKind::FastenerLine { .. } => "fastener",
-        MarkKind::LowerFold => "lower fold",
-        MarkKind::BandSeam { .. } => "band seam",
-        MarkKind::JoinSeam => "seam",
-        MarkKind::Return(_) => "return",
-        MarkKind::Curve { .. } => "curve",
+    let kind = |mark: &Mark| match mark.what {
+        Marked::HeadingLine => "heading line",
+        Marked::HeadingWork(HeadingWork::FastenerMate) => "mate",
+        Marked::HeadingWork(_) => "heading work",
+        Marked::Corner { .. } => "corner",
+        Marked::TurningOpening => "opening",
+        Marked::Fold { .. } => "fold",
+        Marked::Pair { .. } => "pair",
+        Marked::Finger { .. } => "finger",
+        Marked::GatherEnd { .. } => "gather end",
+        Marked::Quarter => "quarter",
+        Marked::MotifCentre => "motif",
+        Marked::FastenerLine { .. } => "fastener",
+        Marked::LowerFold => "lower fold",
+        Marked::BandSeam { .. } => "band seam",
+        Marked::JoinSeam => "seam",
+        Marked::Return(_) => "return",
+        Marked::Curve { .. } => "curve",
     };
     panel.marks.iter().map(kind).collect()
 }
@@ -98,8 +98,8 @@ fn a_fold_says_where_it_lies_and_what_it_is_brought_to() {
     let folds: Vec<_> = made
         .marks
         .iter()
-        .filter_map(|mark| match mark.kind {
-            MarkKind::Fold {
+        .filter_map(|mark| match mark.what {
+            Marked::Fold {
                 pleat,
                 brought_to,
                 brought_to_from_centre,
@@ -123,7 +123,7 @@ fn a_fold_says_where_it_lies_and_what_it_is_brought_to() {
         let to = inches(brought_to);
         (
             pleat,
-            "knife",
+            PleatKind::Knife,
             inches(across),
             to,
             to - inches(22),
@@ -140,11 +140,11 @@ fn corners_are_numbered_with_their_relief() {
     let corners: Vec<_> = made
         .marks
         .iter()
-        .map(|mark| (&mark.kind, mark.across, mark.down))
+        .map(|mark| (&mark.what, mark.across, mark.down))
         .collect();
-    let corner = |number| MarkKind::Corner {
+    let corner = |number| Marked::Corner {
         number,
-        relief: CornerRelief::Trim,
+        relief: Some(Relief::Trim),
         name: None,
     };
     let expected = [(1, 0, 0), (2, 0, 14), (3, 40, 14), (4, 40, 0)];
@@ -162,15 +162,19 @@ fn a_gathered_panel_gets_quarter_marks() {
     let marks = &window.panels[0].as_ref().unwrap().marks;
     let quarters: Vec<_> = marks
         .iter()
-        .filter(|mark| mark.kind == MarkKind::Quarter)
+        .filter(|mark| mark.what == Marked::Quarter)
         .map(|mark| (mark.across, mark.from_centre))
         .collect();
     let at = |across| (inches(across), inches(across - 40));
     assert_eq!(quarters, [at(20), at(40), at(60)]);
 }
 
+fn of(kind: PleatKind) -> PleatOrder {
+    PleatOrder::new(kind, Ranged::fixed(Length::ZERO))
+}
+
 /// A pleat of its kind with 3 in of plain cloth on either side, and the marks made for it.
-fn marks_of_pleat(kind: PleatKind, depth: Length) -> Vec<(MarkKind, Length)> {
+fn marks_of_pleat(order: PleatOrder, depth: Length) -> Vec<(Marked, Length)> {
     let plain = |number| PleatStep {
         number,
         kind: StepKind::Plain(Ranged::fixed(inches(3))),
@@ -178,9 +182,8 @@ fn marks_of_pleat(kind: PleatKind, depth: Length) -> Vec<(MarkKind, Length)> {
     let pleat = PleatStep {
         number: 1,
         kind: StepKind::Pleat(PleatOrder {
-            kind,
             depth: Ranged::fixed(depth),
-            place: None,
+            ..order
         }),
     };
     let rule = PleatRule {
@@ -193,27 +196,28 @@ fn marks_of_pleat(kind: PleatKind, depth: Length) -> Vec<(MarkKind, Length)> {
         ..panel()
     };
     let (made, _) = alone(&order, &cloth());
-    let of_pleat = |mark: &Mark| !matches!(mark.kind, MarkKind::Corner { .. });
+    let of_pleat = |mark: &Mark| !matches!(mark.what, Marked::Corner { .. });
     let marks = made.unwrap().marks;
     let marks = marks.into_iter().filter(of_pleat);
-    marks.map(|mark| (mark.kind, mark.across)).collect()
+    marks.map(|mark| (mark.what, mark.across)).collect()
 }
 
 #[test]
 fn a_stitched_pleat_marks_its_two_points_and_its_fingers() {
-    let kind = PleatKind::Stitched {
-        shape: StitchedShape::Pinch { fingers: 2 },
+    let kind = PleatOrder {
+        fingers: 2,
         face: Some(Ranged::fixed(inches(2))),
+        ..of(PleatKind::Pinch)
     };
-    let pair = MarkKind::Pair {
+    let pair = Marked::Pair {
         pleat: 1,
-        kind: "pinch",
+        kind: PleatKind::Pinch,
         depth: eighths(12),
         leaves: inches(2),
         other: inches(11),
         other_from_centre: inches(4),
     };
-    let finger = || MarkKind::Finger { pleat: 1 };
+    let finger = || Marked::Finger { pleat: 1 };
     let expected = [(pair, 3), (finger(), 5), (finger(), 9)];
     let expected = expected.map(|(kind, across)| (kind, inches(across)));
     assert_eq!(marks_of_pleat(kind, inches(6)), expected);
@@ -221,17 +225,19 @@ fn a_stitched_pleat_marks_its_two_points_and_its_fingers() {
 
 #[test]
 fn a_gathered_run_marks_its_ends_and_its_quarters() {
-    let kind = PleatKind::Gathered {
-        pencil: false,
-        ratio: Some(ratio(2, 1)),
-        to: Some(Ranged::fixed(inches(4))),
+    let kind = PleatOrder {
+        drawn: DrawnOrder {
+            ratio: Some(ratio(2, 1)),
+            to: Some(Ranged::fixed(inches(4))),
+        },
+        ..of(PleatKind::Gathers)
     };
-    let end = || MarkKind::GatherEnd {
+    let end = || Marked::GatherEnd {
         pleat: 1,
-        kind: "gathers",
+        kind: PleatKind::Gathers,
         drawn_to: inches(4),
     };
-    let quarter = |across| (MarkKind::Quarter, inches(across));
+    let quarter = |across| (Marked::Quarter, inches(across));
     assert_eq!(
         marks_of_pleat(kind, Length::ZERO),
         [
@@ -247,8 +253,8 @@ fn a_gathered_run_marks_its_ends_and_its_quarters() {
 /// The lines of the heading below the made-up top edge, each with what is done along it.
 fn heading_work(panel: &PanelMade) -> Vec<(HeadingWork, Length)> {
     let marks = panel.marks.iter();
-    let work = marks.filter_map(|mark| match mark.kind {
-        MarkKind::HeadingWork(work) => Some((work, mark.down?)),
+    let work = marks.filter_map(|mark| match mark.what {
+        Marked::HeadingWork(work) => Some((work, mark.down?)),
         _ => None,
     });
     work.collect()
@@ -315,8 +321,8 @@ fn returns(order: PanelOrder, row: &[usize], returns: Length) -> Vec<(End, Lengt
     window.returns = returns;
     let (window, _) = made(&window, &[cloth()]);
     let panel = window.panels.first().unwrap().as_ref().unwrap();
-    let of_return = panel.marks.iter().filter_map(|mark| match mark.kind {
-        MarkKind::Return(end) => {
+    let of_return = panel.marks.iter().filter_map(|mark| match mark.what {
+        Marked::Return(end) => {
             assert_eq!(mark.across - mark.from_centre, panel.flat.divided(2));
             Some((end, mark.across))
         }

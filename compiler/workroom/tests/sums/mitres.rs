@@ -4,8 +4,7 @@ use MitrePlace::{Corner, LowerCut, LowerTurn, SideCut, SideTurn};
 use OutlineStep::UpToHeading;
 use pelmet_measure::Length;
 use pelmet_model::{
-    Allowance, CornerRelief, Fabric, MakingMatter, Matter, Mitre, MitrePlace, OutlineStep,
-    PanelOrder,
+    Allowance, Fabric, MakingMatter, Matter, Mitre, MitrePlace, OutlineStep, PanelOrder, Relief,
 };
 use proptest::prelude::*;
 
@@ -103,13 +102,13 @@ fn a_mitre_is_as_long_as_its_two_hems_are_deep_square_to_one_another() {
     let made = sound(&mitred(single(3, 0), double(4)));
     assert_eq!(made.mitres[0].length, inches(5));
     assert_eq!(made.mitres[0].kept, eighths(4));
-    let reliefs: Vec<CornerRelief> = made
+    let reliefs: Vec<Option<Relief>> = made
         .shape
         .corners
         .iter()
         .map(|corner| corner.relief)
         .collect();
-    let (trim, mitre) = (CornerRelief::Trim, CornerRelief::Mitre);
+    let (trim, mitre) = (Some(Relief::Trim), Some(Relief::Mitre));
     assert_eq!(reliefs, [trim, mitre, mitre, trim]);
 }
 

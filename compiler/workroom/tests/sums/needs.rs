@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Mass};
 use pelmet_model::{
-    CountedOrder, Extent, FastenerOrder, Heading, HowMany, Matter, Need, NeedKind, Notion,
+    CountedOrder, Extent, FastenerOrder, Heading, HowMany, Matter, Need, Notion, NotionKind,
     NotionWeight, PanelOrder, PleatMatter, PleatStrips, StripOrder, TapeOrder, ThreadOrder,
 };
 use pelmet_workroom::{count_along, work};
@@ -17,7 +17,7 @@ fn rings(how_many: HowMany) -> CountedOrder {
     }
 }
 
-fn of_kind(needs: &[Need], kind: NeedKind) -> Vec<Extent> {
+fn of_kind(needs: &[Need], kind: NotionKind) -> Vec<Extent> {
     let of_kind = needs.iter().filter(|need| need.kind == kind);
     of_kind.map(|need| need.extent).collect()
 }
@@ -54,8 +54,8 @@ fn rings_follow_the_finished_width_and_weights_the_lower_edge() {
     order.making.notions.rings = Some(rings(HowMany::Apart(inches(10))));
     order.making.notions.weights = Some(rings(HowMany::Apart(inches(10))));
     let needs = sound(&order).needs;
-    assert_eq!(of_kind(&needs, NeedKind::Rings), [Extent::Count(5)]);
-    assert_eq!(of_kind(&needs, NeedKind::Weights), [Extent::Count(9)]);
+    assert_eq!(of_kind(&needs, NotionKind::Rings), [Extent::Count(5)]);
+    assert_eq!(of_kind(&needs, NotionKind::Weights), [Extent::Count(9)]);
 }
 
 #[test]
@@ -68,7 +68,7 @@ fn thread_is_so_many_times_what_is_sewn() {
     // Around a panel of 40 in x 14 in, 2 1/2 times.
     let needs = sound(&order).needs;
     assert_eq!(
-        of_kind(&needs, NeedKind::Thread),
+        of_kind(&needs, NotionKind::Thread),
         [Extent::Length(inches(270))]
     );
 }
@@ -100,7 +100,7 @@ fn strips_are_as_long_as_the_shallowest_pleat_is_deep() {
     assert_eq!((strips.count, strips.length), (4, inches(2)));
     // The lower edge and the strips.
     assert_eq!(
-        of_kind(&made.needs, NeedKind::FusibleTape),
+        of_kind(&made.needs, NotionKind::FusibleTape),
         [Extent::Length(inches(48 + 8))]
     );
 }
@@ -193,8 +193,8 @@ fn tape_and_fasteners_are_bought_by_their_width_and_roll() {
     assert_eq!(
         bought,
         [
-            (NeedKind::FusibleTape, Some(eighths(3)), roll),
-            (NeedKind::Fastener, Some(inches(1)), None),
+            (NotionKind::FusibleTape, Some(eighths(3)), roll),
+            (NotionKind::Fastener, Some(inches(1)), None),
         ]
     );
     // Along the 40 in it hangs wide, half an inch clear of each edge.
@@ -212,6 +212,6 @@ fn thread_is_needed_for_the_seams_between_widths_too() {
     });
     let made = sound(&order);
     assert_eq!(made.pieces[0].joined.as_ref().unwrap().seams.len(), 2);
-    let thread = of_kind(&made.needs, NeedKind::Thread);
+    let thread = of_kind(&made.needs, NotionKind::Thread);
     assert_eq!(thread, [Extent::Length(inches(228 + 2 * 14))]);
 }

@@ -3,8 +3,8 @@
 use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
 use pelmet_model::{
-    ArcOrder, CornerRelief, EdgeKind, Heading, Matter, Outline, OutlineMatter, OutlineStep,
-    PanelOrder, Proportion, Shape,
+    ArcOrder, EdgeKind, Heading, Matter, Outline, OutlineMatter, OutlineStep, PanelOrder,
+    Proportion, Relief, Shape,
 };
 use pelmet_workroom::{MAXIMUM_CORNERS, has_like_halves};
 
@@ -228,8 +228,12 @@ fn edges_and_corners_are_told_apart() {
         to(40, 0),
     ];
     let shape = sound(&shaped(outline(false, &steps))).shape;
-    use CornerRelief::{Snip, Trim};
-    let reliefs: Vec<_> = shape.corners.iter().map(|corner| corner.relief).collect();
+    use Relief::{Snip, Trim};
+    let reliefs: Vec<_> = shape
+        .corners
+        .iter()
+        .filter_map(|corner| corner.relief)
+        .collect();
     assert_eq!(
         reliefs,
         [Trim, Trim, Trim, Snip, Snip, Trim, Trim, Trim, Snip, Trim]
@@ -253,7 +257,7 @@ fn edges_and_corners_are_told_apart() {
 /// Common practice, no source.
 #[test]
 fn a_turn_of_less_than_one_in_twelve_calls_for_nothing() {
-    for (rise, relief) in [(1, CornerRelief::Nothing), (4, CornerRelief::Trim)] {
+    for (rise, relief) in [(1, None), (4, Some(Relief::Trim))] {
         let steps = [from(0, 14), to(20, 14), to(40, 14 - rise), UpToHeading];
         let shape = sound(&shaped(outline(false, &steps))).shape;
         assert_eq!(shape.corners[2].relief, relief, "{rise} in in 20 in");
@@ -573,7 +577,7 @@ fn curves_that_meet_at_the_fold_in_a_point_keep_their_corner() {
     let shape = pointed(&[]);
     let expected = in_inches(&[(0, 0), (0, 10), (20, 10), (40, 10), (40, 0)]);
     assert_eq!(corners(&shape), expected);
-    assert_eq!(shape.corners[2].relief, CornerRelief::Snip);
+    assert_eq!(shape.corners[2].relief, Some(Relief::Snip));
     assert!(has_like_halves(&shape));
     let steps: Vec<_> = shape.edges.iter().map(|edge| edge.step).collect();
     assert_eq!(steps, [Some(2), Some(1), Some(1), Some(2), None]);
@@ -598,7 +602,7 @@ fn a_named_point_on_the_fold_stays_a_corner_of_a_smooth_curve() {
     let shape = sound(&shaped(named)).shape;
     assert_eq!(shape.corners.len(), 5);
     assert_eq!(shape.corners[2].name.as_deref(), Some("middle"));
-    assert_eq!(shape.corners[2].relief, CornerRelief::Nothing);
+    assert_eq!(shape.corners[2].relief, None);
 }
 
 #[test]

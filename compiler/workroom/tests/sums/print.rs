@@ -3,7 +3,7 @@
 use pelmet_measure::Length;
 use pelmet_model::{
     Fabric, Follow, Match, Matter, PanelOrder, PleatKind, PleatMatter, PleatOrder, PleatRule,
-    PleatStep, Ranged, Repeat, StepKind, TowardOrder,
+    PleatStep, Ranged, Repeat, StepKind,
 };
 
 use crate::sample::{alone, cloth, inches, knives, panel};
@@ -23,13 +23,7 @@ fn printed(across: Length) -> Fabric {
 
 fn steps(follow: Follow, depth: Ranged<Length>, space: Ranged<Length>) -> PleatRule {
     let numbered = |number, kind| PleatStep { number, kind };
-    let knife = PleatOrder {
-        kind: PleatKind::Knife {
-            toward: TowardOrder::Left,
-        },
-        depth,
-        place: None,
-    };
+    let knife = PleatOrder::new(PleatKind::Knife, depth);
     let turn = vec![
         numbered(2, StepKind::Pleat(knife)),
         numbered(3, StepKind::Plain(space)),

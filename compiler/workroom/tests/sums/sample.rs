@@ -7,7 +7,7 @@ use pelmet_model::{
     Allowance, ArcOrder, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, LayerMaking,
     Making, MakingNotions, Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind,
     PleatOrder, PleatRule, PleatStep, Proportion, Railroad, Ranged, Rod, ScallopNumber, Start,
-    StepKind, Support, TowardOrder, Way, WidthOrder, WindowMade, WindowOrder,
+    StepKind, Support, Way, WidthOrder, WindowMade, WindowOrder,
 };
 use pelmet_workroom::work;
 
@@ -274,13 +274,7 @@ pub fn outline(half: bool, steps: &[OutlineStep]) -> Outline {
 
 /// A knife pleat every so often all the way: `pleats` of them, so deep, all pointing left.
 pub fn knives(pleats: u32, depth: Length) -> PleatRule {
-    let order = PleatOrder {
-        kind: PleatKind::Knife {
-            toward: TowardOrder::Left,
-        },
-        depth: Ranged::fixed(depth),
-        place: None,
-    };
+    let order = PleatOrder::new(PleatKind::Knife, Ranged::fixed(depth));
     let steps = [
         StepKind::Plain(Ranged::fixed(inches(2))),
         StepKind::Repeat {

@@ -7,8 +7,8 @@ use pelmet_measure::Length;
 use pelmet_model::OutlineStep::UpToHeading;
 use pelmet_model::{
     Allowance, BandOrder, CautionKind, CountedOrder, Each, EdgeKind, Fabric, Figure, FigureValue,
-    Heading, HowMany, Layer, LayerMaking, MakingStep, MarkKind, Matter, PanelMade, PanelOrder,
-    Part, PartMade, PieceMatter, PleatRule, Said, ScallopNumber, Sentence, StripOrder, TapeOrder,
+    Heading, HowMany, Layer, LayerMaking, MakingStep, Marked, Matter, PanelMade, PanelOrder, Part,
+    PartMade, PieceMatter, PleatRule, Said, ScallopNumber, Sentence, StripOrder, TapeOrder,
     ThreadOrder,
 };
 
@@ -154,7 +154,7 @@ fn a_panel_tells_every_figure_it_has_and_no_other() {
     let line = made
         .marks
         .iter()
-        .find(|mark| mark.kind == MarkKind::HeadingLine);
+        .find(|mark| mark.what == Marked::HeadingLine);
     let (line, length) = (line.unwrap().down.unwrap(), made.heading_depth + inches(14));
     let joins: Vec<(Layer, Length)> = made
         .pieces
@@ -468,13 +468,12 @@ fn a_figure_the_panel_has_not_is_told_where_its_sentence_is_said() {
 
 #[test]
 fn every_name_leads_back_to_what_it_names() {
-    for (kind, name) in CautionKind::ALL {
-        assert_eq!(CautionKind::from_name(name), Some(*kind));
-        assert_eq!(kind.name(), *name);
+    for kind in CautionKind::ALL {
+        assert_eq!(CautionKind::of_word(kind.word()), Some(*kind));
     }
-    for (each, name) in Each::ALL {
-        assert_eq!(each.name(), *name);
+    for each in Each::ALL {
+        assert_eq!(Each::of_word(each.word()), Some(*each));
     }
-    assert_eq!(CautionKind::from_name(""), None);
+    assert_eq!(CautionKind::of_word(""), None);
     assert_eq!(Figure::from_name(""), None);
 }

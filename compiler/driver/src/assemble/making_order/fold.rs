@@ -1,7 +1,7 @@
 //! Marking, folding and measuring a panel that is made up.
 
 use pelmet_measure::Length;
-use pelmet_model::{CautionKind, Heading, HeadingWork, Held, MarkKind, Pleat};
+use pelmet_model::{CautionKind, Heading, HeadingWork, Held, MarkKind, Marked, Pleat};
 
 use super::{Bench, Draft, listed, together};
 use crate::assemble::number;
@@ -10,14 +10,14 @@ use crate::assemble::number;
 /// nothing is.
 pub(super) fn mark(bench: Bench<'_>) -> Option<Draft> {
     let marks = &bench.hung.made.marks;
-    let has = |is_it: fn(&MarkKind) -> bool| marks.iter().any(|mark| is_it(&mark.kind));
+    let has = |is_it: fn(&Marked) -> bool| marks.iter().any(|mark| is_it(&mark.what));
     let wanted = [
         (has(is_of_heading), "the lines of the heading"),
         (has(is_of_pleat), "the pleats"),
-        (has(|kind| *kind == MarkKind::Quarter), "the quarters"),
+        (has(|kind| *kind == Marked::Quarter), "the quarters"),
         (has(is_of_fastener), "the lines of the fastener"),
         (
-            has(|kind| matches!(kind, MarkKind::Return(_))),
+            has(|kind| matches!(kind, Marked::Return(_))),
             "where the panel turns back to the wall",
         ),
     ];
@@ -32,28 +32,25 @@ pub(super) fn mark(bench: Bench<'_>) -> Option<Draft> {
     (!wanted.is_empty()).then(|| Draft::new("mark", vec![words], &cautions))
 }
 
-fn is_of_heading(kind: &MarkKind) -> bool {
+fn is_of_heading(kind: &Marked) -> bool {
     match kind {
-        MarkKind::HeadingLine => true,
-        MarkKind::HeadingWork(work) => *work != HeadingWork::FastenerMate,
+        Marked::HeadingLine => true,
+        Marked::HeadingWork(work) => *work != HeadingWork::FastenerMate,
         _ => false,
     }
 }
 
-fn is_of_pleat(kind: &MarkKind) -> bool {
+fn is_of_pleat(what: &Marked) -> bool {
     matches!(
-        kind,
-        MarkKind::Fold { .. }
-            | MarkKind::Pair { .. }
-            | MarkKind::Finger { .. }
-            | MarkKind::GatherEnd { .. }
+        what.kind(),
+        MarkKind::Fold | MarkKind::Pair | MarkKind::Finger | MarkKind::GatherEnd
     )
 }
 
-fn is_of_fastener(kind: &MarkKind) -> bool {
+fn is_of_fastener(kind: &Marked) -> bool {
     matches!(
         kind,
-        MarkKind::FastenerLine { .. } | MarkKind::HeadingWork(HeadingWork::FastenerMate)
+        Marked::FastenerLine { .. } | Marked::HeadingWork(HeadingWork::FastenerMate)
     )
 }
 
@@ -199,8 +196,10 @@ fn out_by(bench: Bench<'_>) -> String {
 
 fn kind_and_depth(bench: Bench<'_>, pleat: &Pleat) -> String {
     match pleat.held {
-        Held::Drawn => pleat.kind.to_owned(),
-        _ => format!("{} {} deep", pleat.kind, bench.mark(pleat.depth)),
+        Held::Drawn => pleat.kind.word().to_owned(),
+        Held::Pressed | Held::Stitched => {
+            format!("{} {} deep", pleat.kind, bench.mark(pleat.depth))
+        }
     }
 }
 

@@ -1,6 +1,6 @@
 //! Hanging a panel, and checking how it hangs.
 
-use pelmet_model::{CautionKind, EdgeKind, Heading, NeedKind, Support};
+use pelmet_model::{CautionKind, EdgeKind, Heading, NotionKind, Support};
 
 use super::{Bench, Draft, listed, together};
 use crate::assemble::heading::hang_range;
@@ -88,7 +88,7 @@ fn laid(bench: Bench<'_>) -> String {
 
 fn has_rings(bench: Bench<'_>) -> bool {
     let needs = &bench.hung.made.needs;
-    needs.iter().any(|need| need.kind == NeedKind::Rings)
+    needs.iter().any(|need| need.kind == NotionKind::Rings)
 }
 
 /// Where along the row, for a row of several.

@@ -1,7 +1,7 @@
 //! Making the heading of a panel.
 
 use pelmet_measure::Length;
-use pelmet_model::{CautionKind, FastenerOrder, Heading, HeadingWork, MarkKind};
+use pelmet_model::{CautionKind, FastenerOrder, Heading, HeadingWork, Marked};
 
 use super::{Bench, Draft, together};
 
@@ -24,14 +24,14 @@ pub(super) fn heading(bench: Bench<'_>) -> Option<Draft> {
 }
 
 /// How far below the made-up top edge a line of the heading lies.
-fn line(bench: Bench<'_>, is_it: impl Fn(&MarkKind) -> bool) -> Option<Length> {
+fn line(bench: Bench<'_>, is_it: impl Fn(&Marked) -> bool) -> Option<Length> {
     let marks = &bench.hung.made.marks;
-    marks.iter().find(|mark| is_it(&mark.kind))?.down
+    marks.iter().find(|mark| is_it(&mark.what))?.down
 }
 
 fn over_rod(bench: Bench<'_>, fastener: &FastenerOrder) -> Vec<String> {
     let mate = HeadingWork::FastenerMate;
-    let mate = line(bench, |kind| *kind == MarkKind::HeadingWork(mate));
+    let mate = line(bench, |kind| *kind == Marked::HeadingWork(mate));
     let mate = mate.map(|down| {
         format!(
             "Fix its mate to the back too, the upper edge {} below the top edge.",
@@ -82,8 +82,8 @@ fn strip(bench: Bench<'_>, fastener: &FastenerOrder) -> String {
 
 /// Measures of the stitching are from the fold, where the maker lays the tape measure.
 fn pocket(bench: Bench<'_>, above: Length) -> Option<Vec<String>> {
-    let at = |work| line(bench, |kind| *kind == MarkKind::HeadingWork(work));
-    let fold = line(bench, |kind| *kind == MarkKind::HeadingLine)?;
+    let at = |work| line(bench, |kind| *kind == Marked::HeadingWork(work));
+    let fold = line(bench, |kind| *kind == Marked::HeadingLine)?;
     let lower = at(HeadingWork::LowerStitching)? - fold;
     let turn = at(HeadingWork::TurnUnder).filter(|turn| turn.is_positive());
     let words = [

@@ -128,7 +128,7 @@ fn up_to_marks(mut steps: Vec<Draft>) -> (Vec<Draft>, Vec<Draft>) {
 const NEED_MARKS: [&str; 4] = ["pleat", "gather", "measure", "heading"];
 
 fn names(cautions: &[CautionKind]) -> Vec<String> {
-    let names = cautions.iter().map(|caution| caution.name().to_owned());
+    let names = cautions.iter().map(|caution| caution.word().to_owned());
     names.collect()
 }
 

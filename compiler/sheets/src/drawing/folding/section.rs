@@ -1,6 +1,7 @@
 //! The folded panel seen on its edge, as it lies on a table, its face up.
 
-use pelmet_packet::{MarkKind, Panel, Pleat, PleatKind, Run};
+use pelmet_model::PleatMake;
+use pelmet_packet::{MarkKind, Panel, Pleat, Run};
 
 use super::lying::{Lying, Part};
 use super::row::Row;
@@ -171,12 +172,12 @@ fn standing(pleat: Option<&Pleat>, panel: &Panel, (from, to): (f64, f64), base: 
 /// tube.
 fn waves(pleat: Option<&Pleat>, panel: &Panel, width: f64) -> u32 {
     let Some(pleat) = pleat else { return 1 };
-    match pleat.kind {
-        PleatKind::Gathers | PleatKind::Pencil => {
+    match pleat.kind.make() {
+        PleatMake::Drawn => {
             let waves = (1..).take_while(|count| f64::from(*count) * WAVE < width);
             waves.last().unwrap_or(1)
         }
-        PleatKind::Pinch => {
+        PleatMake::Stitched { fingered: true } => {
             let run = pleat.flat.from.mm..=pleat.flat.to.mm;
             let fingers = panel
                 .marks
@@ -186,6 +187,6 @@ fn waves(pleat: Option<&Pleat>, panel: &Panel, width: f64) -> u32 {
             let count = places.filter(|place| run.contains(&place.mm)).count();
             u32::try_from(count).unwrap_or(1).max(1)
         }
-        _ => 1,
+        PleatMake::Folded(_) | PleatMake::Stitched { fingered: false } => 1,
     }
 }

@@ -1,6 +1,6 @@
 //! One stretch of a bolt on the paper.
 
-use pelmet_packet::{Cloth, Flaw, Measure, PlacedPiece, RepeatMatch};
+use pelmet_packet::{Cloth, Flaw, Match, Measure, PlacedPiece};
 
 use super::LEFT;
 use super::piece::{DrawnPiece, draw_middle, draw_piece, tell_piece};
@@ -161,8 +161,8 @@ impl Sheet<'_> {
         let first = millimetres(&self.cloth.print_line).unwrap_or(0.0);
         let (along, across) = (millimetres(&repeat.along), millimetres(&repeat.across));
         let half = match repeat.matching {
-            RepeatMatch::Straight => 0.0,
-            RepeatMatch::HalfDrop => along.unwrap_or(0.0) / 2.0,
+            Match::Straight => 0.0,
+            Match::HalfDrop => along.unwrap_or(0.0) / 2.0,
         };
         let usable = self.cloth.usable_width.mm;
         for column in columns(across, millimetres(&self.cloth.print_line_across), usable) {
