@@ -41,8 +41,8 @@ pub(crate) enum Followed<'t> {
 
 impl<'t> Reader<'t> {
     /// Adds a report.
-    pub fn report(&mut self, diagnostic: Diagnostic) {
-        self.diagnostics.push(diagnostic);
+    pub fn report(&mut self, diagnostic: impl Into<Diagnostic>) {
+        self.diagnostics.push(diagnostic.into());
     }
 
     /// The value a single name stands for, or the value itself.

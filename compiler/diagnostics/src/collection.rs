@@ -13,8 +13,8 @@ impl Diagnostics {
     }
 
     /// Adds one.
-    pub fn push(&mut self, diagnostic: Diagnostic) {
-        self.0.push(diagnostic);
+    pub fn push(&mut self, diagnostic: impl Into<Diagnostic>) {
+        self.0.push(diagnostic.into());
     }
 
     /// Whether anything collected makes the design impossible.

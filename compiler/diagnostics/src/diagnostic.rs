@@ -1,5 +1,7 @@
 //! One mistake, warning or note, and where it is.
 
+use std::fmt;
+
 use crate::{Code, Fix, Span};
 
 /// How bad a diagnostic is; the worst comes first.
@@ -41,6 +43,30 @@ pub struct Label {
     pub span: Span,
     /// What is wrong here, or what is stated here.
     pub text: String,
+}
+
+/// A text and the place in a design that it stands for, as a diagnostic speaks of both: a length
+/// with where it was written, a kind with the value that is of it. It is printed as its text.
+#[derive(Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
+pub struct PlacedText {
+    /// The place, to be labelled.
+    pub span: Span,
+    /// What stands there, or comes of it, in words.
+    pub text: String,
+}
+
+impl PlacedText {
+    /// A text for what stands at `span`.
+    pub fn new(span: Span, text: impl Into<String>) -> PlacedText {
+        let text = text.into();
+        PlacedText { span, text }
+    }
+}
+
+impl fmt::Display for PlacedText {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        out.write_str(&self.text)
+    }
 }
 
 impl Severity {

@@ -18,7 +18,7 @@ mod words;
 
 pub use code::{Code, Example};
 pub use collection::Diagnostics;
-pub use diagnostic::{Diagnostic, Label, Severity};
+pub use diagnostic::{Diagnostic, Label, PlacedText, Severity};
 pub use explain::explain;
 pub use fix::{Edit, Fix, apply_fixes};
 pub use sources::{Place, Sources};

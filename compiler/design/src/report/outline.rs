@@ -1,75 +1,92 @@
 //! Findings in the outline.
 
-use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_diagnostics::{Diagnostic, PlacedText, codes};
 use pelmet_measure::Length;
 use pelmet_model::{ArcFault, OutlineMatter, OutlineStep};
 
 use super::place::PanelPlace;
 
 pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnostic {
-    let name = &panel.name();
-    let outline = panel.span("outline");
-    let step_of = |step| (panel.outline_step(step), outline);
     match *matter {
-        OutlineMatter::NoStart { step } => {
-            let place = step.map_or(outline, |step| panel.outline_step(step));
-            let twice = step.is_some_and(|step| is_from(panel, step));
-            codes::outline_not_started(name, (place, outline), twice)
-        }
-        OutlineMatter::NotClosed { step, across, down } => {
-            let end = (&*panel.text(across), &*panel.text(down));
-            codes::outline_not_closed(name, step_of(step), end)
-        }
+        OutlineMatter::NoStart { step } => no_start(panel, step),
+        OutlineMatter::NotClosed { step, across, down } => not_closed(panel, step, across, down),
         OutlineMatter::HeadingShort {
             step,
             amount,
             width,
-        } => {
-            let begins = is_from(panel, step);
-            let lengths = [amount, width, width - amount].map(|length| panel.text(length));
-            let [amount, width, reaches] = lengths.each_ref();
-            codes::heading_not_whole(name, step_of(step), (amount, width, reaches), begins)
-        }
+        } => heading_short(panel, step, amount, width),
         OutlineMatter::OutsideSize {
             step,
             amount,
             side,
             limit,
-        } => outside_size(panel, step, (amount, side), limit),
+        } => outside_size(panel, step, amount, side, limit),
         OutlineMatter::ShortOfDrop { amount } => short_of_drop(panel, amount),
-        OutlineMatter::CrossesItself { first, second } => {
-            let steps = (
-                panel.outline_step(first),
-                panel.outline_step(second),
-                outline,
-            );
-            codes::outline_crosses_itself(name, steps)
+        OutlineMatter::CrossesItself { first, second } => crosses_itself(panel, first, second),
+        OutlineMatter::TooManyCorners { limit } => {
+            codes::too_many_corners(&panel.name(), panel.span("outline"), limit)
         }
-        OutlineMatter::TooManyCorners { limit } => codes::too_many_corners(name, outline, limit),
-        OutlineMatter::NoArc { step, fault } => no_arc(panel, step_of(step), fault),
+        OutlineMatter::NoArc { step, fault } => no_arc(panel, step, fault),
         OutlineMatter::CurveTooTight {
             step,
             radius,
             needed,
-        } => {
-            let places = (panel.outline_step(step), outline, panel.span("make"));
-            codes::curve_too_tight(name, places, (&panel.mark(radius), &panel.text(needed)))
-        }
-        OutlineMatter::NoLength { step } => codes::edge_without_length(name, step_of(step)),
+        } => curve_too_tight(panel, step, radius, needed),
+        OutlineMatter::NoLength { step } => no_length(panel, step),
         OutlineMatter::TooNarrow {
             step,
             width,
             needed,
-        } => {
-            let lengths = [width, needed, needed - width].map(|length| panel.text(length));
-            let [width, needed, missing] = lengths.each_ref();
-            let places = (panel.outline_step(step), outline, panel.span("make"));
-            codes::too_narrow_for_allowance(name, places, (width, needed, missing))
-        }
+        } => too_narrow(panel, step, width, needed),
     }
 }
 
-fn no_arc(panel: PanelPlace<'_>, places: (Span, Span), fault: ArcFault) -> Diagnostic {
+fn no_start(panel: PanelPlace<'_>, step: Option<usize>) -> Diagnostic {
+    let outline = panel.span("outline");
+    codes::OutlineNotStarted {
+        panel: panel.name(),
+        step: step.map_or(outline, |step| panel.outline_step(step)),
+        outline,
+        twice: step.is_some_and(|step| is_from(panel, step)),
+    }
+    .into()
+}
+
+fn not_closed(panel: PanelPlace<'_>, step: usize, across: Length, down: Length) -> Diagnostic {
+    codes::OutlineNotClosed {
+        panel: panel.name(),
+        step: panel.outline_step(step),
+        outline: panel.span("outline"),
+        across: panel.text(across),
+        down: panel.text(down),
+    }
+    .into()
+}
+
+fn heading_short(panel: PanelPlace<'_>, step: usize, amount: Length, width: Length) -> Diagnostic {
+    codes::HeadingNotWhole {
+        panel: panel.name(),
+        step: panel.outline_step(step),
+        outline: panel.span("outline"),
+        amount: panel.text(amount),
+        width: panel.text(width),
+        reaches: panel.text(width - amount),
+        begins: is_from(panel, step),
+    }
+    .into()
+}
+
+fn crosses_itself(panel: PanelPlace<'_>, first: usize, second: usize) -> Diagnostic {
+    codes::OutlineCrossesItself {
+        panel: panel.name(),
+        first: panel.outline_step(first),
+        second: panel.outline_step(second),
+        outline: panel.span("outline"),
+    }
+    .into()
+}
+
+fn no_arc(panel: PanelPlace<'_>, step: usize, fault: ArcFault) -> Diagnostic {
     let (why, help, sum) = match fault {
         ArcFault::RadiusTooSmall { radius, least } => {
             let chord = panel.mark(least * 2);
@@ -93,7 +110,54 @@ fn no_arc(panel: PanelPlace<'_>, places: (Span, Span), fault: ArcFault) -> Diagn
             None,
         ),
     };
-    codes::arc_impossible(&panel.name(), places, (&why, &help), sum)
+    codes::ArcImpossible {
+        panel: panel.name(),
+        step: panel.outline_step(step),
+        outline: panel.span("outline"),
+        why,
+        help,
+        sum,
+    }
+    .into()
+}
+
+fn curve_too_tight(
+    panel: PanelPlace<'_>,
+    step: usize,
+    radius: Length,
+    needed: Length,
+) -> Diagnostic {
+    codes::CurveTooTight {
+        panel: panel.name(),
+        step: panel.outline_step(step),
+        outline: panel.span("outline"),
+        make: panel.span("make"),
+        radius: panel.mark(radius),
+        needed: panel.text(needed),
+    }
+    .into()
+}
+
+fn no_length(panel: PanelPlace<'_>, step: usize) -> Diagnostic {
+    codes::EdgeWithoutLength {
+        panel: panel.name(),
+        step: panel.outline_step(step),
+        outline: panel.span("outline"),
+    }
+    .into()
+}
+
+fn too_narrow(panel: PanelPlace<'_>, step: usize, width: Length, needed: Length) -> Diagnostic {
+    codes::TooNarrowForAllowance {
+        panel: panel.name(),
+        step: panel.outline_step(step),
+        outline: panel.span("outline"),
+        make: panel.span("make"),
+        width: panel.text(width),
+        needed: panel.text(needed),
+        missing: panel.text(needed - width),
+    }
+    .into()
 }
 
 fn is_from(panel: PanelPlace<'_>, step: usize) -> bool {
@@ -105,7 +169,8 @@ fn is_from(panel: PanelPlace<'_>, step: usize) -> bool {
 fn outside_size(
     panel: PanelPlace<'_>,
     step: usize,
-    (amount, side): (Length, &str),
+    amount: Length,
+    side: &'static str,
     limit: Length,
 ) -> Diagnostic {
     let size = match side {
@@ -118,21 +183,26 @@ fn outside_size(
     } else {
         -amount
     };
-    codes::outline_outside_size(
-        &panel.name(),
-        (panel.outline_step(step), panel.span("outline")),
-        (&panel.text(amount), side),
-        (&panel.text(reaches), &panel.text(limit)),
+    codes::OutlineOutsideSize {
+        panel: panel.name(),
+        step: panel.outline_step(step),
+        outline: panel.span("outline"),
+        amount: panel.text(amount),
+        side,
+        reaches: panel.text(reaches),
+        limit: panel.text(limit),
         size,
-    )
+    }
+    .into()
 }
 
 fn short_of_drop(panel: PanelPlace<'_>, amount: Length) -> Diagnostic {
     let drop = panel.order.map_or(Length::ZERO, |order| order.drop);
-    codes::outline_short_of_drop(
-        &panel.name(),
-        panel.span("outline"),
-        (panel.span("drop"), &panel.text(drop)),
-        (&panel.text(drop - amount), &panel.text(amount)),
-    )
+    codes::OutlineShortOfDrop {
+        panel: panel.name(),
+        lowest: PlacedText::new(panel.span("outline"), panel.text(drop - amount)),
+        drop: panel.placed("drop", drop),
+        amount: panel.text(amount),
+    }
+    .into()
 }

@@ -1,6 +1,6 @@
 //! The windows and panels of a design as a report speaks of them: by name, at their text.
 
-use pelmet_diagnostics::{FileId, Span};
+use pelmet_diagnostics::{FileId, PlacedText, Span};
 use pelmet_measure::{Length, System};
 use pelmet_model::{FinishedOrder, Layer, PanelOrder, Said, Support, WidthOrder, WindowOrder};
 
@@ -141,6 +141,11 @@ impl<'d> PanelPlace<'d> {
     /// Where a property was written, or else the panel's name.
     pub(super) fn span(self, key: &str) -> Span {
         self.way.map_or(self.place(), |way| way.property(key))
+    }
+
+    /// A length with where the property was written that it belongs to, or else the panel's name.
+    pub(super) fn placed(self, key: &str, length: Length) -> PlacedText {
+        PlacedText::new(self.span(key), self.text(length))
     }
 
     /// Where the cloth of a layer was named.

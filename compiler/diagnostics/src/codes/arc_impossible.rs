@@ -38,19 +38,38 @@ outline bowed whole {
     },
 };
 
-/// Why there is no such arc, in words ("a radius of 19 in"), and what to do about it; the `sum`
-/// that shows it, where there is one.
-pub fn arc_impossible(
-    panel: &str,
-    (step, outline): (Span, Span),
-    (why, help): (&str, &str),
-    sum: Option<String>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "there is no such arc for the outline of {panel}: {why}"
-        ))
-        .label(step, why)
-        .label(outline, "the outline of this panel");
-    sum.into_iter().fold(report, Diagnostic::sum).help(help)
+/// There is no arc of the kind that a step of an outline asks for.
+pub struct ArcImpossible {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that asks for it.
+    pub step: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+    /// What stands in its way: "a radius of 19 in does not reach from end to end".
+    pub why: String,
+    /// What to do about it.
+    pub help: String,
+    /// The line of the sum that shows it, where there is one.
+    pub sum: Option<String>,
+}
+
+impl From<ArcImpossible> for Diagnostic {
+    fn from(told: ArcImpossible) -> Diagnostic {
+        let ArcImpossible {
+            panel,
+            step,
+            outline,
+            why,
+            help,
+            sum,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "there is no such arc for the outline of {panel}: {why}"
+            ))
+            .label(step, why)
+            .label(outline, "the outline of this panel");
+        sum.into_iter().fold(report, Diagnostic::sum).help(help)
+    }
 }

@@ -42,23 +42,43 @@ outline bitten whole {
     },
 };
 
-/// The curve that the `step` draws for `panel` has a radius of no more than `radius`, and the
-/// allowance of its `make` needs more than `needed`.
-pub fn curve_too_tight(
-    panel: &str,
-    (step, outline, make): (Span, Span, Span),
-    (radius, needed): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "in the outline of {panel}, a curve is too tight for the seam allowance"
-    ))
-    .label(step, format!("a radius of {radius} where it is tightest"))
-    .label(make, format!("needs more than {needed} there"))
-    .label(outline, "the outline of this panel")
-    .sum(format!(
-        "{radius} of radius - {needed} of allowance: no curve is left to cut along"
-    ))
-    .help(format!(
-        "give it a radius of more than {needed}, or the making method a narrower seam"
-    ))
+/// A curve of an outline bends more tightly than the seam allowance can follow.
+pub struct CurveTooTight {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that draws the curve.
+    pub step: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+    /// Where the panel names its making method.
+    pub make: Span,
+    /// The radius where the curve is tightest, or a little more.
+    pub radius: String,
+    /// The radius that the allowance needs more than.
+    pub needed: String,
+}
+
+impl From<CurveTooTight> for Diagnostic {
+    fn from(told: CurveTooTight) -> Diagnostic {
+        let CurveTooTight {
+            panel,
+            step,
+            outline,
+            make,
+            radius,
+            needed,
+        } = told;
+        CODE.report(format!(
+            "in the outline of {panel}, a curve is too tight for the seam allowance"
+        ))
+        .label(step, format!("a radius of {radius} where it is tightest"))
+        .label(make, format!("needs more than {needed} there"))
+        .label(outline, "the outline of this panel")
+        .sum(format!(
+            "{radius} of radius - {needed} of allowance: no curve is left to cut along"
+        ))
+        .help(format!(
+            "give it a radius of more than {needed}, or the making method a narrower seam"
+        ))
+    }
 }

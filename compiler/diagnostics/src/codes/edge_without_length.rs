@@ -38,10 +38,26 @@ outline plain-shape whole {
     },
 };
 
-/// The edge that the `step` draws for `panel` has no length.
-pub fn edge_without_length(panel: &str, (step, outline): (Span, Span)) -> Diagnostic {
-    CODE.report(format!("an edge in the outline of {panel} has no length"))
-        .label(step, "ends where it begins")
-        .label(outline, "the outline of this panel")
-        .help("take this step out, or give it a length")
+/// An edge of an outline ends where it begins.
+pub struct EdgeWithoutLength {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that draws it.
+    pub step: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+}
+
+impl From<EdgeWithoutLength> for Diagnostic {
+    fn from(told: EdgeWithoutLength) -> Diagnostic {
+        let EdgeWithoutLength {
+            panel,
+            step,
+            outline,
+        } = told;
+        CODE.report(format!("an edge in the outline of {panel} has no length"))
+            .label(step, "ends where it begins")
+            .label(outline, "the outline of this panel")
+            .help("take this step out, or give it a length")
+    }
 }

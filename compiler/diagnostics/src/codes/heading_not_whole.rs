@@ -39,26 +39,48 @@ outline keystone whole {
     },
 };
 
-/// The outline of `panel` meets the heading line `amount` short of the edge, with the `step`, which is
-/// its first if it `begins` so: of a heading of this `width` it `reaches` along so much.
-pub fn heading_not_whole(
-    panel: &str,
-    (step, outline): (Span, Span),
-    (amount, width, reaches): (&str, &str, &str),
-    begins: bool,
-) -> Diagnostic {
-    let help = if begins {
-        "begin at the left edge, such as `from (0, drop)`"
-    } else {
-        "go out to the side edge before this step, or end with `to (width, 0)`"
-    };
-    CODE.report(format!(
-        "the outline of {panel} meets the heading line {amount} short of the edge"
-    ))
-    .label(step, format!("{amount} of the heading is missing"))
-    .label(outline, "the outline of this panel")
-    .sum(format!(
-        "{width} of heading - {reaches} of outline = {amount} missing"
-    ))
-    .help(help)
+/// An outline meets the heading line in from the edge, so that part of the heading is missing.
+pub struct HeadingNotWhole {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that meets the heading line.
+    pub step: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+    /// How far from the edge it meets the line.
+    pub amount: String,
+    /// How wide the heading is.
+    pub width: String,
+    /// How much of that width the outline reaches along.
+    pub reaches: String,
+    /// Whether the step is the first one, so that the outline begins there.
+    pub begins: bool,
+}
+
+impl From<HeadingNotWhole> for Diagnostic {
+    fn from(told: HeadingNotWhole) -> Diagnostic {
+        let HeadingNotWhole {
+            panel,
+            step,
+            outline,
+            amount,
+            width,
+            reaches,
+            begins,
+        } = told;
+        let help = if begins {
+            "begin at the left edge, such as `from (0, drop)`"
+        } else {
+            "go out to the side edge before this step, or end with `to (width, 0)`"
+        };
+        CODE.report(format!(
+            "the outline of {panel} meets the heading line {amount} short of the edge"
+        ))
+        .label(step, format!("{amount} of the heading is missing"))
+        .label(outline, "the outline of this panel")
+        .sum(format!(
+            "{width} of heading - {reaches} of outline = {amount} missing"
+        ))
+        .help(help)
+    }
 }

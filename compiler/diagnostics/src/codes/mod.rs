@@ -1,8 +1,18 @@
-//! Every code, one file each, holding its constant and the function that reports it.
+//! Every code, one file each, holding its constant and what makes a [`Diagnostic`](crate::Diagnostic)
+//! of it.
 //!
-//! The file and the function are named like the code, with underscores for its hyphens:
-//! `codes::name_unknown(…)` reports `codes::name_unknown::CODE`. To add a code, write its file, then
-//! name it twice here: as a module and in the list below.
+//! The file is named like the code, with underscores for its hyphens, and `codes::name_twice::CODE` is
+//! its constant. What makes a diagnostic of it has the same name and is one of two things:
+//!
+//! - **a struct**, as a rule, with a named field for each thing that its text speaks of. It turns into
+//!   its diagnostic by [`From`], and whatever tells diagnostics takes it as it is:
+//!   `reader.report(codes::NameTwice { second, first, name })`. A text that stands for a place in a
+//!   design is one field with it, a [`PlacedText`](crate::PlacedText).
+//! - **a function**, where there are few things to speak of and no two of one type, so that none can
+//!   be taken for another: `codes::not_understood(span)`.
+//!
+//! To add a code, write its file, then name it twice here: as a module and, with its struct or
+//! function, in the list below.
 
 use crate::Code;
 
@@ -184,194 +194,194 @@ pub mod widths_contradict;
 pub mod widths_disagree;
 pub mod word_not_expected;
 
-/// Makes the list of all codes, and lets each be reported without naming its module.
+/// Makes the list of all codes, and lets what makes a diagnostic of each be named without its module.
 macro_rules! codes {
-    ($($name:ident)*) => {
-        $(pub use $name::$name;)*
+    ($($module:ident::$diagnostic:ident)*) => {
+        $(pub use $module::$diagnostic;)*
 
         /// Every code, sorted by slug.
-        pub const ALL: &[&Code] = &[$(&$name::CODE),*];
+        pub const ALL: &[&Code] = &[$(&$module::CODE),*];
     };
 }
 
 codes! {
-    accept_unclear
-    arc_impossible
-    argument_missing
-    argument_twice
-    argument_unknown
-    back_upside_down
-    band_and_method_differ
-    band_cannot_follow
-    band_too_deep
-    block_missing
-    bolt_without_end
-    brace_unmatched
-    bracket_apart
-    bracket_not_closed
-    bracket_not_opened
-    brackets_differ
-    cannot_be_accepted
-    caution_unknown
-    character_not_known
-    cloth_not_cut
-    cloth_too_narrow
-    code_unknown
-    colon_missing
-    comma_missing
-    count_not_whole
-    curly_quotes
-    curve_too_tight
-    decimal_comma
-    drop_too_short
-    edge_inside_fold
-    edge_without_length
-    equals_for_colon
-    expectation_not_known
-    expectation_not_met
-    fastener_wider_than_tail
-    figure_absent
-    figure_out_of_place
-    figure_unknown
-    file_already_there
-    file_is_folder
-    file_not_found
-    file_not_readable
-    file_not_text
-    file_not_writable
-    file_outside_project
-    file_too_large
-    fill_out_of_range
-    fill_outside_row
-    flaw_empty
-    flaws_overlap
-    fold_crosses_centre
-    fold_not_level
-    fold_on_fold
-    fold_overruns_edge
-    format_would_change
-    fraction_over_zero
-    fullness_percent_unclear
-    fullness_under_one
-    half_drop_without_repeat
-    halves_differ
-    heading_needs_other
-    heading_not_whole
-    ideal_outside_range
-    interlining_and_method_differ
-    item_unknown
-    join_not_covered
-    join_thinly_covered
-    kind_mismatch
-    kind_wanted
-    layout_not_sound
-    length_negative
-    length_not_positive
-    length_too_large
-    library_file_unknown
-    library_name_taken
-    like_in_a_circle
-    lining_and_method_differ
-    lining_shrinks_more
-    list_quote_open
-    list_row_uneven
-    list_too_long
-    list_without_names
-    longer_than_bolt
-    longer_than_height
-    making_contradicts_itself
-    minus_unclear
-    mitre_not_square
-    mitre_without_hem
-    motif_below_drop
-    motif_hidden
-    name_in_a_circle
-    name_missing
-    name_needs_property
-    name_reserved
-    name_twice
-    name_unknown
-    name_unused
-    name_wrong_kind
-    names_too_deep
-    nested_too_deep
-    no_join_to_cover
-    no_print_across
-    not_understood
-    nothing_follows_print
-    nothing_left
-    nothing_to_accept
-    nothing_to_make
-    number_too_large
-    opening_too_wide
-    outline_crosses_itself
-    outline_empty
-    outline_not_closed
-    outline_not_started
-    outline_outside_size
-    outline_short_of_drop
-    overlap_too_wide
-    packet_not_read
-    panel_not_hung
-    panel_without_width
-    part_out_of_range
-    place_beyond_cloth
-    pleats_do_not_fit
-    pleats_empty
-    pleats_run_together
-    pleats_take_too_much
-    pocket_too_small
-    print_leaves_no_room
-    print_out_of_reach
-    print_without_repeat
-    property_empty
-    property_missing
-    property_twice
-    property_unknown
-    range_backwards
-    repeat_longer_than_bolt
-    return_and_projection_differ
-    rod_and_board
-    rod_sags
-    row_crowded
-    row_empty
-    row_uncovered
-    seam_shows
-    selvages_too_wide
-    sign_not_printed
-    size_too_large
-    stack_too_thick
-    strip_shows
-    sum_too_long
-    tail_shows
-    text_not_closed
-    thickness_missing
-    too_many_arguments
-    too_many_corners
-    too_many_flaws
-    too_many_mistakes
-    too_many_pieces
-    too_many_pleats
-    too_many_sentences
-    too_many_widths
-    too_many_words
-    too_narrow_for_allowance
-    turn_deeper_than_hem
-    turn_of_cloth_not_counted
-    unit_missing
-    unit_unknown
-    use_in_a_circle
-    use_too_deep
-    use_unclear
-    value_unfinished
-    version_not_sound
-    wall_too_thick
-    warning_unknown
-    width_missing
-    width_not_in_proportion
-    widths_contradict
-    widths_disagree
-    word_not_expected
+    accept_unclear::accept_unclear
+    arc_impossible::ArcImpossible
+    argument_missing::argument_missing
+    argument_twice::argument_twice
+    argument_unknown::argument_unknown
+    back_upside_down::back_upside_down
+    band_and_method_differ::band_and_method_differ
+    band_cannot_follow::band_cannot_follow
+    band_too_deep::band_too_deep
+    block_missing::block_missing
+    bolt_without_end::bolt_without_end
+    brace_unmatched::brace_unmatched
+    bracket_apart::bracket_apart
+    bracket_not_closed::bracket_not_closed
+    bracket_not_opened::bracket_not_opened
+    brackets_differ::brackets_differ
+    cannot_be_accepted::cannot_be_accepted
+    caution_unknown::caution_unknown
+    character_not_known::character_not_known
+    cloth_not_cut::cloth_not_cut
+    cloth_too_narrow::cloth_too_narrow
+    code_unknown::code_unknown
+    colon_missing::colon_missing
+    comma_missing::comma_missing
+    count_not_whole::count_not_whole
+    curly_quotes::curly_quotes
+    curve_too_tight::CurveTooTight
+    decimal_comma::decimal_comma
+    drop_too_short::drop_too_short
+    edge_inside_fold::edge_inside_fold
+    edge_without_length::EdgeWithoutLength
+    equals_for_colon::equals_for_colon
+    expectation_not_known::expectation_not_known
+    expectation_not_met::expectation_not_met
+    fastener_wider_than_tail::fastener_wider_than_tail
+    figure_absent::figure_absent
+    figure_out_of_place::figure_out_of_place
+    figure_unknown::figure_unknown
+    file_already_there::file_already_there
+    file_is_folder::file_is_folder
+    file_not_found::file_not_found
+    file_not_readable::file_not_readable
+    file_not_text::file_not_text
+    file_not_writable::file_not_writable
+    file_outside_project::file_outside_project
+    file_too_large::file_too_large
+    fill_out_of_range::fill_out_of_range
+    fill_outside_row::fill_outside_row
+    flaw_empty::flaw_empty
+    flaws_overlap::flaws_overlap
+    fold_crosses_centre::fold_crosses_centre
+    fold_not_level::fold_not_level
+    fold_on_fold::fold_on_fold
+    fold_overruns_edge::fold_overruns_edge
+    format_would_change::format_would_change
+    fraction_over_zero::fraction_over_zero
+    fullness_percent_unclear::fullness_percent_unclear
+    fullness_under_one::fullness_under_one
+    half_drop_without_repeat::half_drop_without_repeat
+    halves_differ::halves_differ
+    heading_needs_other::heading_needs_other
+    heading_not_whole::HeadingNotWhole
+    ideal_outside_range::ideal_outside_range
+    interlining_and_method_differ::interlining_and_method_differ
+    item_unknown::item_unknown
+    join_not_covered::join_not_covered
+    join_thinly_covered::join_thinly_covered
+    kind_mismatch::kind_mismatch
+    kind_wanted::kind_wanted
+    layout_not_sound::layout_not_sound
+    length_negative::length_negative
+    length_not_positive::length_not_positive
+    length_too_large::length_too_large
+    library_file_unknown::library_file_unknown
+    library_name_taken::library_name_taken
+    like_in_a_circle::like_in_a_circle
+    lining_and_method_differ::lining_and_method_differ
+    lining_shrinks_more::lining_shrinks_more
+    list_quote_open::list_quote_open
+    list_row_uneven::list_row_uneven
+    list_too_long::list_too_long
+    list_without_names::list_without_names
+    longer_than_bolt::longer_than_bolt
+    longer_than_height::longer_than_height
+    making_contradicts_itself::making_contradicts_itself
+    minus_unclear::minus_unclear
+    mitre_not_square::mitre_not_square
+    mitre_without_hem::mitre_without_hem
+    motif_below_drop::motif_below_drop
+    motif_hidden::motif_hidden
+    name_in_a_circle::name_in_a_circle
+    name_missing::name_missing
+    name_needs_property::name_needs_property
+    name_reserved::name_reserved
+    name_twice::name_twice
+    name_unknown::name_unknown
+    name_unused::name_unused
+    name_wrong_kind::name_wrong_kind
+    names_too_deep::names_too_deep
+    nested_too_deep::nested_too_deep
+    no_join_to_cover::no_join_to_cover
+    no_print_across::no_print_across
+    not_understood::not_understood
+    nothing_follows_print::nothing_follows_print
+    nothing_left::nothing_left
+    nothing_to_accept::nothing_to_accept
+    nothing_to_make::nothing_to_make
+    number_too_large::number_too_large
+    opening_too_wide::opening_too_wide
+    outline_crosses_itself::OutlineCrossesItself
+    outline_empty::outline_empty
+    outline_not_closed::OutlineNotClosed
+    outline_not_started::OutlineNotStarted
+    outline_outside_size::OutlineOutsideSize
+    outline_short_of_drop::OutlineShortOfDrop
+    overlap_too_wide::overlap_too_wide
+    packet_not_read::packet_not_read
+    panel_not_hung::panel_not_hung
+    panel_without_width::panel_without_width
+    part_out_of_range::part_out_of_range
+    place_beyond_cloth::place_beyond_cloth
+    pleats_do_not_fit::pleats_do_not_fit
+    pleats_empty::pleats_empty
+    pleats_run_together::pleats_run_together
+    pleats_take_too_much::pleats_take_too_much
+    pocket_too_small::pocket_too_small
+    print_leaves_no_room::print_leaves_no_room
+    print_out_of_reach::print_out_of_reach
+    print_without_repeat::print_without_repeat
+    property_empty::property_empty
+    property_missing::property_missing
+    property_twice::property_twice
+    property_unknown::property_unknown
+    range_backwards::range_backwards
+    repeat_longer_than_bolt::repeat_longer_than_bolt
+    return_and_projection_differ::return_and_projection_differ
+    rod_and_board::rod_and_board
+    rod_sags::rod_sags
+    row_crowded::row_crowded
+    row_empty::row_empty
+    row_uncovered::row_uncovered
+    seam_shows::seam_shows
+    selvages_too_wide::selvages_too_wide
+    sign_not_printed::sign_not_printed
+    size_too_large::size_too_large
+    stack_too_thick::stack_too_thick
+    strip_shows::strip_shows
+    sum_too_long::sum_too_long
+    tail_shows::tail_shows
+    text_not_closed::text_not_closed
+    thickness_missing::thickness_missing
+    too_many_arguments::too_many_arguments
+    too_many_corners::too_many_corners
+    too_many_flaws::too_many_flaws
+    too_many_mistakes::too_many_mistakes
+    too_many_pieces::too_many_pieces
+    too_many_pleats::too_many_pleats
+    too_many_sentences::too_many_sentences
+    too_many_widths::too_many_widths
+    too_many_words::too_many_words
+    too_narrow_for_allowance::TooNarrowForAllowance
+    turn_deeper_than_hem::turn_deeper_than_hem
+    turn_of_cloth_not_counted::turn_of_cloth_not_counted
+    unit_missing::unit_missing
+    unit_unknown::unit_unknown
+    use_in_a_circle::use_in_a_circle
+    use_too_deep::use_too_deep
+    use_unclear::use_unclear
+    value_unfinished::value_unfinished
+    version_not_sound::version_not_sound
+    wall_too_thick::wall_too_thick
+    warning_unknown::warning_unknown
+    width_missing::width_missing
+    width_not_in_proportion::width_not_in_proportion
+    widths_contradict::widths_contradict
+    widths_disagree::widths_disagree
+    word_not_expected::word_not_expected
 }
 
 /// The code with this slug.

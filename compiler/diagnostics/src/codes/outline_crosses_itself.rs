@@ -40,14 +40,30 @@ outline shelf whole {
     },
 };
 
-/// The edges that the steps `first` and `second` draw for `panel` cross or touch.
-pub fn outline_crosses_itself(
-    panel: &str,
-    (first, second, outline): (Span, Span, Span),
-) -> Diagnostic {
-    CODE.report(format!("the outline of {panel} crosses itself"))
-        .label(second, "this edge crosses or touches another")
-        .label(first, "the edge it meets")
-        .label(outline, "the outline of this panel")
-        .help("move one of the two edges, or exchange two points that stand in the wrong order")
+/// Two edges of an outline cross or touch.
+pub struct OutlineCrossesItself {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that draws the earlier of the two.
+    pub first: Span,
+    /// The step that draws the later one, which is told first.
+    pub second: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+}
+
+impl From<OutlineCrossesItself> for Diagnostic {
+    fn from(told: OutlineCrossesItself) -> Diagnostic {
+        let OutlineCrossesItself {
+            panel,
+            first,
+            second,
+            outline,
+        } = told;
+        CODE.report(format!("the outline of {panel} crosses itself"))
+            .label(second, "this edge crosses or touches another")
+            .label(first, "the edge it meets")
+            .label(outline, "the outline of this panel")
+            .help("move one of the two edges, or exchange two points that stand in the wrong order")
+    }
 }

@@ -37,17 +37,34 @@ outline plain-shape whole {
     },
 };
 
-/// The outline of `panel` ends with the `step`, `across` from where its x begins and `down` from the
-/// heading line.
-pub fn outline_not_closed(
-    panel: &str,
-    (step, outline): (Span, Span),
-    (across, down): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "the outline of {panel} ends {down} below the heading line"
-    ))
-    .label(step, format!("ends here, at ({across}, {down})"))
-    .label(outline, "the outline of this panel")
-    .help("end it with `up to heading`, or with `to (width, 0)`")
+/// An outline ends below the heading line.
+pub struct OutlineNotClosed {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Its last step.
+    pub step: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+    /// How far it ends from where its x begins.
+    pub across: String,
+    /// How far below the heading line it ends.
+    pub down: String,
+}
+
+impl From<OutlineNotClosed> for Diagnostic {
+    fn from(told: OutlineNotClosed) -> Diagnostic {
+        let OutlineNotClosed {
+            panel,
+            step,
+            outline,
+            across,
+            down,
+        } = told;
+        CODE.report(format!(
+            "the outline of {panel} ends {down} below the heading line"
+        ))
+        .label(step, format!("ends here, at ({across}, {down})"))
+        .label(outline, "the outline of this panel")
+        .help("end it with `up to heading`, or with `to (width, 0)`")
+    }
 }

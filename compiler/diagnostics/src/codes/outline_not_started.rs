@@ -38,23 +38,42 @@ outline plain-shape whole {
     },
 };
 
-/// The outline of `panel` does not begin with `from`, or begins again (`twice`) at the `step`.
-pub fn outline_not_started(panel: &str, (step, outline): (Span, Span), twice: bool) -> Diagnostic {
-    let (title, label, help) = if twice {
-        (
-            "begins twice",
-            "begins again here",
-            "write `to` for this `from`",
-        )
-    } else {
-        (
-            "does not begin with `from`",
-            "there is nothing to go on from",
-            "begin with a line such as `from (0, drop)`",
-        )
-    };
-    CODE.report(format!("the outline of {panel} {title}"))
-        .label(step, label)
-        .label(outline, "the outline of this panel")
-        .help(help)
+/// An outline does not begin with `from`, or begins a second time.
+pub struct OutlineNotStarted {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Its first step, or the one that begins again.
+    pub step: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+    /// Whether it begins a second time.
+    pub twice: bool,
+}
+
+impl From<OutlineNotStarted> for Diagnostic {
+    fn from(told: OutlineNotStarted) -> Diagnostic {
+        let OutlineNotStarted {
+            panel,
+            step,
+            outline,
+            twice,
+        } = told;
+        let (title, label, help) = if twice {
+            (
+                "begins twice",
+                "begins again here",
+                "write `to` for this `from`",
+            )
+        } else {
+            (
+                "does not begin with `from`",
+                "there is nothing to go on from",
+                "begin with a line such as `from (0, drop)`",
+            )
+        };
+        CODE.report(format!("the outline of {panel} {title}"))
+            .label(step, label)
+            .label(outline, "the outline of this panel")
+            .help(help)
+    }
 }

@@ -40,29 +40,53 @@ outline pointed whole {
     },
 };
 
-/// With the `step`, the outline of `panel` goes `amount` beyond the `side` ("past the edge"): it
-/// `reaches` so far where the `limit` is its panel's; `size` is where that was written, if it was.
-pub fn outline_outside_size(
-    panel: &str,
-    (step, outline): (Span, Span),
-    (amount, side): (&str, &str),
-    (reaches, limit): (&str, &str),
-    size: Option<Span>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!("the outline of {panel} goes {amount} {side}"))
-        .label(step, format!("{amount} {side}"));
-    let report = match size {
-        Some(size) => report
-            .label(size, format!("the outline has {limit} there"))
-            .sum(format!(
-                "{reaches} of outline - {limit} of panel = {amount} {side}"
+/// An outline leaves the size of its panel.
+pub struct OutlineOutsideSize {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that leaves it.
+    pub step: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+    /// How far it goes beyond.
+    pub amount: String,
+    /// Beyond what: "past the edge".
+    pub side: &'static str,
+    /// How far it reaches in that direction.
+    pub reaches: String,
+    /// How far it may.
+    pub limit: String,
+    /// Where the size that sets the limit was written, where one does.
+    pub size: Option<Span>,
+}
+
+impl From<OutlineOutsideSize> for Diagnostic {
+    fn from(told: OutlineOutsideSize) -> Diagnostic {
+        let OutlineOutsideSize {
+            panel,
+            step,
+            outline,
+            amount,
+            side,
+            reaches,
+            limit,
+            size,
+        } = told;
+        let report = CODE
+            .report(format!("the outline of {panel} goes {amount} {side}"))
+            .label(step, format!("{amount} {side}"));
+        let report = match size {
+            Some(size) => report
+                .label(size, format!("the outline has {limit} there"))
+                .sum(format!(
+                    "{reaches} of outline - {limit} of panel = {amount} {side}"
+                )),
+            None => report.sum(format!(
+                "the panel begins at {limit} there, and this point lies at {reaches}"
             )),
-        None => report.sum(format!(
-            "the panel begins at {limit} there, and this point lies at {reaches}"
-        )),
-    };
-    report
-        .label(outline, "the outline of this panel")
-        .help(format!("move this point back by {amount}"))
+        };
+        report
+            .label(outline, "the outline of this panel")
+            .help(format!("move this point back by {amount}"))
+    }
 }

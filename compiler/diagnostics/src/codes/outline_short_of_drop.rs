@@ -1,7 +1,7 @@
 //! An outline whose lowest point stays short of the drop.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// An outline whose lowest point stays short of the drop.
 pub const CODE: Code = Code {
@@ -36,20 +36,34 @@ outline plain-shape whole {
     },
 };
 
-/// The outline of `panel` reaches down to `lowest`, which is `amount` less than its `drop`.
-pub fn outline_short_of_drop(
-    panel: &str,
-    outline: Span,
-    (drop, drop_text): (Span, &str),
-    (lowest, amount): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "the outline of {panel} stays {amount} short of its drop"
-    ))
-    .label(outline, format!("reaches {lowest} down"))
-    .label(drop, format!("a drop of {drop_text}"))
-    .sum(format!(
-        "{drop_text} of drop - {lowest} of outline = {amount} too short"
-    ))
-    .help("let the lowest point of the outline lie at `drop`")
+/// The lowest point of an outline lies above the drop of its panel.
+pub struct OutlineShortOfDrop {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// How far down it reaches; at the place where the panel names its outline.
+    pub lowest: PlacedText,
+    /// The drop of the panel.
+    pub drop: PlacedText,
+    /// How much is missing.
+    pub amount: String,
+}
+
+impl From<OutlineShortOfDrop> for Diagnostic {
+    fn from(told: OutlineShortOfDrop) -> Diagnostic {
+        let OutlineShortOfDrop {
+            panel,
+            lowest,
+            drop,
+            amount,
+        } = told;
+        CODE.report(format!(
+            "the outline of {panel} stays {amount} short of its drop"
+        ))
+        .label(lowest.span, format!("reaches {lowest} down"))
+        .label(drop.span, format!("a drop of {drop}"))
+        .sum(format!(
+            "{drop} of drop - {lowest} of outline = {amount} too short"
+        ))
+        .help("let the lowest point of the outline lie at `drop`")
+    }
 }

@@ -40,23 +40,46 @@ outline notched whole {
     },
 };
 
-/// What the `step` draws for `panel` is `width` wide, and the allowances of its `make` need
-/// `needed`, which is `missing` more.
-pub fn too_narrow_for_allowance(
-    panel: &str,
-    (step, outline, make): (Span, Span, Span),
-    (width, needed, missing): (&str, &str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "in the outline of {panel}, {width} is too narrow for the allowance"
-    ))
-    .label(step, format!("{width} wide"))
-    .label(make, format!("needs {needed} there"))
-    .label(outline, "the outline of this panel")
-    .sum(format!(
-        "{needed} for the allowances - {width} = {missing} missing"
-    ))
-    .help(format!(
-        "make it at least {needed} wide, or the allowance of the making method narrower"
-    ))
+/// A notch or neck of an outline is narrower than the seam allowances on its two sides.
+pub struct TooNarrowForAllowance {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that draws it.
+    pub step: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+    /// Where the panel names its making method.
+    pub make: Span,
+    /// How wide it is.
+    pub width: String,
+    /// How wide the allowances need it.
+    pub needed: String,
+    /// How much is missing.
+    pub missing: String,
+}
+
+impl From<TooNarrowForAllowance> for Diagnostic {
+    fn from(told: TooNarrowForAllowance) -> Diagnostic {
+        let TooNarrowForAllowance {
+            panel,
+            step,
+            outline,
+            make,
+            width,
+            needed,
+            missing,
+        } = told;
+        CODE.report(format!(
+            "in the outline of {panel}, {width} is too narrow for the allowance"
+        ))
+        .label(step, format!("{width} wide"))
+        .label(make, format!("needs {needed} there"))
+        .label(outline, "the outline of this panel")
+        .sum(format!(
+            "{needed} for the allowances - {width} = {missing} missing"
+        ))
+        .help(format!(
+            "make it at least {needed} wide, or the allowance of the making method narrower"
+        ))
+    }
 }
