@@ -1,7 +1,8 @@
 //! Findings in the pleats.
 
+use pelmet_diagnostics::codes::fold_overruns_edge::KnifeDepth;
 use pelmet_diagnostics::codes::pleats_do_not_fit::FittingWidth;
-use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_diagnostics::{Diagnostic, PlacedText, codes};
 use pelmet_measure::Length;
 use pelmet_model::{
     FoldPlace, Layer, PleatKind, PleatMatter, PleatOrder, PleatStep, Start, StepKind,
@@ -30,7 +31,7 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             amount,
             fold_at,
             taken_up,
-        } => fold_crosses_centre(panel, step, amount, [fold_at, taken_up]),
+        } => fold_crosses_centre(panel, step, amount, fold_at, taken_up),
         PleatMatter::FoldOverrunsEdge { step, amount } => fold_overruns_edge(panel, step, amount),
         PleatMatter::EdgeInsideFold {
             step,
@@ -42,14 +43,14 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             second,
             ends,
             begins,
-        } => run_together(panel, [first, second], [ends, begins]),
+        } => run_together(panel, first, second, ends, begins),
         PleatMatter::FoldOnFold {
             step,
             layers,
             intended,
             from,
             to,
-        } => fold_on_fold(panel, step, (layers, intended), [from, to]),
+        } => fold_on_fold(panel, step, layers, intended, from, to),
         PleatMatter::NoPrintAcross => no_print_across(panel),
         PleatMatter::PrintOutOfReach {
             step,
@@ -58,7 +59,7 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             repeat,
             below,
             above,
-        } => print_out_of_reach(panel, step, (times, besides, repeat), (below, above)),
+        } => print_out_of_reach(panel, step, times, besides, repeat, below, above),
         PleatMatter::NothingFollowsPrint { step } => nothing_follows_print(panel, step),
         PleatMatter::TurnNotCounted { layer } => turn_not_counted(panel, layer),
         PleatMatter::StripShows {
@@ -66,22 +67,27 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic 
             length,
             depth,
         } => strip_shows(panel, step, length, depth),
-        PleatMatter::TooManyPleats { step, limit } => {
-            codes::too_many_pleats(&panel.name(), places(panel, step), limit)
-        }
+        PleatMatter::TooManyPleats { step, limit } => too_many_pleats(panel, step, limit),
     }
 }
 
 fn no_print_across(panel: PanelPlace<'_>) -> Diagnostic {
-    let face = panel.cloth(Layer::Face);
-    codes::no_print_across(&panel.name(), face, panel.span("pleats"))
+    codes::NoPrintAcross {
+        panel: panel.name(),
+        face: panel.cloth(Layer::Face),
+        pleats: panel.span("pleats"),
+    }
+    .into()
 }
 
 fn print_out_of_reach(
     panel: PanelPlace<'_>,
     step: usize,
-    (times, besides, repeat): (i64, Length, Length),
-    (below, above): (Option<Length>, Length),
+    times: i64,
+    besides: Length,
+    repeat: Length,
+    below: Option<Length>,
+    above: Length,
 ) -> Diagnostic {
     let nearest = || below.into_iter().chain([above]);
     let sums = nearest().map(|length| {
@@ -93,38 +99,65 @@ fn print_out_of_reach(
             panel.text(repeat),
         )
     });
-    let allowed: Vec<String> = nearest().map(|length| panel.exact(length)).collect();
-    codes::print_out_of_reach(
-        &panel.name(),
-        places(panel, step),
-        &panel.text(repeat),
-        &allowed,
-        sums.collect(),
-    )
+    codes::PrintOutOfReach {
+        panel: panel.name(),
+        step: panel.pleat_step(step),
+        pleats: panel.span("pleats"),
+        repeat: panel.text(repeat),
+        nearest: nearest().map(|length| panel.exact(length)).collect(),
+        sums: sums.collect(),
+    }
+    .into()
 }
 
 fn nothing_follows_print(panel: PanelPlace<'_>, step: usize) -> Diagnostic {
-    codes::nothing_follows_print(&panel.name(), places(panel, step))
+    codes::NothingFollowsPrint {
+        panel: panel.name(),
+        step: panel.pleat_step(step),
+        pleats: panel.span("pleats"),
+    }
+    .into()
 }
 
 fn turn_not_counted(panel: PanelPlace<'_>, layer: Layer) -> Diagnostic {
-    let places = (panel.cloth(layer), panel.span("pleats"));
-    codes::turn_of_cloth_not_counted(&panel.name(), layer.word(), places)
+    codes::TurnOfClothNotCounted {
+        panel: panel.name(),
+        layer: layer.word(),
+        cloth: panel.cloth(layer),
+        pleats: panel.span("pleats"),
+    }
+    .into()
 }
 
 fn strip_shows(panel: PanelPlace<'_>, step: usize, length: Length, depth: Length) -> Diagnostic {
     let strips = panel.making("pleat strips").unwrap_or(panel.span("make"));
-    codes::strip_shows(
-        &panel.name(),
-        (strips, &panel.text(length)),
-        (panel.pleat_step(step), &panel.text(depth)),
-        &panel.text(length - depth),
-    )
+    codes::StripShows {
+        panel: panel.name(),
+        length: PlacedText::new(strips, panel.text(length)),
+        depth: PlacedText::new(panel.pleat_step(step), panel.text(depth)),
+        amount: panel.text(length - depth),
+    }
+    .into()
+}
+
+fn too_many_pleats(panel: PanelPlace<'_>, step: usize, limit: u32) -> Diagnostic {
+    codes::TooManyPleats {
+        panel: panel.name(),
+        step: panel.pleat_step(step),
+        pleats: panel.span("pleats"),
+        limit,
+    }
+    .into()
 }
 
 fn width_missing(panel: PanelPlace<'_>) -> Diagnostic {
-    let places = (panel.place(), panel.span("pleats"));
-    codes::width_missing(&panel.name(), places, panel.example())
+    codes::WidthMissing {
+        panel: panel.name(),
+        name: panel.place(),
+        pleats: panel.span("pleats"),
+        example: panel.example(),
+    }
+    .into()
 }
 
 fn no_fit(
@@ -146,14 +179,16 @@ fn no_fit(
         pleats,
         to_write: stated.changed(panel, width - wanted),
     });
-    codes::pleats_do_not_fit(
-        &panel.name(),
-        (stated.span, panel.span("pleats")),
-        (kind, &panel.text(wanted)),
-        stated.property,
-        &fitting.collect::<Vec<_>>(),
-        has_range(panel),
-    )
+    codes::PleatsDoNotFit {
+        panel: panel.name(),
+        pleats: panel.span("pleats"),
+        wanted: PlacedText::new(stated.span, panel.text(wanted)),
+        kind,
+        property: stated.property,
+        fitting: fitting.collect(),
+        has_range: has_range(panel),
+    }
+    .into()
 }
 
 /// Whether some plain cloth between the pleats has a range, so that it is only too small.
@@ -176,68 +211,64 @@ fn widths_contradict(
 ) -> Diagnostic {
     let difference = flat - finished;
     let (stated_finished, stated_flat) = (panel.width("finished width"), panel.width("flat width"));
-    let to_write = stated_flat.changed(panel, take_up - difference);
-    let turn = turn.is_positive().then(|| panel.text(turn));
-    codes::widths_contradict(
-        &panel.name(),
-        (stated_finished.span, &panel.text(finished)),
-        (stated_flat.span, &panel.text(flat)),
-        (
-            panel.span("pleats"),
-            &panel.text(difference),
-            &panel.text(take_up),
-        ),
-        turn.as_deref(),
-        to_write
-            .as_ref()
-            .map(|value| (stated_flat.property, &**value)),
-    )
+    codes::WidthsContradict {
+        panel: panel.name(),
+        pleats: panel.span("pleats"),
+        finished: PlacedText::new(stated_finished.span, panel.text(finished)),
+        flat: PlacedText::new(stated_flat.span, panel.text(flat)),
+        difference: panel.text(difference),
+        take_up: panel.text(take_up),
+        turns: turn.is_positive().then(|| panel.text(turn)),
+        flat_property: stated_flat.property,
+        to_write: stated_flat.changed(panel, take_up - difference),
+    }
+    .into()
 }
 
 fn takes_too_much(panel: PanelPlace<'_>, flat: Length, taken: Length) -> Diagnostic {
     let stated = panel.width("flat width");
-    let to_write = stated.changed(panel, taken - flat);
-    codes::pleats_take_too_much(
-        &panel.name(),
-        (stated.span, panel.span("pleats")),
-        (
-            &panel.text(flat),
-            &panel.text(taken),
-            &panel.text(taken - flat),
-        ),
-        to_write.as_ref().map(|value| (stated.property, &**value)),
-    )
+    let enough = stated.changed(panel, taken - flat);
+    codes::PleatsTakeTooMuch {
+        panel: panel.name(),
+        pleats: panel.span("pleats"),
+        flat: PlacedText::new(stated.span, panel.text(flat)),
+        taken: panel.text(taken),
+        missing: panel.text(taken - flat),
+        to_write: enough.map(|enough| format!("{}: {enough}", stated.property)),
+    }
+    .into()
 }
 
 fn fold_crosses_centre(
     panel: PanelPlace<'_>,
     step: usize,
     amount: Length,
-    [fold_at, taken_up]: [Length; 2],
+    fold_at: Length,
+    taken_up: Length,
 ) -> Diagnostic {
     // Measured from the side edge, a fold moves outward by a smaller number.
     let further = farther(panel, step, amount).filter(|_| starts_at_centre(panel));
-    codes::fold_crosses_centre(
-        &panel.name(),
-        places(panel, step),
-        (
-            &panel.text(fold_at),
-            &panel.text(taken_up),
-            &panel.text(amount),
-        ),
+    codes::FoldCrossesCentre {
+        panel: panel.name(),
+        step: panel.pleat_step(step),
+        pleats: panel.span("pleats"),
+        fold_at: panel.text(fold_at),
+        taken_up: panel.text(taken_up),
+        amount: panel.text(amount),
         further,
-    )
+    }
+    .into()
 }
 
 fn fold_overruns_edge(panel: PanelPlace<'_>, step: usize, amount: Length) -> Diagnostic {
-    let knife = knife_beside(panel, step, amount);
-    let knife = knife.as_ref().map(|[depth, beside]| (&**depth, &**beside));
-    codes::fold_overruns_edge(
-        &panel.name(),
-        places(panel, step),
-        &panel.text(amount),
-        knife,
-    )
+    codes::FoldOverrunsEdge {
+        panel: panel.name(),
+        step: panel.pleat_step(step),
+        pleats: panel.span("pleats"),
+        amount: panel.text(amount),
+        knife: knife_depth(panel, step, amount),
+    }
+    .into()
 }
 
 fn edge_inside_fold(
@@ -246,21 +277,23 @@ fn edge_inside_fold(
     fold_at: Length,
     taken_up: Length,
 ) -> Diagnostic {
-    codes::edge_inside_fold(
-        &panel.name(),
-        places(panel, step),
-        (
-            &panel.text(fold_at),
-            &panel.text(taken_up),
-            &panel.text(taken_up - fold_at),
-        ),
-    )
+    codes::EdgeInsideFold {
+        panel: panel.name(),
+        step: panel.pleat_step(step),
+        pleats: panel.span("pleats"),
+        fold_at: panel.text(fold_at),
+        taken_up: panel.text(taken_up),
+        amount: panel.text(taken_up - fold_at),
+    }
+    .into()
 }
 
 fn run_together(
     panel: PanelPlace<'_>,
-    [first, second]: [usize; 2],
-    [ends, begins]: [Length; 2],
+    first: usize,
+    second: usize,
+    ends: Length,
+    begins: Length,
 ) -> Diagnostic {
     let amount = ends - begins;
     let start = if starts_at_centre(panel) {
@@ -268,41 +301,40 @@ fn run_together(
     } else {
         "left edge"
     };
-    let steps = (
-        panel.pleat_step(first),
-        panel.pleat_step(second),
-        panel.span("pleats"),
-    );
-    let further = farther(panel, second, amount);
-    codes::pleats_run_together(
-        &panel.name(),
-        steps,
-        &panel.text(amount),
-        (start, &panel.text(ends), &panel.text(begins)),
-        further,
-    )
+    codes::PleatsRunTogether {
+        panel: panel.name(),
+        first: panel.pleat_step(first),
+        second: panel.pleat_step(second),
+        pleats: panel.span("pleats"),
+        amount: panel.text(amount),
+        start,
+        ends: panel.text(ends),
+        begins: panel.text(begins),
+        further: farther(panel, second, amount),
+    }
+    .into()
 }
 
 fn fold_on_fold(
     panel: PanelPlace<'_>,
     step: usize,
-    layers: (u32, u32),
-    [from, to]: [Length; 2],
+    layers: u32,
+    intended: u32,
+    from: Length,
+    to: Length,
 ) -> Diagnostic {
     // A warning stands first where the panel is described, since it is accepted there; the rule
     // may be the library's.
-    let places = (panel.span("pleats"), panel.pleat_step(step));
-    codes::fold_on_fold(
-        &panel.name(),
-        places,
+    codes::FoldOnFold {
+        panel: panel.name(),
+        pleats: panel.span("pleats"),
+        step: panel.pleat_step(step),
         layers,
-        (&panel.mark(from), &panel.mark(to)),
-    )
-}
-
-/// Where a step was written, and where the panel names its pleats.
-fn places(panel: PanelPlace<'_>, step: usize) -> (Span, Span) {
-    (panel.pleat_step(step), panel.span("pleats"))
+        intended,
+        from: panel.mark(from),
+        to: panel.mark(to),
+    }
+    .into()
 }
 
 /// How to write the place of a fold so much farther on, where it has a place of its own.
@@ -313,14 +345,15 @@ fn farther(panel: PanelPlace<'_>, step: usize, by: Length) -> Option<String> {
     }
 }
 
-/// The depth of a knife pleat of one depth, and the cloth beside it where its fold is `amount` too
-/// deep.
-fn knife_beside(panel: PanelPlace<'_>, step: usize, amount: Length) -> Option<[String; 2]> {
+/// The depth of a knife pleat of one depth, whose fold is `amount` too deep for the cloth beside it.
+fn knife_depth(panel: PanelPlace<'_>, step: usize, amount: Length) -> Option<KnifeDepth> {
     let pleat = pleat(panel, step)?;
     let beside = pleat.depth.least - amount;
     let is_knife = pleat.kind == PleatKind::Knife;
-    (is_knife && pleat.depth.is_fixed() && beside.is_positive())
-        .then(|| [panel.exact(pleat.depth.least), panel.exact(beside)])
+    (is_knife && pleat.depth.is_fixed() && beside.is_positive()).then(|| KnifeDepth {
+        depth: panel.exact(pleat.depth.least),
+        beside: panel.exact(beside),
+    })
 }
 
 fn starts_at_centre(panel: PanelPlace<'_>) -> bool {

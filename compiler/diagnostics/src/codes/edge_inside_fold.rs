@@ -34,22 +34,42 @@ pleats one-way {
     },
 };
 
-/// The fold of `step` covers the side edge of `panel` by `amount`: it lies `fold_at` from the edge,
-/// flat, and so much is `taken_up` on the way.
-pub fn edge_inside_fold(
-    panel: &str,
-    (step, pleats): (Span, Span),
-    (fold_at, taken_up, amount): (&str, &str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "in {panel}, the side edge lies {amount} inside a fold"
-    ))
-    .label(step, format!("this fold covers the edge by {amount}"))
-    .label(pleats, "the pleats of this panel")
-    .sum(format!(
-        "{taken_up} taken up on the way - {fold_at} from the edge to the fold = {amount} over the edge"
-    ))
-    .help(format!(
-        "place this fold {amount} or more farther from the edge, or make the pleat shallower"
-    ))
+/// A fold covers the side edge of its panel.
+pub struct EdgeInsideFold {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that makes the fold.
+    pub step: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// How far the fold lies from the edge, flat.
+    pub fold_at: String,
+    /// How much is taken up on the way from the edge to the fold, its own pleat included.
+    pub taken_up: String,
+    /// How far the edge lies inside the fold.
+    pub amount: String,
+}
+
+impl From<EdgeInsideFold> for Diagnostic {
+    fn from(told: EdgeInsideFold) -> Diagnostic {
+        let EdgeInsideFold {
+            panel,
+            step,
+            pleats,
+            fold_at,
+            taken_up,
+            amount,
+        } = told;
+        CODE.report(format!(
+            "in {panel}, the side edge lies {amount} inside a fold"
+        ))
+        .label(step, format!("this fold covers the edge by {amount}"))
+        .label(pleats, "the pleats of this panel")
+        .sum(format!(
+            "{taken_up} taken up on the way - {fold_at} from the edge to the fold = {amount} over the edge"
+        ))
+        .help(format!(
+            "place this fold {amount} or more farther from the edge, or make the pleat shallower"
+        ))
+    }
 }

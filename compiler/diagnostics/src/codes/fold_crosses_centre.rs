@@ -37,30 +37,52 @@ pleats fan from centre, mirrored {
     },
 };
 
-/// The fold of `step` in `panel` lies `fold_at` from the centre, with `taken_up` taken up on the
-/// way, so it passes the centre by `amount`; `further` is how to place it, if it is placed at all.
-pub fn fold_crosses_centre(
-    panel: &str,
-    (step, pleats): (Span, Span),
-    (fold_at, taken_up, amount): (&str, &str, &str),
-    further: Option<String>,
-) -> Diagnostic {
-    let help = match further {
-        Some(further) => {
-            format!("write `{further}` or more, or make the pleats up to this one shallower")
-        }
-        None => format!(
-            "add {amount} of plain cloth between this pleat and the centre, or make the pleats up to \
-             this one shallower"
-        ),
-    };
-    CODE.report(format!(
-        "in {panel}, a fold crosses the centre by {amount}"
-    ))
-    .label(step, format!("this fold ends {amount} beyond the centre"))
-    .label(pleats, "the pleats of this panel")
-    .sum(format!(
-        "{taken_up} taken up on the way - {fold_at} from the centre to the fold = {amount} too far"
-    ))
-    .help(help)
+/// A fold passes the centre of its panel into the other half.
+pub struct FoldCrossesCentre {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that makes the fold.
+    pub step: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// How far the fold lies from the centre, flat.
+    pub fold_at: String,
+    /// How much is taken up on the way from the centre to the fold, its own pleat included.
+    pub taken_up: String,
+    /// How far the fold passes the centre.
+    pub amount: String,
+    /// How to write its place so that it does not, where it has a place of its own: "fold at 9 in".
+    pub further: Option<String>,
+}
+
+impl From<FoldCrossesCentre> for Diagnostic {
+    fn from(told: FoldCrossesCentre) -> Diagnostic {
+        let FoldCrossesCentre {
+            panel,
+            step,
+            pleats,
+            fold_at,
+            taken_up,
+            amount,
+            further,
+        } = told;
+        let help = match further {
+            Some(further) => {
+                format!("write `{further}` or more, or make the pleats up to this one shallower")
+            }
+            None => format!(
+                "add {amount} of plain cloth between this pleat and the centre, or make the pleats up to \
+                 this one shallower"
+            ),
+        };
+        CODE.report(format!(
+            "in {panel}, a fold crosses the centre by {amount}"
+        ))
+        .label(step, format!("this fold ends {amount} beyond the centre"))
+        .label(pleats, "the pleats of this panel")
+        .sum(format!(
+            "{taken_up} taken up on the way - {fold_at} from the centre to the fold = {amount} too far"
+        ))
+        .help(help)
+    }
 }

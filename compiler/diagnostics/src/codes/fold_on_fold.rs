@@ -44,25 +44,47 @@ pleats close {
     },
 };
 
-/// In `panel`, `layers` lie over one another where `intended` are meant, `from` here `to` there
-/// across the finished width; the pleat of `step` lies deepest.
-pub fn fold_on_fold(
-    panel: &str,
-    (pleats, step): (Span, Span),
-    (layers, intended): (u32, u32),
-    (from, to): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "in {panel}, {layers} layers lie over one another, and {intended} are meant"
-    ))
-    .label(pleats, format!("{layers} layers in one place"))
-    .label(step, "the fold of this pleat lies deepest")
-    .sum(format!(
-        "from {from} to {to} across the finished width: {layers} layers"
-    ))
-    .help(format!(
-        "leave more plain cloth between the pleats, or say in the rule that {} are meant: `layers: at \
-         most {layers}`",
-        counted(layers as usize, "layer")
-    ))
+/// More layers lie over one another than the pleat rule means to.
+pub struct FoldOnFold {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// The pleat whose fold lies deepest.
+    pub step: Span,
+    /// How many layers lie over one another.
+    pub layers: u32,
+    /// How many are meant.
+    pub intended: u32,
+    /// Where that begins across the finished width, from the left.
+    pub from: String,
+    /// Where it ends.
+    pub to: String,
+}
+
+impl From<FoldOnFold> for Diagnostic {
+    fn from(told: FoldOnFold) -> Diagnostic {
+        let FoldOnFold {
+            panel,
+            pleats,
+            step,
+            layers,
+            intended,
+            from,
+            to,
+        } = told;
+        CODE.report(format!(
+            "in {panel}, {layers} layers lie over one another, and {intended} are meant"
+        ))
+        .label(pleats, format!("{layers} layers in one place"))
+        .label(step, "the fold of this pleat lies deepest")
+        .sum(format!(
+            "from {from} to {to} across the finished width: {layers} layers"
+        ))
+        .help(format!(
+            "leave more plain cloth between the pleats, or say in the rule that {} are meant: `layers: at \
+             most {layers}`",
+            counted(layers as usize, "layer")
+        ))
+    }
 }

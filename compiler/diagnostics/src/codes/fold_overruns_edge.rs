@@ -39,29 +39,53 @@ pleats one-way {
     },
 };
 
-/// The fold of `step` reaches `amount` past the side edge of `panel`; a knife pleat of one depth also
-/// gives that `depth` and the cloth `beside` it, which is less.
-pub fn fold_overruns_edge(
-    panel: &str,
-    (step, pleats): (Span, Span),
-    amount: &str,
-    knife: Option<(&str, &str)>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "in {panel}, a fold hangs {amount} out past the side edge"
-        ))
-        .label(step, format!("this fold reaches {amount} past the edge"))
-        .label(pleats, "the pleats of this panel")
-        .help(format!(
-            "add {amount} of plain cloth between this pleat and the edge"
-        ));
-    match knife {
-        Some((depth, beside)) => report
-            .sum(format!(
-                "{depth} deep - {beside} of cloth beside it = {amount} past the edge"
+/// A knife pleat that is deeper than the cloth beside it.
+pub struct KnifeDepth {
+    /// How deep it is, always the same.
+    pub depth: String,
+    /// How much cloth lies between it and the edge.
+    pub beside: String,
+}
+
+/// A fold hangs out past the side edge of its panel.
+pub struct FoldOverrunsEdge {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that makes the fold.
+    pub step: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// How far it hangs out.
+    pub amount: String,
+    /// Why, where it is the fold of a knife pleat of one depth.
+    pub knife: Option<KnifeDepth>,
+}
+
+impl From<FoldOverrunsEdge> for Diagnostic {
+    fn from(told: FoldOverrunsEdge) -> Diagnostic {
+        let FoldOverrunsEdge {
+            panel,
+            step,
+            pleats,
+            amount,
+            knife,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "in {panel}, a fold hangs {amount} out past the side edge"
             ))
-            .help(format!("or write `knife {beside}`")),
-        None => report,
+            .label(step, format!("this fold reaches {amount} past the edge"))
+            .label(pleats, "the pleats of this panel")
+            .help(format!(
+                "add {amount} of plain cloth between this pleat and the edge"
+            ));
+        match knife {
+            Some(KnifeDepth { depth, beside }) => report
+                .sum(format!(
+                    "{depth} deep - {beside} of cloth beside it = {amount} past the edge"
+                ))
+                .help(format!("or write `knife {beside}`")),
+            None => report,
+        }
     }
 }

@@ -234,7 +234,7 @@ codes! {
     curve_too_tight::CurveTooTight
     decimal_comma::decimal_comma
     drop_too_short::drop_too_short
-    edge_inside_fold::edge_inside_fold
+    edge_inside_fold::EdgeInsideFold
     edge_without_length::EdgeWithoutLength
     equals_for_colon::equals_for_colon
     expectation_not_known::expectation_not_known
@@ -255,10 +255,10 @@ codes! {
     fill_outside_row::fill_outside_row
     flaw_empty::flaw_empty
     flaws_overlap::flaws_overlap
-    fold_crosses_centre::fold_crosses_centre
+    fold_crosses_centre::FoldCrossesCentre
     fold_not_level::fold_not_level
-    fold_on_fold::fold_on_fold
-    fold_overruns_edge::fold_overruns_edge
+    fold_on_fold::FoldOnFold
+    fold_overruns_edge::FoldOverrunsEdge
     format_would_change::format_would_change
     fraction_over_zero::fraction_over_zero
     fullness_percent_unclear::fullness_percent_unclear
@@ -306,9 +306,9 @@ codes! {
     names_too_deep::names_too_deep
     nested_too_deep::nested_too_deep
     no_join_to_cover::no_join_to_cover
-    no_print_across::no_print_across
+    no_print_across::NoPrintAcross
     not_understood::not_understood
-    nothing_follows_print::nothing_follows_print
+    nothing_follows_print::NothingFollowsPrint
     nothing_left::nothing_left
     nothing_to_accept::nothing_to_accept
     nothing_to_make::nothing_to_make
@@ -326,13 +326,13 @@ codes! {
     panel_without_width::panel_without_width
     part_out_of_range::part_out_of_range
     place_beyond_cloth::place_beyond_cloth
-    pleats_do_not_fit::pleats_do_not_fit
+    pleats_do_not_fit::PleatsDoNotFit
     pleats_empty::pleats_empty
-    pleats_run_together::pleats_run_together
-    pleats_take_too_much::pleats_take_too_much
+    pleats_run_together::PleatsRunTogether
+    pleats_take_too_much::PleatsTakeTooMuch
     pocket_too_small::pocket_too_small
     print_leaves_no_room::print_leaves_no_room
-    print_out_of_reach::print_out_of_reach
+    print_out_of_reach::PrintOutOfReach
     print_without_repeat::print_without_repeat
     property_empty::property_empty
     property_missing::property_missing
@@ -351,7 +351,7 @@ codes! {
     sign_not_printed::sign_not_printed
     size_too_large::size_too_large
     stack_too_thick::stack_too_thick
-    strip_shows::strip_shows
+    strip_shows::StripShows
     sum_too_long::sum_too_long
     tail_shows::tail_shows
     text_not_closed::text_not_closed
@@ -361,13 +361,13 @@ codes! {
     too_many_flaws::too_many_flaws
     too_many_mistakes::too_many_mistakes
     too_many_pieces::too_many_pieces
-    too_many_pleats::too_many_pleats
+    too_many_pleats::TooManyPleats
     too_many_sentences::too_many_sentences
     too_many_widths::too_many_widths
     too_many_words::too_many_words
     too_narrow_for_allowance::TooNarrowForAllowance
     turn_deeper_than_hem::turn_deeper_than_hem
-    turn_of_cloth_not_counted::turn_of_cloth_not_counted
+    turn_of_cloth_not_counted::TurnOfClothNotCounted
     unit_missing::unit_missing
     unit_unknown::unit_unknown
     use_in_a_circle::use_in_a_circle
@@ -377,9 +377,9 @@ codes! {
     version_not_sound::version_not_sound
     wall_too_thick::wall_too_thick
     warning_unknown::warning_unknown
-    width_missing::width_missing
+    width_missing::WidthMissing
     width_not_in_proportion::width_not_in_proportion
-    widths_contradict::widths_contradict
+    widths_contradict::WidthsContradict
     widths_disagree::widths_disagree
     word_not_expected::word_not_expected
 }

@@ -38,12 +38,28 @@ pleats on-stripes {
     },
 };
 
-/// The pleats of `panel` follow the print of its `face`, which has none across.
-pub fn no_print_across(panel: &str, face: Span, pleats: Span) -> Diagnostic {
-    CODE.report(format!(
-        "the pleats of {panel} follow a print that its face does not have"
-    ))
-    .label(face, "no print repeats across this cloth")
-    .label(pleats, "this rule follows the print")
-    .help("say the repeat across, such as `repeat: 12 in along, 9 in across`")
+/// A pleat rule follows the print of a face that has none across.
+pub struct NoPrintAcross {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel names its face.
+    pub face: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+}
+
+impl From<NoPrintAcross> for Diagnostic {
+    fn from(told: NoPrintAcross) -> Diagnostic {
+        let NoPrintAcross {
+            panel,
+            face,
+            pleats,
+        } = told;
+        CODE.report(format!(
+            "the pleats of {panel} follow a print that its face does not have"
+        ))
+        .label(face, "no print repeats across this cloth")
+        .label(pleats, "this rule follows the print")
+        .help("say the repeat across, such as `repeat: 12 in along, 9 in across`")
+    }
 }

@@ -39,12 +39,28 @@ pleats touching {
     },
 };
 
-/// The pleat at `step` of `panel` touches the one before it, so that no space follows the print.
-pub fn nothing_follows_print(panel: &str, (step, pleats): (Span, Span)) -> Diagnostic {
-    CODE.report(format!(
-        "nothing follows the print between two pleats of {panel}"
-    ))
-    .label(step, "no space lies before this pleat")
-    .label(pleats, "the spaces of this rule follow the print")
-    .help("put a space before it, or write `print: depths follow`")
+/// A pleat touches the one before it, so that no space between them can follow the print.
+pub struct NothingFollowsPrint {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The pleat.
+    pub step: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+}
+
+impl From<NothingFollowsPrint> for Diagnostic {
+    fn from(told: NothingFollowsPrint) -> Diagnostic {
+        let NothingFollowsPrint {
+            panel,
+            step,
+            pleats,
+        } = told;
+        CODE.report(format!(
+            "nothing follows the print between two pleats of {panel}"
+        ))
+        .label(step, "no space lies before this pleat")
+        .label(pleats, "the spaces of this rule follow the print")
+        .help("put a space before it, or write `print: depths follow`")
+    }
 }

@@ -1,7 +1,7 @@
 //! A width that the pleat rule cannot meet with any number of pleats.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span, counted};
+use crate::{Code, Diagnostic, Fix, PlacedText, Severity, Span, counted};
 
 /// A width that the pleat rule cannot meet with any number of pleats.
 pub const CODE: Code = Code {
@@ -41,55 +41,74 @@ pleats even {
     },
 };
 
-/// A width that does work.
+/// A width that some number of pleats brings a panel to.
 pub struct FittingWidth {
-    /// As a message says it.
+    /// The width, of the kind that is wanted.
     pub text: String,
-    /// How many pleats it has.
+    /// The number of pleats.
     pub pleats: u32,
     /// What to write for it, where the width was written at all and not left to the row.
     pub to_write: Option<String>,
 }
 
-/// No count of pleats brings `panel` to the `wanted` width, which is of the `kind` "finished width"
-/// or "flat width" and stated by the `property`; `fitting` are the nearest that do, nearest first. `has_range` tells whether some plain cloth
-/// between the pleats has a range already.
-pub fn pleats_do_not_fit(
-    panel: &str,
-    (width, pleats): (Span, Span),
-    (kind, wanted): (&str, &str),
-    property: &str,
-    fitting: &[FittingWidth],
-    has_range: bool,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "no number of pleats brings {panel} to a {kind} of {wanted}"
-        ))
-        .label(width, format!("a {kind} of {wanted}"))
-        .label(pleats, "cannot be met by these pleats");
-    let report = fitting.iter().fold(report, |report, width| {
-        let pleats = counted(width.pleats as usize, "pleat");
-        report.sum(format!("{pleats}: a {kind} of {}", width.text))
-    });
-    let to_write = fitting.iter().filter_map(|width| width.to_write.as_deref());
-    let lines: Vec<String> = to_write
-        .map(|value| format!("`{property}: {value}`"))
-        .collect();
-    let range = if has_range {
-        "give the spaces of the pleats a wider range"
-    } else {
-        "give a space of the pleats a range, such as `space 3 in to 4 in`"
-    };
-    let Some(nearest) = fitting.first().and_then(|width| width.to_write.as_deref()) else {
-        return report.help(range);
-    };
-    report
-        .help(format!("write {}", lines.join(" or ")))
-        .help(format!("or {range}"))
-        .fix(Fix::replace(
-            format!("write {nearest}, the nearest that works"),
-            width,
-            nearest,
-        ))
+/// No number of pleats brings a panel to the width it is to have.
+pub struct PleatsDoNotFit {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// The width it is to have, where that was stated.
+    pub wanted: PlacedText,
+    /// Which width that is: "finished width" or "flat width".
+    pub kind: &'static str,
+    /// The property that stated it: "fullness".
+    pub property: &'static str,
+    /// The nearest widths that can be met, nearest first.
+    pub fitting: Vec<FittingWidth>,
+    /// Whether some plain cloth between the pleats has a range already.
+    pub has_range: bool,
+}
+
+impl From<PleatsDoNotFit> for Diagnostic {
+    fn from(told: PleatsDoNotFit) -> Diagnostic {
+        let PleatsDoNotFit {
+            panel,
+            pleats,
+            wanted,
+            kind,
+            property,
+            fitting,
+            has_range,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "no number of pleats brings {panel} to a {kind} of {wanted}"
+            ))
+            .label(wanted.span, format!("a {kind} of {wanted}"))
+            .label(pleats, "cannot be met by these pleats");
+        let report = fitting.iter().fold(report, |report, width| {
+            let pleats = counted(width.pleats as usize, "pleat");
+            report.sum(format!("{pleats}: a {kind} of {}", width.text))
+        });
+        let to_write = fitting.iter().filter_map(|width| width.to_write.as_deref());
+        let lines: Vec<String> = to_write
+            .map(|value| format!("`{property}: {value}`"))
+            .collect();
+        let range = if has_range {
+            "give the spaces of the pleats a wider range"
+        } else {
+            "give a space of the pleats a range, such as `space 3 in to 4 in`"
+        };
+        let Some(nearest) = fitting.first().and_then(|width| width.to_write.as_deref()) else {
+            return report.help(range);
+        };
+        report
+            .help(format!("write {}", lines.join(" or ")))
+            .help(format!("or {range}"))
+            .fix(Fix::replace(
+                format!("write {nearest}, the nearest that works"),
+                wanted.span,
+                nearest,
+            ))
+    }
 }

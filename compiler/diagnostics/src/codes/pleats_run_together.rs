@@ -36,37 +36,66 @@ pleats pair {
     },
 };
 
-/// The steps `first` and `second` of the pleats of `panel` both need `amount` of the flat cloth: from
-/// the `start` ("left edge"), one `ends` farther on than the other `begins`;
-/// `further` is how to place the second, if it is placed at all.
-pub fn pleats_run_together(
-    panel: &str,
-    (first, second, pleats): (Span, Span, Span),
-    amount: &str,
-    (start, ends, begins): (&str, &str, &str),
-    further: Option<String>,
-) -> Diagnostic {
-    let help = match further {
-        Some(further) => format!("write `{further}` or more, or make one of the two shallower"),
-        None => {
-            format!("add {amount} of plain cloth between the two, or make one of them shallower")
-        }
-    };
-    let report = CODE
-        .report(format!(
-            "the pleats of {panel} need the same {amount} of flat cloth twice"
-        ))
-        .label(second, format!("begins {amount} before its neighbour ends"));
-    let report = if first == second {
+/// Two pleats need the same flat cloth.
+pub struct PleatsRunTogether {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that makes the one.
+    pub first: Span,
+    /// The step that makes the other, which is told first; perhaps the same.
+    pub second: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// How much cloth both need.
+    pub amount: String,
+    /// Where the rule begins: "left edge" or "centre".
+    pub start: &'static str,
+    /// How far from there the one ends, flat.
+    pub ends: String,
+    /// How far from there the other begins, flat.
+    pub begins: String,
+    /// How to write the place of the other so that it does not, where it has a place of its own:
+    /// "fold at 9 in".
+    pub further: Option<String>,
+}
+
+impl From<PleatsRunTogether> for Diagnostic {
+    fn from(told: PleatsRunTogether) -> Diagnostic {
+        let PleatsRunTogether {
+            panel,
+            first,
+            second,
+            pleats,
+            amount,
+            start,
+            ends,
+            begins,
+            further,
+        } = told;
+        let help = match further {
+            Some(further) => format!("write `{further}` or more, or make one of the two shallower"),
+            None => {
+                format!(
+                    "add {amount} of plain cloth between the two, or make one of them shallower"
+                )
+            }
+        };
+        let report = CODE
+            .report(format!(
+                "the pleats of {panel} need the same {amount} of flat cloth twice"
+            ))
+            .label(second, format!("begins {amount} before its neighbour ends"));
+        let report = if first == second {
+            report
+        } else {
+            report.label(first, "its neighbour")
+        };
         report
-    } else {
-        report.label(first, "its neighbour")
-    };
-    report
-        .label(pleats, "the pleats of this panel")
-        .sum(format!(
-            "from the {start}: {ends} to the end of one - {begins} to the beginning of the next = \
-             {amount} needed twice"
-        ))
-        .help(help)
+            .label(pleats, "the pleats of this panel")
+            .sum(format!(
+                "from the {start}: {ends} to the end of one - {begins} to the beginning of the next = \
+                 {amount} needed twice"
+            ))
+            .help(help)
+    }
 }

@@ -1,7 +1,7 @@
 //! Pleats that take more cloth than there is.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity, Span};
 
 /// Pleats that take more cloth than there is.
 pub const CODE: Code = Code {
@@ -32,27 +32,46 @@ pleats pair from centre, mirrored {
     },
 };
 
-/// The pleats of `panel` take `taken` of flat cloth and there is `flat`, `missing` too little; the
-/// least width to write instead goes with its property ("flat width", "20 in").
-pub fn pleats_take_too_much(
-    panel: &str,
-    (width, pleats): (Span, Span),
-    (flat, taken, missing): (&str, &str, &str),
-    to_write: Option<(&str, &str)>,
-) -> Diagnostic {
-    let help = match to_write {
-        Some((key, value)) => {
-            format!("write `{key}: {value}` or more, or make the pleats fewer or shallower")
-        }
-        None => String::from("make the panel wider, or the pleats fewer or shallower"),
-    };
-    CODE.report(format!(
-        "the pleats of {panel} take {taken} of flat cloth, and there is {flat}"
-    ))
-    .label(width, format!("{flat} flat"))
-    .label(pleats, format!("takes {taken}"))
-    .sum(format!(
-        "{taken} for pleats and spaces - {flat} flat = {missing} missing"
-    ))
-    .help(help)
+/// The pleats of a panel take more flat cloth than it has.
+pub struct PleatsTakeTooMuch {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// The flat width there is, where it was stated.
+    pub flat: PlacedText,
+    /// What the pleats and spaces take.
+    pub taken: String,
+    /// How much is missing.
+    pub missing: String,
+    /// The line that states enough: "flat width: 20 in"; nothing where no length was stated.
+    pub to_write: Option<String>,
+}
+
+impl From<PleatsTakeTooMuch> for Diagnostic {
+    fn from(told: PleatsTakeTooMuch) -> Diagnostic {
+        let PleatsTakeTooMuch {
+            panel,
+            pleats,
+            flat,
+            taken,
+            missing,
+            to_write,
+        } = told;
+        let help = match to_write {
+            Some(line) => {
+                format!("write `{line}` or more, or make the pleats fewer or shallower")
+            }
+            None => String::from("make the panel wider, or the pleats fewer or shallower"),
+        };
+        CODE.report(format!(
+            "the pleats of {panel} take {taken} of flat cloth, and there is {flat}"
+        ))
+        .label(flat.span, format!("{flat} flat"))
+        .label(pleats, format!("takes {taken}"))
+        .sum(format!(
+            "{taken} for pleats and spaces - {flat} flat = {missing} missing"
+        ))
+        .help(help)
+    }
 }

@@ -39,25 +39,43 @@ pleats on-stripes {
     },
 };
 
-/// No length allowed at `step` brings a print of this `repeat` round to the next pleat of `panel`;
-/// the `nearest` ones that would, each with one of the `sums`.
-pub fn print_out_of_reach(
-    panel: &str,
-    (step, pleats): (Span, Span),
-    repeat: &str,
-    nearest: &[String],
-    sums: Vec<String>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "the print does not come round from pleat to pleat of {panel}"
-        ))
-        .label(
+/// No length that a step allows brings the print round to the next pleat.
+pub struct PrintOutOfReach {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step that should give way.
+    pub step: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// How often the print repeats across the cloth.
+    pub repeat: String,
+    /// The nearest lengths that would do, to be typed in.
+    pub nearest: Vec<String>,
+    /// A line of the sum for each of them.
+    pub sums: Vec<String>,
+}
+
+impl From<PrintOutOfReach> for Diagnostic {
+    fn from(told: PrintOutOfReach) -> Diagnostic {
+        let PrintOutOfReach {
+            panel,
             step,
-            format!("no length here gives whole repeats of {repeat}"),
-        )
-        .label(pleats, "pleated by this rule");
-    sums.into_iter()
-        .fold(report, Diagnostic::sum)
-        .help(format!("allow {} here", nearest.join(" or ")))
+            pleats,
+            repeat,
+            nearest,
+            sums,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "the print does not come round from pleat to pleat of {panel}"
+            ))
+            .label(
+                step,
+                format!("no length here gives whole repeats of {repeat}"),
+            )
+            .label(pleats, "pleated by this rule");
+        sums.into_iter()
+            .fold(report, Diagnostic::sum)
+            .help(format!("allow {} here", nearest.join(" or ")))
+    }
 }

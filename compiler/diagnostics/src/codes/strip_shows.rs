@@ -1,7 +1,7 @@
 //! Strips of tape behind the folds that are longer than a pleat is deep.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// Strips of tape behind the folds that are longer than a pleat is deep.
 pub const CODE: Code = Code {
@@ -28,23 +28,36 @@ as long as that.
     },
 };
 
-/// The strips of `panel` are `length` long, and its shallowest pleat is `depth` deep, which
-/// is the `amount` less.
-pub fn strip_shows(
-    panel: &str,
-    (strips, length): (Span, &str),
-    (pleat, depth): (Span, &str),
-    amount: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the strips behind the pleats of {panel} are {length} long, and a pleat is {depth} deep"
-    ))
-    .label(strips, format!("{length} long"))
-    .label(pleat, format!("{depth} deep"))
-    .sum(format!(
-        "{length} of strip - {depth} of pleat = {amount} that shows"
-    ))
-    .help(format!(
-        "make the strips no longer than {depth}, or leave their length out"
-    ))
+/// The strips behind the pleats are longer than the shallowest pleat is deep.
+pub struct StripShows {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// How long the strips are.
+    pub length: PlacedText,
+    /// How deep that pleat is.
+    pub depth: PlacedText,
+    /// How much of a strip shows.
+    pub amount: String,
+}
+
+impl From<StripShows> for Diagnostic {
+    fn from(told: StripShows) -> Diagnostic {
+        let StripShows {
+            panel,
+            length,
+            depth,
+            amount,
+        } = told;
+        CODE.report(format!(
+            "the strips behind the pleats of {panel} are {length} long, and a pleat is {depth} deep"
+        ))
+        .label(length.span, format!("{length} long"))
+        .label(depth.span, format!("{depth} deep"))
+        .sum(format!(
+            "{length} of strip - {depth} of pleat = {amount} that shows"
+        ))
+        .help(format!(
+            "make the strips no longer than {depth}, or leave their length out"
+        ))
+    }
 }

@@ -39,10 +39,29 @@ pleats fine {
     },
 };
 
-/// The `step` of `panel` asks for more pleats than the `limit`.
-pub fn too_many_pleats(panel: &str, (step, pleats): (Span, Span), limit: u32) -> Diagnostic {
-    CODE.report(format!("{panel} would have more than {limit} pleats"))
-        .label(step, format!("more than {limit} pleats"))
-        .label(pleats, "the pleats of this panel")
-        .help("ask for fewer pleats, or for deeper ones with more plain cloth between")
+/// A step asks for more pleats than are worked out.
+pub struct TooManyPleats {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The step.
+    pub step: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// The most pleats that a panel may have.
+    pub limit: u32,
+}
+
+impl From<TooManyPleats> for Diagnostic {
+    fn from(told: TooManyPleats) -> Diagnostic {
+        let TooManyPleats {
+            panel,
+            step,
+            pleats,
+            limit,
+        } = told;
+        CODE.report(format!("{panel} would have more than {limit} pleats"))
+            .label(step, format!("more than {limit} pleats"))
+            .label(pleats, "the pleats of this panel")
+            .help("ask for fewer pleats, or for deeper ones with more plain cloth between")
+    }
 }

@@ -45,18 +45,33 @@ pleats single {
     },
 };
 
-/// No turn of cloth is counted in the pleats of `panel`, since its `layer` has no thickness.
-pub fn turn_of_cloth_not_counted(
-    panel: &str,
-    layer: &str,
-    (cloth, pleats): (Span, Span),
-) -> Diagnostic {
-    CODE.report(format!(
-        "no turn of cloth is counted in the pleats of {panel}: its {layer} does not say how thick it \
-         is"
-    ))
-    .label(cloth, "this cloth has no thickness")
-    .label(pleats, "so its creases are taken to lose nothing")
-    .help("write the thickness of one layer in the fabric: `thickness: 0.4 mm`")
-    .help("or leave the turn out on purpose, in the pleat rule: `turn of cloth: none`")
+/// One cloth of a panel says how thick it is and another does not, so no turn of cloth is counted.
+pub struct TurnOfClothNotCounted {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Which layer it is: "face", "lining".
+    pub layer: &'static str,
+    /// Where the panel names the cloth that does not say.
+    pub cloth: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+}
+
+impl From<TurnOfClothNotCounted> for Diagnostic {
+    fn from(told: TurnOfClothNotCounted) -> Diagnostic {
+        let TurnOfClothNotCounted {
+            panel,
+            layer,
+            cloth,
+            pleats,
+        } = told;
+        CODE.report(format!(
+            "no turn of cloth is counted in the pleats of {panel}: its {layer} does not say how thick it \
+             is"
+        ))
+        .label(cloth, "this cloth has no thickness")
+        .label(pleats, "so its creases are taken to lose nothing")
+        .help("write the thickness of one layer in the fabric: `thickness: 0.4 mm`")
+        .help("or leave the turn out on purpose, in the pleat rule: `turn of cloth: none`")
+    }
 }

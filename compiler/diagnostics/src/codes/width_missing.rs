@@ -40,14 +40,33 @@ pleats even {
     },
 };
 
-/// The pleats of `panel` leave something open and it has no width.
-pub fn width_missing(panel: &str, (name, pleats): (Span, Span), example: &str) -> Diagnostic {
-    CODE.report(format!(
-        "{panel} has no width, and its pleats leave something open"
-    ))
-    .label(name, "no width is given here")
-    .label(pleats, "leaves open what a width would settle")
-    .help(format!(
-        "add a line such as `finished width: {example}` or `finished width: fill`"
-    ))
+/// A panel has no width, and its pleats leave open something that a width would settle.
+pub struct WidthMissing {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel was named.
+    pub name: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// A width in the units of the house.
+    pub example: &'static str,
+}
+
+impl From<WidthMissing> for Diagnostic {
+    fn from(told: WidthMissing) -> Diagnostic {
+        let WidthMissing {
+            panel,
+            name,
+            pleats,
+            example,
+        } = told;
+        CODE.report(format!(
+            "{panel} has no width, and its pleats leave something open"
+        ))
+        .label(name, "no width is given here")
+        .label(pleats, "leaves open what a width would settle")
+        .help(format!(
+            "add a line such as `finished width: {example}` or `finished width: fill`"
+        ))
+    }
 }

@@ -1,7 +1,7 @@
 //! A flat and a finished width that the pleats do not join.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, PlacedText, Severity, Span};
 
 /// A flat and a finished width that the pleats do not join.
 pub const CODE: Code = Code {
@@ -39,40 +39,66 @@ pleats pair from centre, mirrored {
     },
 };
 
-/// The `finished` and the `flat` width of `panel` differ by `difference`, and the pleats take up
-/// `take_up`, of which `turns` says what the creases lose; `flat_line` is the flat width to write instead ("flat width", "48 in").
-pub fn widths_contradict(
-    panel: &str,
-    (finished, finished_text): (Span, &str),
-    (flat, flat_text): (Span, &str),
-    (pleats, difference, take_up): (Span, &str, &str),
-    turns: Option<&str>,
-    flat_line: Option<(&str, &str)>,
-) -> Diagnostic {
-    let turns = turns.map_or_else(String::new, |each| {
-        format!(", {each} at each crease for the turn of the cloth included")
-    });
-    let report = CODE
-        .report(format!(
-            "the pleats of {panel} do not join its flat width to its finished width"
-        ))
-        .label(flat, format!("{flat_text} flat"))
-        .label(finished, format!("{finished_text} finished"))
-        .label(pleats, format!("takes up {take_up}"))
-        .sum(format!(
-            "{flat_text} flat - {finished_text} finished = {difference} to take up"
-        ))
-        .sum(format!("the pleats take up {take_up}{turns}"));
-    match flat_line {
-        Some((key, value)) => report
-            .help(format!(
-                "write `{key}: {value}`, or leave one of the two widths out: the pleats give the other"
+/// The pleats of a panel take up another length than lies between its two widths.
+pub struct WidthsContradict {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// Its finished width.
+    pub finished: PlacedText,
+    /// Its flat width.
+    pub flat: PlacedText,
+    /// The length between the two.
+    pub difference: String,
+    /// What the pleats take up.
+    pub take_up: String,
+    /// What each crease of that loses to the turn of the cloth, where it is counted.
+    pub turns: Option<String>,
+    /// The property that stated the flat width: "cut width".
+    pub flat_property: &'static str,
+    /// What to write for it, where it was stated as a length.
+    pub to_write: Option<String>,
+}
+
+impl From<WidthsContradict> for Diagnostic {
+    fn from(told: WidthsContradict) -> Diagnostic {
+        let WidthsContradict {
+            panel,
+            pleats,
+            finished,
+            flat,
+            difference,
+            take_up,
+            turns,
+            flat_property,
+            to_write,
+        } = told;
+        let turns = turns.map_or_else(String::new, |each| {
+            format!(", {each} at each crease for the turn of the cloth included")
+        });
+        let report = CODE
+            .report(format!(
+                "the pleats of {panel} do not join its flat width to its finished width"
             ))
-            .fix(Fix::replace(
-                format!("write {value} for the {key}"),
-                flat,
-                value,
-            )),
-        None => report.help("leave one of the two widths out: the pleats give the other"),
+            .label(flat.span, format!("{flat} flat"))
+            .label(finished.span, format!("{finished} finished"))
+            .label(pleats, format!("takes up {take_up}"))
+            .sum(format!(
+                "{flat} flat - {finished} finished = {difference} to take up"
+            ))
+            .sum(format!("the pleats take up {take_up}{turns}"));
+        match to_write {
+            Some(value) => report
+                .help(format!(
+                    "write `{flat_property}: {value}`, or leave one of the two widths out: the pleats give the other"
+                ))
+                .fix(Fix::replace(
+                    format!("write {value} for the {flat_property}"),
+                    flat.span,
+                    value,
+                )),
+            None => report.help("leave one of the two widths out: the pleats give the other"),
+        }
     }
 }
