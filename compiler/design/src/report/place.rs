@@ -62,6 +62,11 @@ impl<'d> WindowPlace<'d> {
         self.way.map_or(NOWHERE, |way| way.property(key))
     }
 
+    /// A length with where the property was written that it belongs to, or else the window's name.
+    pub(super) fn placed(self, key: &str, length: Length) -> PlacedText {
+        PlacedText::new(self.span(key), self.text(length))
+    }
+
     /// Where the rod or board was written.
     pub(super) fn support(self) -> Span {
         self.span(self.support_word())

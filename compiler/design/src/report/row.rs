@@ -1,6 +1,7 @@
 //! Findings in the row.
 
-use pelmet_diagnostics::{Diagnostic, codes};
+use pelmet_diagnostics::codes::row_uncovered::RowLengths;
+use pelmet_diagnostics::{Diagnostic, PlacedText, codes};
 use pelmet_measure::Length;
 use pelmet_model::RowMatter;
 use pelmet_model::THIN_COVER;
@@ -27,7 +28,7 @@ pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic 
             limit,
             taken,
             to_cover,
-        } => fill_out_of_range(at(panel), (share, limit), (taken, to_cover)),
+        } => fill_out_of_range(at(panel), share, limit, taken, to_cover),
         RowMatter::FillOutsideRow { panel } => fill_outside_row(at(panel)),
         RowMatter::Empty => empty(window),
         RowMatter::NotHung { panel } => not_hung(at(panel)),
@@ -58,7 +59,7 @@ pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic 
             span,
             spacing,
             brackets,
-        } => rod_sags(window, (sag, limit), (span, spacing), brackets),
+        } => rod_sags(window, sag, limit, span, spacing, brackets),
         RowMatter::LongerThanHeight {
             panel,
             drop,
@@ -73,18 +74,8 @@ fn uncovered(
     to_cover: Length,
     covered: Length,
 ) -> Diagnostic {
-    let report = codes::row_uncovered(
-        &window.name(),
-        (window.span("row"), window.support()),
-        (
-            &window.text(to_cover),
-            &window.text(covered),
-            &window.text(amount),
-        ),
-        sums(window, to_cover, covered),
-        other_width(window, amount),
-    );
-    label_widths(window, report)
+    let lengths = row_lengths(window, to_cover, covered, amount);
+    label_widths(window, codes::RowUncovered(lengths).into())
 }
 
 fn crowded(
@@ -93,28 +84,38 @@ fn crowded(
     to_cover: Length,
     covered: Length,
 ) -> Diagnostic {
-    let report = codes::row_crowded(
-        &window.name(),
-        (window.span("row"), window.support()),
-        (
-            &window.text(to_cover),
-            &window.text(covered),
-            &window.text(amount),
-        ),
-        sums(window, to_cover, covered),
-        other_width(window, -amount),
-    );
-    label_widths(window, report)
+    let lengths = row_lengths(window, to_cover, covered, -amount);
+    label_widths(window, codes::RowCrowded(lengths).into())
+}
+
+/// What there is to cover and what is covered, which is `missing` to it (too much, where negative).
+fn row_lengths(
+    window: WindowPlace<'_>,
+    to_cover: Length,
+    covered: Length,
+    missing: Length,
+) -> RowLengths {
+    RowLengths {
+        window: window.name(),
+        row: window.span("row"),
+        support: window.support(),
+        to_cover: window.text(to_cover),
+        covered: window.text(covered),
+        amount: window.text(missing.abs()),
+        sums: sums(window, to_cover, covered),
+        to_write: other_width(window, missing),
+    }
 }
 
 fn fill_out_of_range(
     panel: PanelPlace<'_>,
-    (share, limit): (Length, Length),
-    (taken, to_cover): (Length, Length),
+    share: Length,
+    limit: Length,
+    taken: Length,
+    to_cover: Length,
 ) -> Diagnostic {
     let window = panel.window;
     let too_wide = share > limit;
-    let to_write = too_wide.then(|| panel.exact(share));
     let share_text = if share.is_positive() {
         panel.text(share)
     } else {
@@ -125,21 +126,19 @@ fn fill_out_of_range(
         (false, true) => format!("at least {}", panel.text(limit)),
         (false, false) => String::from("of some width"),
     };
-    codes::fill_out_of_range(
-        &panel.name(),
-        (
-            panel.width("finished width").span,
-            window.span("row"),
-            window.support(),
-        ),
-        (
-            &panel.text(to_cover),
-            &panel.text(taken),
-            &panel.text(to_cover - taken),
-        ),
-        (&share_text, &bound),
-        to_write.as_deref(),
-    )
+    codes::FillOutOfRange {
+        panel: panel.name(),
+        width: panel.width("finished width").span,
+        row: window.span("row"),
+        support: window.support(),
+        to_cover: panel.text(to_cover),
+        taken: panel.text(taken),
+        left: panel.text(to_cover - taken),
+        share: share_text,
+        bound,
+        to_write: too_wide.then(|| panel.exact(share)),
+    }
+    .into()
 }
 
 fn join_not_covered(
@@ -148,14 +147,20 @@ fn join_not_covered(
     wanted: Length,
     finished: Length,
 ) -> Diagnostic {
-    let overlap = panel.window.overlap();
-    codes::join_not_covered(
-        &panel.name(),
-        (panel.span("covers"), &panel.text(wanted)),
-        (panel.width("finished width").span, &panel.text(finished)),
-        (&panel.exact(covers), &panel.text(overlap)),
-        width_to_cover(panel, wanted, finished).as_deref(),
-    )
+    codes::JoinNotCovered {
+        panel: panel.name(),
+        wanted: panel.placed("covers", wanted),
+        finished: finished_width(panel, finished),
+        covered: panel.exact(covers),
+        overlap: panel.text(panel.window.overlap()),
+        enough: width_to_cover(panel, wanted, finished),
+    }
+    .into()
+}
+
+/// How wide `panel` is finished, where that was stated.
+fn finished_width(panel: PanelPlace<'_>, finished: Length) -> PlacedText {
+    PlacedText::new(panel.width("finished width").span, panel.text(finished))
 }
 
 /// The finished width with which `panel` covers its join by so much on each side, where its
@@ -168,8 +173,14 @@ fn width_to_cover(panel: PanelPlace<'_>, covers: Length, finished: Length) -> Op
 }
 
 fn fill_outside_row(panel: PanelPlace<'_>) -> Diagnostic {
-    let places = (panel.width("finished width").span, panel.window.span("row"));
-    codes::fill_outside_row(&panel.name(), panel.own_name(), places, panel.example())
+    codes::FillOutsideRow {
+        panel: panel.name(),
+        name: panel.own_name(),
+        width: panel.width("finished width").span,
+        row: panel.window.span("row"),
+        example: panel.example(),
+    }
+    .into()
 }
 
 fn empty(window: WindowPlace<'_>) -> Diagnostic {
@@ -179,39 +190,44 @@ fn empty(window: WindowPlace<'_>) -> Diagnostic {
 }
 
 fn not_hung(panel: PanelPlace<'_>) -> Diagnostic {
-    let places = (panel.place(), panel.window.span("row"));
-    codes::panel_not_hung(&panel.name(), panel.own_name(), places)
+    codes::PanelNotHung {
+        panel: panel.name(),
+        name: panel.own_name(),
+        place: panel.place(),
+        row: panel.window.span("row"),
+    }
+    .into()
 }
 
 fn no_join(panel: PanelPlace<'_>) -> Diagnostic {
-    let window = panel.window;
-    codes::no_join_to_cover(
-        &panel.name(),
-        (window.span("over joins"), window.span("row")),
-    )
+    codes::NoJoinToCover {
+        panel: panel.name(),
+        over: panel.window.span("over joins"),
+        row: panel.window.span("row"),
+    }
+    .into()
 }
 
 fn join_thinly_covered(panel: PanelPlace<'_>, covers: Length, finished: Length) -> Diagnostic {
-    let overlap = panel.window.overlap();
-    codes::join_thinly_covered(
-        &panel.name(),
-        (panel.width("finished width").span, &panel.text(finished)),
-        panel.window.span("over joins"),
-        (
-            &panel.exact(covers),
-            &panel.text(overlap),
-            &panel.text(THIN_COVER),
-        ),
-        width_to_cover(panel, THIN_COVER, finished).as_deref(),
-    )
+    codes::JoinThinlyCovered {
+        panel: panel.name(),
+        finished: finished_width(panel, finished),
+        over: panel.window.span("over joins"),
+        covered: panel.exact(covers),
+        overlap: panel.text(panel.window.overlap()),
+        usual: panel.text(THIN_COVER),
+        enough: width_to_cover(panel, THIN_COVER, finished),
+    }
+    .into()
 }
 
 fn overlap_too_wide(panel: PanelPlace<'_>, finished: Length, overlap: Length) -> Diagnostic {
-    codes::overlap_too_wide(
-        &panel.name(),
-        (panel.window.span("overlap"), &panel.text(overlap)),
-        (panel.width("finished width").span, &panel.text(finished)),
-    )
+    codes::OverlapTooWide {
+        panel: panel.name(),
+        overlap: panel.window.placed("overlap", overlap),
+        finished: finished_width(panel, finished),
+    }
+    .into()
 }
 
 fn return_and_projection(
@@ -219,39 +235,44 @@ fn return_and_projection(
     returns: Length,
     projection: Length,
 ) -> Diagnostic {
-    let to_write = window.states("returns").then(|| window.exact(projection));
-    codes::return_and_projection_differ(
-        &window.name(),
-        (window.span("returns"), &window.text(returns)),
-        (window.support(), &window.text(projection)),
-        (
-            &window.text((projection - returns).abs()),
-            returns < projection,
-        ),
-        to_write.as_deref(),
-    )
+    codes::ReturnAndProjectionDiffer {
+        window: window.name(),
+        returns: window.placed("returns", returns),
+        projection: PlacedText::new(window.support(), window.text(projection)),
+        amount: window.text((projection - returns).abs()),
+        too_short: returns < projection,
+        to_write: window.states("returns").then(|| window.exact(projection)),
+    }
+    .into()
 }
 
 fn longer_than_height(panel: PanelPlace<'_>, drop: Length, height: Length) -> Diagnostic {
-    codes::longer_than_height(
-        &panel.name(),
-        (panel.span("drop"), &panel.text(drop)),
-        (panel.window.support(), &panel.text(height)),
-        (&panel.text(drop - height), &panel.exact(height)),
-    )
+    codes::LongerThanHeight {
+        panel: panel.name(),
+        drop: panel.placed("drop", drop),
+        height: PlacedText::new(panel.window.support(), panel.text(height)),
+        amount: panel.text(drop - height),
+        to_write: panel.exact(height),
+    }
+    .into()
 }
 
 fn rod_sags(
     window: WindowPlace<'_>,
-    (sag, limit): (Length, Length),
-    (span, spacing): (Length, Length),
+    sag: Length,
+    limit: Length,
+    span: Length,
+    spacing: Length,
     brackets: Option<u32>,
 ) -> Diagnostic {
-    codes::rod_sags(
-        &window.name(),
-        window.support(),
-        (&window.at_most(sag), &window.text(limit)),
-        (&window.mark(span), &window.mark(spacing)),
+    codes::RodSags {
+        window: window.name(),
+        support: window.support(),
+        sag: window.at_most(sag),
+        limit: window.text(limit),
+        apart: window.mark(span),
+        spacing: window.mark(spacing),
         brackets,
-    )
+    }
+    .into()
 }

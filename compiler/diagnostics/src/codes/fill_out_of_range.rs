@@ -25,29 +25,58 @@ Hang more or fewer panels, change the panels that do not fill, or widen the limi
     },
 };
 
-/// Of the length `to_cover` the other panels take `taken` and leave `left`, of which `share` falls to
-/// `panel`; that is outside its `bound` ("at most 30 in"), and either `too_wide`,
-/// with the share as it is written, or too narrow.
-pub fn fill_out_of_range(
-    panel: &str,
-    (width, row, support): (Span, Span, Span),
-    (to_cover, taken, left): (&str, &str, &str),
-    (share, bound): (&str, &str),
-    too_wide: Option<&str>,
-) -> Diagnostic {
-    let help = match too_wide {
-        Some(to_write) => format!("hang one panel more, or write `fill at most {to_write}`"),
-        None => String::from("hang one panel fewer, or make the other panels narrower"),
-    };
-    CODE.report(format!(
-        "the row leaves {share} for {panel}, which is to be {bound}"
-    ))
-    .label(width, format!("{bound}, and its share is {share}"))
-    .label(row, format!("the other panels take {taken}"))
-    .label(support, format!("{to_cover} to cover"))
-    .sum(format!(
-        "{to_cover} to cover - {taken} for the others = {left} left"
-    ))
-    .sum(format!("the share of one panel that fills: {share}"))
-    .help(help)
+/// A panel that fills gets a share of the row outside the bounds it was given.
+pub struct FillOutOfRange {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel says that it fills.
+    pub width: Span,
+    /// Where the row was written.
+    pub row: Span,
+    /// Where the window names its rod or board.
+    pub support: Span,
+    /// The length there is to cover.
+    pub to_cover: String,
+    /// What the other panels take of it.
+    pub taken: String,
+    /// What they leave.
+    pub left: String,
+    /// What of that falls to this panel.
+    pub share: String,
+    /// The bound that the share breaks: "at most 30 in".
+    pub bound: String,
+    /// The share as it is typed in, where it is too wide; nothing where it is too narrow.
+    pub to_write: Option<String>,
+}
+
+impl From<FillOutOfRange> for Diagnostic {
+    fn from(told: FillOutOfRange) -> Diagnostic {
+        let FillOutOfRange {
+            panel,
+            width,
+            row,
+            support,
+            to_cover,
+            taken,
+            left,
+            share,
+            bound,
+            to_write,
+        } = told;
+        let help = match to_write {
+            Some(to_write) => format!("hang one panel more, or write `fill at most {to_write}`"),
+            None => String::from("hang one panel fewer, or make the other panels narrower"),
+        };
+        CODE.report(format!(
+            "the row leaves {share} for {panel}, which is to be {bound}"
+        ))
+        .label(width, format!("{bound}, and its share is {share}"))
+        .label(row, format!("the other panels take {taken}"))
+        .label(support, format!("{to_cover} to cover"))
+        .sum(format!(
+            "{to_cover} to cover - {taken} for the others = {left} left"
+        ))
+        .sum(format!("the share of one panel that fills: {share}"))
+        .help(help)
+    }
 }

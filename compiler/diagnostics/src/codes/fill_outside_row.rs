@@ -27,17 +27,34 @@ Give it a width, or name it in the row.
     },
 };
 
-/// The `panel` called `name` fills and is not in the row; `example` is a length to write.
-pub fn fill_outside_row(
-    panel: &str,
-    name: &str,
-    (width, row): (Span, Span),
-    example: &str,
-) -> Diagnostic {
-    CODE.report(format!("{panel} fills, and is not in the row"))
-        .label(width, "there is nothing for it to fill")
-        .label(row, "it is not named here")
-        .help(format!(
-            "write a width such as `finished width: {example}`, or name `{name}` in the row"
-        ))
+/// A panel fills and is not in the row, so that nothing tells it what to fill.
+pub struct FillOutsideRow<'a> {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The name that the maker gave it.
+    pub name: &'a str,
+    /// Where it says that it fills.
+    pub width: Span,
+    /// Where the row was written.
+    pub row: Span,
+    /// A width in the units of the house.
+    pub example: &'static str,
+}
+
+impl From<FillOutsideRow<'_>> for Diagnostic {
+    fn from(told: FillOutsideRow<'_>) -> Diagnostic {
+        let FillOutsideRow {
+            panel,
+            name,
+            width,
+            row,
+            example,
+        } = told;
+        CODE.report(format!("{panel} fills, and is not in the row"))
+            .label(width, "there is nothing for it to fill")
+            .label(row, "it is not named here")
+            .help(format!(
+                "write a width such as `finished width: {example}`, or name `{name}` in the row"
+            ))
+    }
 }

@@ -1,7 +1,7 @@
 //! A panel over a join that does not reach the margin it states.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, PlacedText, Severity};
 
 /// A panel over a join that does not reach the margin it states.
 pub const CODE: Code = Code {
@@ -27,37 +27,54 @@ Make the panel wider, or ask for a smaller margin.
     },
 };
 
-/// `panel`, whose finished width is `finished`, covers the join with its `overlap` by `covered` on
-/// each side, where `wanted` is asked for; the width that would do is `enough`, where a finished
-/// width was written.
-pub fn join_not_covered(
-    panel: &str,
-    (covers, wanted): (Span, &str),
-    (width, finished): (Span, &str),
-    (covered, overlap): (&str, &str),
-    enough: Option<&str>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "{panel} covers its join by {covered} on each side, not by {wanted}"
-        ))
-        .label(width, format!("{finished} finished"))
-        .label(covers, format!("{wanted} is asked for"))
-        .sum(format!(
-            "({finished} finished - {overlap} of overlap) / 2 = {covered} on each side"
-        ));
-    match enough {
-        Some(enough) => report
-            .help(format!(
-                "write `finished width: {enough}` or more, or ask for `covers: {covered} each side`"
+/// A panel over a join covers less on each side than it is asked to.
+pub struct JoinNotCovered {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// What it is asked to cover on each side.
+    pub wanted: PlacedText,
+    /// Its finished width.
+    pub finished: PlacedText,
+    /// What it covers on each side, to be typed in.
+    pub covered: String,
+    /// How far the two panels at the join overlap.
+    pub overlap: String,
+    /// The finished width that would do, where one was written.
+    pub enough: Option<String>,
+}
+
+impl From<JoinNotCovered> for Diagnostic {
+    fn from(told: JoinNotCovered) -> Diagnostic {
+        let JoinNotCovered {
+            panel,
+            wanted,
+            finished,
+            covered,
+            overlap,
+            enough,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "{panel} covers its join by {covered} on each side, not by {wanted}"
             ))
-            .fix(Fix::replace(
-                format!("make the panel {enough} wide"),
-                width,
-                enough,
+            .label(finished.span, format!("{finished} finished"))
+            .label(wanted.span, format!("{wanted} is asked for"))
+            .sum(format!(
+                "({finished} finished - {overlap} of overlap) / 2 = {covered} on each side"
+            ));
+        match enough {
+            Some(enough) => report
+                .help(format!(
+                    "write `finished width: {enough}` or more, or ask for `covers: {covered} each side`"
+                ))
+                .fix(Fix::replace(
+                    format!("make the panel {enough} wide"),
+                    finished.span,
+                    enough,
+                )),
+            None => report.help(format!(
+                "make the panel wider, or ask for `covers: {covered} each side`"
             )),
-        None => report.help(format!(
-            "make the panel wider, or ask for `covers: {covered} each side`"
-        )),
+        }
     }
 }

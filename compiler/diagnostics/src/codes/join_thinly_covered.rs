@@ -1,7 +1,7 @@
 //! A panel that reaches very little beyond the join it lies over.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity, Span};
 
 /// A panel that reaches very little beyond the join it lies over.
 pub const CODE: Code = Code {
@@ -27,30 +27,51 @@ Make the panel wider. If the margin is enough for you, say so: `covers: 1/2 in e
     },
 };
 
-/// `panel` covers its join by only `covered` on each side of the `overlap` it hides, which is
-/// less than the `usual`; the width that would do is `enough`, where a width was written.
-pub fn join_thinly_covered(
-    panel: &str,
-    (width, finished): (Span, &str),
-    over: Span,
-    (covered, overlap, usual): (&str, &str, &str),
-    enough: Option<&str>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "{panel} covers its join by only {covered} on each side"
-        ))
-        .label(width, format!("reaches {covered} beyond the join"))
-        .label(over, "it lies over the joins")
-        .sum(format!(
-            "({finished} finished - {overlap} of overlap) / 2 = {covered} on each side"
-        ))
-        .sum(format!("under {usual} on each side is thin"));
-    let that_is_enough = format!("say that this is enough: `covers: {covered} each side`");
-    match enough {
-        Some(enough) => report.help(format!(
-            "write `finished width: {enough}` or more, or {that_is_enough}"
-        )),
-        None => report.help(format!("make the panel wider, or {that_is_enough}")),
+/// A panel over a join covers very little on each side.
+pub struct JoinThinlyCovered {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Its finished width.
+    pub finished: PlacedText,
+    /// Where it was hung over the joins.
+    pub over: Span,
+    /// What it covers on each side, to be typed in.
+    pub covered: String,
+    /// How far the two panels at the join overlap.
+    pub overlap: String,
+    /// What is covered at the least as a rule.
+    pub usual: String,
+    /// The finished width that covers as much, where one was written.
+    pub enough: Option<String>,
+}
+
+impl From<JoinThinlyCovered> for Diagnostic {
+    fn from(told: JoinThinlyCovered) -> Diagnostic {
+        let JoinThinlyCovered {
+            panel,
+            finished,
+            over,
+            covered,
+            overlap,
+            usual,
+            enough,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "{panel} covers its join by only {covered} on each side"
+            ))
+            .label(finished.span, format!("reaches {covered} beyond the join"))
+            .label(over, "it lies over the joins")
+            .sum(format!(
+                "({finished} finished - {overlap} of overlap) / 2 = {covered} on each side"
+            ))
+            .sum(format!("under {usual} on each side is thin"));
+        let that_is_enough = format!("say that this is enough: `covers: {covered} each side`");
+        match enough {
+            Some(enough) => report.help(format!(
+                "write `finished width: {enough}` or more, or {that_is_enough}"
+            )),
+            None => report.help(format!("make the panel wider, or {that_is_enough}")),
+        }
     }
 }

@@ -1,7 +1,7 @@
 //! A panel longer than its rod or board is high.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A panel longer than its rod or board is high.
 pub const CODE: Code = Code {
@@ -24,21 +24,37 @@ Make the drop shorter than the height, or correct the height if it was measured 
     },
 };
 
-/// The `drop` of `panel` is `amount` more than the height of its rod or board, which
-/// is written `to_write`.
-pub fn longer_than_height(
-    panel: &str,
-    (drop, drop_text): (Span, &str),
-    (support, height): (Span, &str),
-    (amount, to_write): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "{panel} is {amount} longer than it hangs above the floor"
-    ))
-    .label(drop, format!("{drop_text} long"))
-    .label(support, format!("{height} above the floor"))
-    .sum(format!(
-        "{drop_text} of drop - {height} of height = {amount} on the floor"
-    ))
-    .help(format!("{panel} needs a drop of at most {to_write}"))
+/// A panel reaches farther down than the floor.
+pub struct LongerThanHeight {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Its drop.
+    pub drop: PlacedText,
+    /// How high its rod or board hangs.
+    pub height: PlacedText,
+    /// How much of it lies on the floor.
+    pub amount: String,
+    /// The longest drop it can have, as it is typed in.
+    pub to_write: String,
+}
+
+impl From<LongerThanHeight> for Diagnostic {
+    fn from(told: LongerThanHeight) -> Diagnostic {
+        let LongerThanHeight {
+            panel,
+            drop,
+            height,
+            amount,
+            to_write,
+        } = told;
+        CODE.report(format!(
+            "{panel} is {amount} longer than it hangs above the floor"
+        ))
+        .label(drop.span, format!("{drop} long"))
+        .label(height.span, format!("{height} above the floor"))
+        .sum(format!(
+            "{drop} of drop - {height} of height = {amount} on the floor"
+        ))
+        .help(format!("{panel} needs a drop of at most {to_write}"))
+    }
 }

@@ -251,8 +251,8 @@ codes! {
     file_not_writable::file_not_writable
     file_outside_project::file_outside_project
     file_too_large::file_too_large
-    fill_out_of_range::fill_out_of_range
-    fill_outside_row::fill_outside_row
+    fill_out_of_range::FillOutOfRange
+    fill_outside_row::FillOutsideRow
     flaw_empty::flaw_empty
     flaws_overlap::flaws_overlap
     fold_crosses_centre::FoldCrossesCentre
@@ -270,8 +270,8 @@ codes! {
     ideal_outside_range::ideal_outside_range
     interlining_and_method_differ::interlining_and_method_differ
     item_unknown::item_unknown
-    join_not_covered::join_not_covered
-    join_thinly_covered::join_thinly_covered
+    join_not_covered::JoinNotCovered
+    join_thinly_covered::JoinThinlyCovered
     kind_mismatch::kind_mismatch
     kind_wanted::kind_wanted
     layout_not_sound::layout_not_sound
@@ -288,7 +288,7 @@ codes! {
     list_too_long::list_too_long
     list_without_names::list_without_names
     longer_than_bolt::longer_than_bolt
-    longer_than_height::longer_than_height
+    longer_than_height::LongerThanHeight
     making_contradicts_itself::making_contradicts_itself
     minus_unclear::minus_unclear
     mitre_not_square::mitre_not_square
@@ -305,7 +305,7 @@ codes! {
     name_wrong_kind::name_wrong_kind
     names_too_deep::names_too_deep
     nested_too_deep::nested_too_deep
-    no_join_to_cover::no_join_to_cover
+    no_join_to_cover::NoJoinToCover
     no_print_across::NoPrintAcross
     not_understood::not_understood
     nothing_follows_print::NothingFollowsPrint
@@ -320,9 +320,9 @@ codes! {
     outline_not_started::OutlineNotStarted
     outline_outside_size::OutlineOutsideSize
     outline_short_of_drop::OutlineShortOfDrop
-    overlap_too_wide::overlap_too_wide
+    overlap_too_wide::OverlapTooWide
     packet_not_read::packet_not_read
-    panel_not_hung::panel_not_hung
+    panel_not_hung::PanelNotHung
     panel_without_width::panel_without_width
     part_out_of_range::part_out_of_range
     place_beyond_cloth::place_beyond_cloth
@@ -340,12 +340,12 @@ codes! {
     property_unknown::property_unknown
     range_backwards::range_backwards
     repeat_longer_than_bolt::repeat_longer_than_bolt
-    return_and_projection_differ::return_and_projection_differ
+    return_and_projection_differ::ReturnAndProjectionDiffer
     rod_and_board::rod_and_board
-    rod_sags::rod_sags
-    row_crowded::row_crowded
+    rod_sags::RodSags
+    row_crowded::RowCrowded
     row_empty::row_empty
-    row_uncovered::row_uncovered
+    row_uncovered::RowUncovered
     seam_shows::seam_shows
     selvages_too_wide::selvages_too_wide
     sign_not_printed::sign_not_printed

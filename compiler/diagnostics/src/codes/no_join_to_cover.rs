@@ -26,12 +26,24 @@ Hang two panels or more in the row, or name the panel in the row itself.
     },
 };
 
-/// `panel` is to lie `over` the joins of a `row` that has none.
-pub fn no_join_to_cover(panel: &str, (over, row): (Span, Span)) -> Diagnostic {
-    CODE.report(format!(
-        "{panel} is to lie over joins, and the row has none"
-    ))
-    .label(over, "there is no join to lie over")
-    .label(row, "one panel makes no join")
-    .help("hang two panels or more in the row, or take `over joins` out")
+/// A panel is to lie over the joins of a row that has none.
+pub struct NoJoinToCover {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where it was hung over the joins.
+    pub over: Span,
+    /// Where the row was written.
+    pub row: Span,
+}
+
+impl From<NoJoinToCover> for Diagnostic {
+    fn from(told: NoJoinToCover) -> Diagnostic {
+        let NoJoinToCover { panel, over, row } = told;
+        CODE.report(format!(
+            "{panel} is to lie over joins, and the row has none"
+        ))
+        .label(over, "there is no join to lie over")
+        .label(row, "one panel makes no join")
+        .help("hang two panels or more in the row, or take `over joins` out")
+    }
 }

@@ -1,7 +1,7 @@
 //! An overlap as wide as a panel it lies on.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// An overlap as wide as a panel it lies on.
 pub const CODE: Code = Code {
@@ -26,21 +26,31 @@ Make the overlap smaller, or the panel wider.
     },
 };
 
-/// The `overlap` of the row is not less than the width of `panel`, whose finished width is `finished`.
-pub fn overlap_too_wide(
-    panel: &str,
-    (overlap, overlap_text): (Span, &str),
-    (width, finished): (Span, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "an overlap of {overlap_text} leaves nothing of {panel}"
-    ))
-    .label(overlap, format!("{overlap_text} over each neighbour"))
-    .label(width, format!("{finished} finished"))
-    .sum(format!(
-        "{finished} finished - {overlap_text} of overlap: nothing is left to be seen"
-    ))
-    .help(format!(
-        "write an overlap of less than {finished}, or make the panel wider"
-    ))
+/// The neighbours in a row overlap by as much as one of them is wide, or more.
+pub struct OverlapTooWide {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// How far they overlap.
+    pub overlap: PlacedText,
+    /// The finished width of the panel.
+    pub finished: PlacedText,
+}
+
+impl From<OverlapTooWide> for Diagnostic {
+    fn from(told: OverlapTooWide) -> Diagnostic {
+        let OverlapTooWide {
+            panel,
+            overlap,
+            finished,
+        } = told;
+        CODE.report(format!("an overlap of {overlap} leaves nothing of {panel}"))
+            .label(overlap.span, format!("{overlap} over each neighbour"))
+            .label(finished.span, format!("{finished} finished"))
+            .sum(format!(
+                "{finished} finished - {overlap} of overlap: nothing is left to be seen"
+            ))
+            .help(format!(
+                "write an overlap of less than {finished}, or make the panel wider"
+            ))
+    }
 }

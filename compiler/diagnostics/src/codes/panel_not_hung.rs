@@ -26,12 +26,31 @@ Name the panel in the row or over the joins, or take it out.
     },
 };
 
-/// The `panel` called `name` is neither in the row nor over its joins.
-pub fn panel_not_hung(panel: &str, name: &str, (place, row): (Span, Span)) -> Diagnostic {
-    CODE.report(format!("{panel} hangs nowhere"))
-        .label(place, "this panel is not made")
-        .label(row, "it is not named here")
-        .help(format!(
-            "name `{name}` in the row or over the joins, or take the panel out"
-        ))
+/// A panel is neither in the row nor over its joins.
+pub struct PanelNotHung<'a> {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The name that the maker gave it.
+    pub name: &'a str,
+    /// Where that was written.
+    pub place: Span,
+    /// Where the row was written.
+    pub row: Span,
+}
+
+impl From<PanelNotHung<'_>> for Diagnostic {
+    fn from(told: PanelNotHung<'_>) -> Diagnostic {
+        let PanelNotHung {
+            panel,
+            name,
+            place,
+            row,
+        } = told;
+        CODE.report(format!("{panel} hangs nowhere"))
+            .label(place, "this panel is not made")
+            .label(row, "it is not named here")
+            .help(format!(
+                "name `{name}` in the row or over the joins, or take the panel out"
+            ))
+    }
 }

@@ -1,7 +1,7 @@
 //! Returns that are not as deep as the rod stands off the wall.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, PlacedText, Severity};
 
 /// Returns that are not as deep as the rod stands off the wall.
 pub const CODE: Code = Code {
@@ -28,35 +28,55 @@ Make the returns as long as the projection of the rod or the depth of the board.
     },
 };
 
-/// The returns of `window` are `returns_text` and its rod or board stands `projection` off the
-/// wall; `to_write` is that length as it is written, where returns were written.
-pub fn return_and_projection_differ(
-    window: &str,
-    (returns, returns_text): (Span, &str),
-    (support, projection): (Span, &str),
-    (amount, too_short): (&str, bool),
-    to_write: Option<&str>,
-) -> Diagnostic {
-    let sum = if too_short {
-        format!("{projection} off the wall - {returns_text} of return = {amount} too short")
-    } else {
-        format!("{returns_text} of return - {projection} off the wall = {amount} too long")
-    };
-    let report = CODE
-        .report(format!(
-            "the returns of {window} are {returns_text}, and it stands {projection} off the wall"
-        ))
-        .label(returns, format!("{returns_text} turned back"))
-        .label(support, format!("{projection} off the wall"))
-        .sum(sum);
-    match to_write {
-        Some(to_write) => report
-            .help(format!("write `returns: {to_write}`"))
-            .fix(Fix::replace(
-                format!("make the returns {to_write}"),
-                returns,
-                to_write,
-            )),
-        None => report.help("make the returns as long as it stands off the wall"),
+/// The returns of a window are not as long as its rod or board stands off the wall.
+pub struct ReturnAndProjectionDiffer {
+    /// The window, as a sentence names it: "the window `north`".
+    pub window: String,
+    /// How long they are.
+    pub returns: PlacedText,
+    /// How far the rod or board stands off the wall.
+    pub projection: PlacedText,
+    /// How much the two differ.
+    pub amount: String,
+    /// Whether the returns are the shorter.
+    pub too_short: bool,
+    /// The projection as it is typed in, where returns were written.
+    pub to_write: Option<String>,
+}
+
+impl From<ReturnAndProjectionDiffer> for Diagnostic {
+    fn from(told: ReturnAndProjectionDiffer) -> Diagnostic {
+        let ReturnAndProjectionDiffer {
+            window,
+            returns,
+            projection,
+            amount,
+            too_short,
+            to_write,
+        } = told;
+        let sum = if too_short {
+            format!("{projection} off the wall - {returns} of return = {amount} too short")
+        } else {
+            format!("{returns} of return - {projection} off the wall = {amount} too long")
+        };
+        let report = CODE
+            .report(format!(
+                "the returns of {window} are {returns}, and it stands {projection} off the wall"
+            ))
+            .label(returns.span, format!("{returns} turned back"))
+            .label(projection.span, format!("{projection} off the wall"))
+            .sum(sum);
+        match to_write {
+            Some(to_write) => {
+                report
+                    .help(format!("write `returns: {to_write}`"))
+                    .fix(Fix::replace(
+                        format!("make the returns {to_write}"),
+                        returns.span,
+                        to_write,
+                    ))
+            }
+            None => report.help("make the returns as long as it stands off the wall"),
+        }
     }
 }

@@ -32,26 +32,47 @@ material. What rod, brackets and anchors may carry is for their makers to say, a
     },
 };
 
-/// The rod of `window` sags by `sag` and may by `limit`; its brackets stand `span` apart, and with
-/// `spacing`, which `brackets` of them give, it would do.
-pub fn rod_sags(
-    window: &str,
-    support: Span,
-    (sag, limit): (&str, &str),
-    (span, spacing): (&str, &str),
-    brackets: Option<u32>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "the rod of {window} sags by about {sag} between its brackets, and may by {limit}"
-        ))
-        .label(support, format!("brackets {span} apart"))
-        .sum(format!(
-            "within {limit} up to about {spacing} between brackets"
-        ));
-    let report = match brackets {
-        Some(brackets) => report.help(format!("write `brackets: {brackets}` for this rod")),
-        None => report,
-    };
-    report.help("or take a rod that is thicker or stiffer")
+/// A rod sags more between its brackets than it may: an estimate.
+pub struct RodSags {
+    /// The window, as a sentence names it: "the window `north`".
+    pub window: String,
+    /// Where the window names its rod.
+    pub support: Span,
+    /// How far it sags.
+    pub sag: String,
+    /// How far it may.
+    pub limit: String,
+    /// How far its brackets stand apart.
+    pub apart: String,
+    /// How far they may.
+    pub spacing: String,
+    /// How many brackets stand no farther apart, where a number of them does.
+    pub brackets: Option<u32>,
+}
+
+impl From<RodSags> for Diagnostic {
+    fn from(told: RodSags) -> Diagnostic {
+        let RodSags {
+            window,
+            support,
+            sag,
+            limit,
+            apart,
+            spacing,
+            brackets,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "the rod of {window} sags by about {sag} between its brackets, and may by {limit}"
+            ))
+            .label(support, format!("brackets {apart} apart"))
+            .sum(format!(
+                "within {limit} up to about {spacing} between brackets"
+            ));
+        let report = match brackets {
+            Some(brackets) => report.help(format!("write `brackets: {brackets}` for this rod")),
+            None => report,
+        };
+        report.help("or take a rod that is thicker or stiffer")
+    }
 }

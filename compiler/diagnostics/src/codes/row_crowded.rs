@@ -1,7 +1,9 @@
 //! A row that needs more than its rod or board.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, Severity};
+
+use super::row_uncovered::RowLengths;
 
 /// A row that needs more than its rod or board.
 pub const CODE: Code = Code {
@@ -25,28 +27,35 @@ Make a panel narrower, hang one fewer, let the panels overlap, or let one take w
     },
 };
 
-/// The row of `window` takes `taken` where its rod or board has `to_cover`, `amount` less; `sums`
-/// show how both lengths come about, and `narrower` is a line that makes room.
-pub fn row_crowded(
-    window: &str,
-    (row, support): (Span, Span),
-    (to_cover, taken, amount): (&str, &str, &str),
-    sums: [String; 2],
-    narrower: Option<String>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "the row of {window} is {amount} too wide for {to_cover}"
-        ))
-        .label(row, format!("takes {taken}"))
-        .label(support, format!("{to_cover} to cover"));
-    let report = sums.into_iter().fold(report, Diagnostic::sum);
-    let report = report.sum(format!(
-        "{taken} of panels - {to_cover} to cover = {amount} too much"
-    ));
-    let report = match narrower {
-        Some(narrower) => report.help(format!("write {narrower}")),
-        None => report,
-    };
-    report.help("let a panel take what is left: `finished width: fill`")
+/// The panels of a row take more than there is to hang over.
+pub struct RowCrowded(pub RowLengths);
+
+impl From<RowCrowded> for Diagnostic {
+    fn from(RowCrowded(lengths): RowCrowded) -> Diagnostic {
+        let RowLengths {
+            window,
+            row,
+            support,
+            to_cover,
+            covered,
+            amount,
+            sums,
+            to_write,
+        } = lengths;
+        let report = CODE
+            .report(format!(
+                "the row of {window} is {amount} too wide for {to_cover}"
+            ))
+            .label(row, format!("takes {covered}"))
+            .label(support, format!("{to_cover} to cover"));
+        let report = sums.into_iter().fold(report, Diagnostic::sum);
+        let report = report.sum(format!(
+            "{covered} of panels - {to_cover} to cover = {amount} too much"
+        ));
+        let report = match to_write {
+            Some(to_write) => report.help(format!("write {to_write}")),
+            None => report,
+        };
+        report.help("let a panel take what is left: `finished width: fill`")
+    }
 }

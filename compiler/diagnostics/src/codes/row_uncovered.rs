@@ -24,28 +24,56 @@ Make a panel wider, hang one more, or let a panel take what is left: `finished w
     },
 };
 
-/// The row of `window` covers `covered` of its rod or board and leaves `amount` bare; `sums` show
-/// how both lengths come about, and `wider` is a line that closes the gap.
-pub fn row_uncovered(
-    window: &str,
-    (row, support): (Span, Span),
-    (to_cover, covered, amount): (&str, &str, &str),
-    sums: [String; 2],
-    wider: Option<String>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "the row of {window} leaves {amount} of {to_cover} uncovered"
-        ))
-        .label(row, format!("covers {covered}"))
-        .label(support, format!("{to_cover} to cover"));
-    let report = sums.into_iter().fold(report, Diagnostic::sum);
-    let report = report.sum(format!(
-        "{to_cover} to cover - {covered} covered = {amount} bare"
-    ));
-    let report = match wider {
-        Some(wider) => report.help(format!("write {wider}")),
-        None => report,
-    };
-    report.help("let a panel take what is left: `finished width: fill`")
+/// A row, and the length it hangs over, which is another.
+pub struct RowLengths {
+    /// The window, as a sentence names it: "the window `north`".
+    pub window: String,
+    /// Where the row was written.
+    pub row: Span,
+    /// Where the window names its rod or board.
+    pub support: Span,
+    /// The length there is to cover.
+    pub to_cover: String,
+    /// The length that the row covers.
+    pub covered: String,
+    /// How much the two differ.
+    pub amount: String,
+    /// How each of the two comes about.
+    pub sums: [String; 2],
+    /// What to write so that they do not differ, where a width can be so written:
+    /// "`finished width: 20 in` for `bib`".
+    pub to_write: Option<String>,
+}
+
+/// The panels of a row leave part of what they hang over bare.
+pub struct RowUncovered(pub RowLengths);
+
+impl From<RowUncovered> for Diagnostic {
+    fn from(RowUncovered(lengths): RowUncovered) -> Diagnostic {
+        let RowLengths {
+            window,
+            row,
+            support,
+            to_cover,
+            covered,
+            amount,
+            sums,
+            to_write,
+        } = lengths;
+        let report = CODE
+            .report(format!(
+                "the row of {window} leaves {amount} of {to_cover} uncovered"
+            ))
+            .label(row, format!("covers {covered}"))
+            .label(support, format!("{to_cover} to cover"));
+        let report = sums.into_iter().fold(report, Diagnostic::sum);
+        let report = report.sum(format!(
+            "{to_cover} to cover - {covered} covered = {amount} bare"
+        ));
+        let report = match to_write {
+            Some(to_write) => report.help(format!("write {to_write}")),
+            None => report,
+        };
+        report.help("let a panel take what is left: `finished width: fill`")
+    }
 }
