@@ -1,7 +1,8 @@
 //! Findings in what a making method asks of a panel.
 
 use num_traits::{CheckedMul, CheckedSub};
-use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_diagnostics::codes::lining_and_method_differ::LayerAndMethod;
+use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_model::{Layer, MakingMatter};
 
@@ -31,36 +32,41 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &MakingMatter) -> Diagnostic
             down,
             is_curved,
             has_side,
-        } => mitre_not_square(panel, step, (across, down), (is_curved, has_side)),
+        } => {
+            let sum = mitre_sum(panel, across, down, is_curved, has_side);
+            mitre_not_square(panel, step, sum)
+        }
     }
 }
 
 fn layer_mismatch(panel: PanelPlace<'_>, layer: Layer, panel_has: bool) -> Diagnostic {
-    let method = panel.order.map_or("", |order| &order.making.name);
-    let cloth = panel.face_name().filter(|_| !panel_has);
-    let places = (panel.cloth(layer), panel.span("make"));
-    let report = match layer {
-        Layer::Interlining => codes::interlining_and_method_differ,
-        Layer::Band(_) => codes::band_and_method_differ,
-        Layer::Face | Layer::Lining => codes::lining_and_method_differ,
+    let differ = LayerAndMethod {
+        panel: panel.name(),
+        layer: panel.cloth(layer),
+        make: panel.span("make"),
+        method: panel.order.map_or("", |order| &order.making.name),
+        cloth: panel.face_name().filter(|_| !panel_has),
     };
-    report(&panel.name(), places, method, cloth)
+    match layer {
+        Layer::Interlining => codes::InterliningAndMethodDiffer(differ).into(),
+        Layer::Band(_) => codes::BandAndMethodDiffer(differ).into(),
+        Layer::Face | Layer::Lining => codes::LiningAndMethodDiffer(differ).into(),
+    }
 }
 
 fn layer_shrinks(panel: PanelPlace<'_>, layer: Layer, face: Ratio, behind: Ratio) -> Diagnostic {
     let more = behind.checked_sub(&face).unwrap_or(behind);
     let drop = panel.order.map_or(Length::ZERO, |order| order.drop);
-    codes::lining_shrinks_more(
-        &panel.name(),
-        layer.word(),
-        (panel.cloth(layer), &percent(behind)),
-        (panel.cloth(Layer::Face), &percent(face)),
-        (
-            &percent(more),
-            &panel.text(drop),
-            &panel.mark(drop.scaled(more)),
-        ),
-    )
+    codes::LiningShrinksMore {
+        panel: panel.name(),
+        layer: layer.word(),
+        behind: PlacedText::new(panel.cloth(layer), percent(behind)),
+        face: PlacedText::new(panel.cloth(Layer::Face), percent(face)),
+        more: percent(more),
+        drop: panel.text(drop),
+        shorter: panel.mark(drop.scaled(more)),
+    }
+    .into()
 }
 
 fn fold_not_level(
@@ -69,38 +75,74 @@ fn fold_not_level(
     highest: Length,
     lowest: Length,
 ) -> Diagnostic {
-    codes::fold_not_level(
-        &panel.name(),
-        (outline_place(panel, step), making_place(panel, "lining")),
-        (
-            &panel.mark(highest),
-            &panel.mark(lowest),
-            &panel.mark(lowest - highest),
-        ),
-        panel.face_name().unwrap_or("NAME"),
-    )
+    codes::FoldNotLevel {
+        panel: panel.name(),
+        edge: outline_place(panel, step),
+        lining: making_place(panel, "lining"),
+        highest: panel.mark(highest),
+        lowest: panel.mark(lowest),
+        apart: panel.mark(lowest - highest),
+        face: panel.face_name().unwrap_or("NAME"),
+    }
+    .into()
 }
 
 fn back_upside_down(panel: PanelPlace<'_>) -> Diagnostic {
-    let places = (panel.cloth(Layer::Face), making_place(panel, "lining"));
-    codes::back_upside_down(&panel.name(), places)
+    codes::BackUpsideDown {
+        panel: panel.name(),
+        face: panel.cloth(Layer::Face),
+        lining: making_place(panel, "lining"),
+    }
+    .into()
 }
 
 fn band_too_deep(panel: PanelPlace<'_>, step: usize, room: Length, needed: Length) -> Diagnostic {
-    codes::band_too_deep(
-        &panel.name(),
-        (making_place(panel, "band"), panel.outline_step(step)),
-        (
-            &panel.mark(needed),
-            &panel.mark(room),
-            &panel.mark(needed - room),
-        ),
-    )
+    codes::BandTooDeep {
+        panel: panel.name(),
+        band: making_place(panel, "band"),
+        edge: panel.outline_step(step),
+        needed: panel.mark(needed),
+        room: panel.mark(room),
+        missing: panel.mark(needed - room),
+    }
+    .into()
 }
 
 fn band_cannot_follow(panel: PanelPlace<'_>, step: Option<usize>) -> Diagnostic {
-    let places = (making_place(panel, "band"), outline_place(panel, step));
-    codes::band_cannot_follow(&panel.name(), places)
+    codes::BandCannotFollow {
+        panel: panel.name(),
+        band: making_place(panel, "band"),
+        edge: outline_place(panel, step),
+    }
+    .into()
+}
+
+fn mitre_not_square(panel: PanelPlace<'_>, step: Option<usize>, sum: String) -> Diagnostic {
+    codes::MitreNotSquare {
+        panel: panel.name(),
+        edge: outline_place(panel, step),
+        corners: making_place(panel, "corners"),
+        sum,
+    }
+    .into()
+}
+
+/// How the lower edge goes from the corner where it should be mitred.
+fn mitre_sum(
+    panel: PanelPlace<'_>,
+    across: Length,
+    down: Length,
+    is_curved: bool,
+    has_side: bool,
+) -> String {
+    let (across, down) = (panel.mark(across), panel.mark(down));
+    let curve = if is_curved { " along a curve" } else { "" };
+    let side = if has_side {
+        "from the side"
+    } else {
+        "straight from the top, without a side,"
+    };
+    format!("the lower edge goes {side} {across} across and {down} up or down{curve}")
 }
 
 /// Where a step of the outline was written, or else the outline.
@@ -111,24 +153,6 @@ fn outline_place(panel: PanelPlace<'_>, step: Option<usize>) -> Span {
 /// Where a line of the making method was written, or else the method was named.
 fn making_place(panel: PanelPlace<'_>, key: &str) -> Span {
     panel.making(key).unwrap_or(panel.span("make"))
-}
-
-fn mitre_not_square(
-    panel: PanelPlace<'_>,
-    step: Option<usize>,
-    (across, down): (Length, Length),
-    (is_curved, has_side): (bool, bool),
-) -> Diagnostic {
-    let (edge, corners) = (outline_place(panel, step), making_place(panel, "corners"));
-    let (across, down) = (panel.mark(across), panel.mark(down));
-    let curve = if is_curved { " along a curve" } else { "" };
-    let side = if has_side {
-        "from the side"
-    } else {
-        "straight from the top, without a side,"
-    };
-    let sum = format!("the lower edge goes {side} {across} across and {down} up or down{curve}");
-    codes::mitre_not_square(&panel.name(), edge, corners, &sum)
 }
 
 /// A part of a whole in percent: 3/100 is `3`.

@@ -1,7 +1,7 @@
 //! Findings in pieces, headings and making methods.
 
 use num_traits::CheckedAdd;
-use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_model::{FastenerOrder, Figure, Heading, Layer, PieceMatter, Support};
 
@@ -15,7 +15,7 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
             first_length,
             second,
             second_length,
-        } => widths_disagree(panel, (first, first_length), (second, second_length)),
+        } => widths_disagree(panel, first, first_length, second, second_length),
         PieceMatter::NothingLeft { size, length } => nothing_left(panel, size, length),
         PieceMatter::TooLarge { size } => too_large(panel, size),
         PieceMatter::FullnessUnderOne { fullness } => fullness_under_one(panel, fullness),
@@ -58,48 +58,65 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic 
             step,
             sentence,
             figure,
-        } => figure_absent(panel, (step, sentence), figure),
+        } => figure_absent(panel, step, sentence, figure),
         PieceMatter::TooManyWidths { layer, limit } => too_many_widths(panel, layer, limit),
     }
 }
 
-fn figure_absent(panel: PanelPlace<'_>, at: (usize, usize), figure: Figure) -> Diagnostic {
-    let place = panel.sentence(at);
+fn figure_absent(
+    panel: PanelPlace<'_>,
+    step: usize,
+    sentence: usize,
+    figure: Figure,
+) -> Diagnostic {
+    let place = panel.sentence(step, sentence);
     let words = place.map_or(panel.span("make"), |place| place.words);
     let named = place.and_then(|place| place.figures.iter().find(|(other, _)| *other == figure));
     let span = named.map_or(words, |(_, span)| *span);
-    let bare = panel.is_always_said(at);
-    codes::figure_absent(&panel.name(), words, (span, figure.name()), bare)
+    codes::FigureAbsent {
+        panel: panel.name(),
+        words,
+        figure: PlacedText::new(span, figure.name()),
+        bare: panel.is_always_said(step, sentence),
+    }
+    .into()
 }
 
 fn no_width(panel: PanelPlace<'_>) -> Diagnostic {
-    codes::panel_without_width(&panel.name(), panel.place(), panel.example())
+    codes::PanelWithoutWidth {
+        panel: panel.name(),
+        name: panel.place(),
+        example: panel.example(),
+    }
+    .into()
 }
 
 fn widths_disagree(
     panel: PanelPlace<'_>,
-    (first, first_length): (&str, Length),
-    (second, second_length): (&str, Length),
+    first_name: &str,
+    first: Length,
+    second_name: &str,
+    second: Length,
 ) -> Diagnostic {
-    codes::widths_disagree(
-        &panel.name(),
-        (size_place(panel, first), first, &panel.text(first_length)),
-        (
-            size_place(panel, second),
-            second,
-            &panel.text(second_length),
-        ),
-        &panel.text((first_length - second_length).abs()),
-    )
+    codes::WidthsDisagree {
+        panel: panel.name(),
+        first_name,
+        first: placed_size(panel, first_name, first),
+        second_name,
+        second: placed_size(panel, second_name, second),
+        difference: panel.text((first - second).abs()),
+    }
+    .into()
 }
 
 fn nothing_left(panel: PanelPlace<'_>, size: &str, length: Length) -> Diagnostic {
-    codes::nothing_left(
-        &panel.name(),
-        size_place(panel, size),
-        (size, &panel.text(length)),
-        sum_to_nothing(panel, size, length),
-    )
+    codes::NothingLeft {
+        panel: panel.name(),
+        size,
+        length: placed_size(panel, size, length),
+        sum: sum_to_nothing(panel, size, length),
+    }
+    .into()
 }
 
 /// How a size came out at nothing, where it was worked out from another.
@@ -129,26 +146,39 @@ fn too_large(panel: PanelPlace<'_>, size: &str) -> Diagnostic {
     let kilometres = Length::LARGEST
         .ratio_to(Length::METRE * 1000)
         .map(number_text);
-    let largest = format!("{} km", kilometres.unwrap_or_default());
-    codes::size_too_large(&panel.name(), size_place(panel, size), size, &largest)
+    codes::SizeTooLarge {
+        panel: panel.name(),
+        place: size_place(panel, size),
+        size,
+        largest: format!("{} km", kilometres.unwrap_or_default()),
+    }
+    .into()
 }
 
 fn fullness_under_one(panel: PanelPlace<'_>, fullness: Ratio) -> Diagnostic {
     let added = fullness
         .checked_add(&Ratio::from_integer(1))
         .unwrap_or(fullness);
-    let (fullness, added) = (number_text(fullness), number_text(added));
-    codes::fullness_under_one(&panel.name(), panel.span("fullness"), &fullness, &added)
+    codes::FullnessUnderOne {
+        panel: panel.name(),
+        fullness: PlacedText::new(panel.span("fullness"), number_text(fullness)),
+        added: number_text(added),
+    }
+    .into()
 }
 
 fn heading_needs_other(panel: PanelPlace<'_>, needs: &str) -> Diagnostic {
     let window = panel.window;
-    let has = (window.support(), window.support_word());
-    codes::heading_needs_other(&panel.name(), (panel.span("head"), needs), has)
+    codes::HeadingNeedsOther {
+        panel: panel.name(),
+        needs: PlacedText::new(panel.span("head"), needs),
+        has: PlacedText::new(window.support(), window.support_word()),
+    }
+    .into()
 }
 
 fn drop_too_short(panel: PanelPlace<'_>, drop: Length, least: Length) -> Diagnostic {
-    let (taker, part) = match panel.order.map(|order| &order.heading) {
+    let (place, part) = match panel.order.map(|order| &order.heading) {
         Some(Heading::RodPocket { .. }) => (panel.span("head"), "the frill and the pocket"),
         _ => (panel.window.support(), "half of the rod"),
     };
@@ -165,25 +195,28 @@ fn drop_too_short(panel: PanelPlace<'_>, drop: Length, least: Length) -> Diagnos
             panel.text(least)
         ),
     };
-    let to_write = panel.states("drop").then(|| panel.at_least(least));
-    codes::drop_too_short(
-        &panel.name(),
-        (panel.span("drop"), &panel.text(drop)),
-        (taker, part, &panel.text(least)),
-        (sum, &panel.text(least - drop)),
-        to_write.as_deref(),
-    )
+    codes::DropTooShort {
+        panel: panel.name(),
+        drop: panel.placed("drop", drop),
+        taker: PlacedText::new(place, part),
+        least: panel.text(least),
+        sum,
+        missing: panel.text(least - drop),
+        to_write: panel.states("drop").then(|| panel.at_least(least)),
+    }
+    .into()
 }
 
 fn pocket_too_small(panel: PanelPlace<'_>, pocket: Length, least: Length) -> Diagnostic {
-    let to_write = panel.heading("pocket").map(|_| panel.at_least(least));
-    codes::pocket_too_small(
-        &panel.name(),
-        (heading_place(panel, "pocket"), &panel.text(pocket)),
-        (panel.window.support(), &panel.text(rod_diameter(panel))),
-        &panel.text(least),
-        to_write.as_deref(),
-    )
+    let diameter = panel.text(rod_diameter(panel));
+    codes::PocketTooSmall {
+        panel: panel.name(),
+        pocket: placed_heading(panel, "pocket", pocket),
+        diameter: PlacedText::new(panel.window.support(), diameter),
+        least: panel.text(least),
+        to_write: panel.heading("pocket").map(|_| panel.at_least(least)),
+    }
+    .into()
 }
 
 fn fastener_too_wide(
@@ -195,41 +228,39 @@ fn fastener_too_wide(
         Some(Heading::OnBoard { .. }) => "lap",
         _ => "tail",
     };
-    codes::fastener_wider_than_tail(
-        &panel.name(),
-        &fastener.name,
-        (
-            heading_place(panel, "fastener"),
-            &panel.text(fastener.width),
-        ),
-        (
-            carrier,
-            heading_place(panel, carrier),
-            &panel.text(carrier_length),
-        ),
-        &panel.text(fastener.width - carrier_length),
-    )
+    codes::FastenerWiderThanTail {
+        panel: panel.name(),
+        name: &fastener.name,
+        width: placed_heading(panel, "fastener", fastener.width),
+        carrier,
+        length: placed_heading(panel, carrier, carrier_length),
+        amount: panel.text(fastener.width - carrier_length),
+    }
+    .into()
 }
 
 fn tail_shows(panel: PanelPlace<'_>, tail: Length, drop: Length) -> Diagnostic {
     let half = rod_diameter(panel).divided(2);
-    codes::tail_shows(
-        &panel.name(),
-        (heading_place(panel, "tail"), &panel.text(tail)),
-        (panel.span("drop"), &panel.text(drop)),
-        (&panel.text(half), &panel.text(half + tail)),
-    )
+    codes::TailShows {
+        panel: panel.name(),
+        tail: placed_heading(panel, "tail", tail),
+        drop: panel.placed("drop", drop),
+        half: panel.text(half),
+        reached: panel.text(half + tail),
+    }
+    .into()
 }
 
 fn opening_too_wide(panel: PanelPlace<'_>, opening: Length, edge: Length) -> Diagnostic {
     let place = panel
         .making("turning opening")
         .unwrap_or(panel.span("make"));
-    codes::opening_too_wide(
-        &panel.name(),
-        (place, &panel.text(opening)),
-        (size_place(panel, "flat width"), &panel.text(edge)),
-    )
+    codes::OpeningTooWide {
+        panel: panel.name(),
+        opening: PlacedText::new(place, panel.text(opening)),
+        edge: placed_size(panel, "flat width", edge),
+    }
+    .into()
 }
 
 fn longer_than_bolt(
@@ -238,12 +269,17 @@ fn longer_than_bolt(
     cut_length: Length,
     bolt: Length,
 ) -> Diagnostic {
-    codes::longer_than_bolt(
-        &panel.name(),
-        (layer.word(), &panel.at_least(cut_length)),
-        (panel.span("drop"), panel.cloth(layer), panel.fabric(layer)),
-        (&panel.text(bolt), &panel.at_least(cut_length - bolt)),
-    )
+    codes::LongerThanBolt {
+        panel: panel.name(),
+        layer: layer.word(),
+        drop: panel.span("drop"),
+        cloth: panel.cloth(layer),
+        fabric: panel.fabric(layer),
+        cut_length: panel.at_least(cut_length),
+        bolt: panel.text(bolt),
+        amount: panel.at_least(cut_length - bolt),
+    }
+    .into()
 }
 
 fn cloth_too_narrow(
@@ -252,12 +288,15 @@ fn cloth_too_narrow(
     usable: Length,
     needed: Length,
 ) -> Diagnostic {
-    codes::cloth_too_narrow(
-        &panel.name(),
-        layer.word(),
-        (panel.cloth(layer), panel.fabric(layer)),
-        (&panel.text(usable), &panel.text(needed)),
-    )
+    codes::ClothTooNarrow {
+        panel: panel.name(),
+        layer: layer.word(),
+        cloth: panel.cloth(layer),
+        fabric: panel.fabric(layer),
+        usable: panel.text(usable),
+        needed: panel.text(needed),
+    }
+    .into()
 }
 
 fn seam_shows(
@@ -266,13 +305,11 @@ fn seam_shows(
     at: Length,
     hidden_at: Option<Length>,
 ) -> Diagnostic {
-    let places = (panel.cloth(layer), panel.span("pleats"));
     // Pleats go the other way than the seam would.
-    let pleats_by = hidden_at.map(|hidden_at| {
+    let moved = hidden_at.map(|hidden_at| {
         let way = if hidden_at > at { "left" } else { "right" };
-        (panel.mark((hidden_at - at).abs()), way)
+        format!("{} to the {way}", panel.mark((hidden_at - at).abs()))
     });
-    let pleats_by = pleats_by.as_ref().map(|(by, way)| (&**by, *way));
     let sum = hidden_at.map(|hidden_at| {
         format!(
             "the seam lies at {}, and the nearest cloth that a pleat hides at {}: {} apart",
@@ -281,54 +318,92 @@ fn seam_shows(
             panel.mark((hidden_at - at).abs()),
         )
     });
-    let (name, layer) = (panel.name(), layer.word());
-    codes::seam_shows(&name, layer, places, &panel.mark(at), pleats_by, sum)
+    codes::SeamShows {
+        panel: panel.name(),
+        layer: layer.word(),
+        cloth: panel.cloth(layer),
+        pleats: panel.span("pleats"),
+        at: panel.mark(at),
+        moved,
+        sum,
+    }
+    .into()
 }
 
 fn halves_differ(panel: PanelPlace<'_>) -> Diagnostic {
-    codes::halves_differ(&panel.name(), (panel.span("cut"), panel.span("outline")))
+    codes::HalvesDiffer {
+        panel: panel.name(),
+        cut: panel.span("cut"),
+        outline: panel.span("outline"),
+    }
+    .into()
 }
 
 fn motif_below_drop(panel: PanelPlace<'_>, below_heading: Length, drop: Length) -> Diagnostic {
-    codes::motif_below_drop(
-        &panel.name(),
-        (panel.window.span("motif"), &panel.text(below_heading)),
-        (panel.span("drop"), &panel.text(drop)),
-        &panel.text(below_heading - drop),
-    )
+    codes::MotifBelowDrop {
+        panel: panel.name(),
+        below: panel.window.placed("motif", below_heading),
+        drop: panel.placed("drop", drop),
+        amount: panel.text(below_heading - drop),
+    }
+    .into()
 }
 
 fn motif_hidden(panel: PanelPlace<'_>, at: Length, (from, to): (Length, Length)) -> Diagnostic {
-    let places = (panel.window.span("motif"), panel.span("pleats"));
-    codes::motif_hidden(
-        &panel.name(),
-        places,
-        &panel.mark(at),
-        (&panel.mark(from), &panel.mark(to)),
-    )
+    codes::MotifHidden {
+        panel: panel.name(),
+        motif: panel.window.span("motif"),
+        pleats: panel.span("pleats"),
+        at: panel.mark(at),
+        from: panel.mark(from),
+        to: panel.mark(to),
+    }
+    .into()
 }
 
 fn stack_too_thick(panel: PanelPlace<'_>, layers: u32, layer: Length, limit: Length) -> Diagnostic {
-    codes::stack_too_thick(
-        &panel.name(),
-        (panel.span("pleats"), stack_place(panel)),
-        (layers, &panel.exact(layer)),
-        (&panel.exact(layer * i64::from(layers)), &panel.text(limit)),
-    )
+    codes::StackTooThick {
+        panel: panel.name(),
+        pleats: panel.span("pleats"),
+        method: stack_place(panel),
+        layers,
+        layer: panel.exact(layer),
+        thickness: panel.exact(layer * i64::from(layers)),
+        limit: panel.text(limit),
+    }
+    .into()
 }
 
 fn thickness_missing(panel: PanelPlace<'_>, layer: Layer, limit: Length) -> Diagnostic {
-    codes::thickness_missing(
-        &panel.name(),
-        layer.word(),
-        (panel.cloth(layer), stack_place(panel)),
-        &panel.text(limit),
-    )
+    codes::ThicknessMissing {
+        panel: panel.name(),
+        layer: layer.word(),
+        cloth: panel.cloth(layer),
+        method: stack_place(panel),
+        limit: panel.text(limit),
+    }
+    .into()
 }
 
 fn too_many_widths(panel: PanelPlace<'_>, layer: Layer, limit: u32) -> Diagnostic {
-    let places = (panel.cloth(layer), size_place(panel, "flat width"));
-    codes::too_many_widths(&panel.name(), layer.word(), places, limit)
+    codes::TooManyWidths {
+        panel: panel.name(),
+        layer: layer.word(),
+        cloth: panel.cloth(layer),
+        width: size_place(panel, "flat width"),
+        limit,
+    }
+    .into()
+}
+
+/// A size, where what it is worked out from was written.
+fn placed_size(panel: PanelPlace<'_>, size: &str, length: Length) -> PlacedText {
+    PlacedText::new(size_place(panel, size), panel.text(length))
+}
+
+/// A number of the heading, where it was written, or else the heading.
+fn placed_heading(panel: PanelPlace<'_>, key: &str, length: Length) -> PlacedText {
+    PlacedText::new(heading_place(panel, key), panel.text(length))
 }
 
 /// Where what a size is worked out from was written.

@@ -198,12 +198,12 @@ impl<'d> PanelPlace<'d> {
     }
 
     /// Where the words of a making step were written, by its number and that of the sentence.
-    pub(super) fn sentence(self, (step, sentence): (usize, usize)) -> Option<&'d SentencePlace> {
+    pub(super) fn sentence(self, step: usize, sentence: usize) -> Option<&'d SentencePlace> {
         self.way?.making_steps.get(step)?.get(sentence)
     }
 
     /// Whether those words are said of every panel.
-    pub(super) fn is_always_said(self, (step, sentence): (usize, usize)) -> bool {
+    pub(super) fn is_always_said(self, step: usize, sentence: usize) -> bool {
         let step = self.order.and_then(|order| order.making.steps.get(step));
         let sentence = step.and_then(|step| step.sentences.get(sentence));
         sentence.is_some_and(|sentence| sentence.said == Said::Always)

@@ -28,12 +28,28 @@ If that will not do, line the panel with a piece of its own: choose a making met
     },
 };
 
-/// The lining of `panel` is folded up from its `face`, a cloth with a way up.
-pub fn back_upside_down(panel: &str, (face, lining): (Span, Span)) -> Diagnostic {
-    CODE.report(format!(
-        "the back of {panel} hangs upside down: it is folded up from a face that has a way up"
-    ))
-    .label(face, "this cloth is one-way")
-    .label(lining, "this method folds the lining up from the face")
-    .help("line the panel with a piece of its own if the back is seen")
+/// A lining is folded up from a face that has a way up, so that its print hangs upside down.
+pub struct BackUpsideDown {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel names its face.
+    pub face: Span,
+    /// Where the method folds the lining up, or else was named.
+    pub lining: Span,
+}
+
+impl From<BackUpsideDown> for Diagnostic {
+    fn from(told: BackUpsideDown) -> Diagnostic {
+        let BackUpsideDown {
+            panel,
+            face,
+            lining,
+        } = told;
+        CODE.report(format!(
+            "the back of {panel} hangs upside down: it is folded up from a face that has a way up"
+        ))
+        .label(face, "this cloth is one-way")
+        .label(lining, "this method folds the lining up from the face")
+        .help("line the panel with a piece of its own if the back is seen")
+    }
 }

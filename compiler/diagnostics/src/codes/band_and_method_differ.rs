@@ -1,7 +1,9 @@
 //! A cloth for bands without a method for them, or a method with bands without a cloth.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, Severity};
+
+use super::lining_and_method_differ::LayerAndMethod;
 
 /// A cloth for bands without a method for them, or a method with bands without a cloth.
 pub const CODE: Code = Code {
@@ -27,33 +29,38 @@ Name a cloth for the band, write `band: none`, or choose another making method.
     },
 };
 
-/// `panel` names a cloth for its `band` and its `method` has none; or, with the `cloth` it could be
-/// made of, the method bands and the panel names no cloth for it.
-pub fn band_and_method_differ(
-    panel: &str,
-    (band, make): (Span, Span),
-    method: &str,
-    cloth: Option<&str>,
-) -> Diagnostic {
-    match cloth {
-        Some(cloth) => CODE
-            .report(format!(
-                "{panel} names no cloth for its bands, and its making method `{method}` needs one"
-            ))
-            .label(band, "no cloth for a band is named here")
-            .label(make, "this method bands the panel")
-            .help(format!(
-                "add a line such as `band: {cloth}`, or choose a making method without bands"
-            )),
-        None => CODE
-            .report(format!(
-                "{panel} names a cloth for its bands, and its making method `{method}` has none"
-            ))
-            .label(band, "a cloth for a band is named here")
-            .label(make, "this method makes no band")
-            .help(
-                "write `band: none`, or give the making method a line such as `band: 3 in at lower edge`",
-            )
-            .fix(Fix::replace("leave the band out", band, "none")),
+/// A panel names a cloth for bands that its making method does not make, or names none where it does.
+pub struct BandAndMethodDiffer<'a>(pub LayerAndMethod<'a>);
+
+impl From<BandAndMethodDiffer<'_>> for Diagnostic {
+    fn from(BandAndMethodDiffer(differ): BandAndMethodDiffer<'_>) -> Diagnostic {
+        let LayerAndMethod {
+            panel,
+            layer,
+            make,
+            method,
+            cloth,
+        } = differ;
+        match cloth {
+            Some(cloth) => CODE
+                .report(format!(
+                    "{panel} names no cloth for its bands, and its making method `{method}` needs one"
+                ))
+                .label(layer, "no cloth for a band is named here")
+                .label(make, "this method bands the panel")
+                .help(format!(
+                    "add a line such as `band: {cloth}`, or choose a making method without bands"
+                )),
+            None => CODE
+                .report(format!(
+                    "{panel} names a cloth for its bands, and its making method `{method}` has none"
+                ))
+                .label(layer, "a cloth for a band is named here")
+                .label(make, "this method makes no band")
+                .help(
+                    "write `band: none`, or give the making method a line such as `band: 3 in at lower edge`",
+                )
+                .fix(Fix::replace("leave the band out", layer, "none")),
+        }
     }
 }

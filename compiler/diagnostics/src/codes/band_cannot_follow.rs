@@ -70,12 +70,24 @@ window kitchen: valance { rod: pole }
     ),
 };
 
-/// The band of `panel`, ordered at `band`, cannot follow its outline, drawn at `edge`.
-pub fn band_cannot_follow(panel: &str, (band, edge): (Span, Span)) -> Diagnostic {
-    CODE.report(format!(
-        "the band of {panel} cannot follow its outline: a turn is too sharp for it"
-    ))
-    .label(band, "this band follows the outline")
-    .label(edge, "the outline turns too sharply")
-    .help("open the turn, or leave the band away from that edge")
+/// An outline turns too sharply for a band to follow it.
+pub struct BandCannotFollow {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the method orders the band, or else was named.
+    pub band: Span,
+    /// Where the outline turns.
+    pub edge: Span,
+}
+
+impl From<BandCannotFollow> for Diagnostic {
+    fn from(told: BandCannotFollow) -> Diagnostic {
+        let BandCannotFollow { panel, band, edge } = told;
+        CODE.report(format!(
+            "the band of {panel} cannot follow its outline: a turn is too sharp for it"
+        ))
+        .label(band, "this band follows the outline")
+        .label(edge, "the outline turns too sharply")
+        .help("open the turn, or leave the band away from that edge")
+    }
 }

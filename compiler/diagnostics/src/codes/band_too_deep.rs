@@ -26,18 +26,38 @@ Make the band shallower, or choose an outline with longer edges and wider curves
     },
 };
 
-/// The bands of `panel`, ordered at `band`, need `needed` where the edge drawn at `edge` gives `room`:
-/// `missing` too little.
-pub fn band_too_deep(
-    panel: &str,
-    (band, edge): (Span, Span),
-    (needed, room, missing): (&str, &str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "the bands of {panel} are too deep: they need {needed}, and there is {room}"
-    ))
-    .label(band, "so deep are the bands")
-    .label(edge, format!("{room} here"))
-    .sum(format!("{needed} - {room} = {missing} too little"))
-    .help("make the bands shallower, or choose an outline with longer edges and wider curves")
+/// The bands of a panel do not fit between the ends of an edge, or into a curve.
+pub struct BandTooDeep {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the method orders the bands, or else was named.
+    pub band: Span,
+    /// The step that draws the edge.
+    pub edge: Span,
+    /// How much room the bands need.
+    pub needed: String,
+    /// How much there is.
+    pub room: String,
+    /// How much is missing.
+    pub missing: String,
+}
+
+impl From<BandTooDeep> for Diagnostic {
+    fn from(told: BandTooDeep) -> Diagnostic {
+        let BandTooDeep {
+            panel,
+            band,
+            edge,
+            needed,
+            room,
+            missing,
+        } = told;
+        CODE.report(format!(
+            "the bands of {panel} are too deep: they need {needed}, and there is {room}"
+        ))
+        .label(band, "so deep are the bands")
+        .label(edge, format!("{room} here"))
+        .sum(format!("{needed} - {room} = {missing} too little"))
+        .help("make the bands shallower, or choose an outline with longer edges and wider curves")
+    }
 }

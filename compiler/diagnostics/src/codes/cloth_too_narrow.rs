@@ -25,21 +25,40 @@ Correct the width or the selvage of the cloth, or choose a wider one.
     },
 };
 
-/// The cloth for the `layer` of `panel` has a usable width of `usable`, and a strip needs more than
-/// `needed`.
-pub fn cloth_too_narrow(
-    panel: &str,
-    layer: &str,
-    (cloth, fabric): (Span, Option<Span>),
-    (usable, needed): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "the {layer} of {panel} cannot be cut from a usable width of {usable}"
-    ))
-    .label(cloth, format!("the cloth of the {layer}"))
-    .label_if_known(fabric, format!("{usable} without its selvages"))
-    .sum(format!(
-        "{usable} usable, and a strip needs {needed} at the least"
-    ))
-    .help("choose a wider cloth, or correct its width or selvage")
+/// The usable width of a cloth is less than a strip needs.
+pub struct ClothTooNarrow {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Which layer it is: "face", "lining".
+    pub layer: &'static str,
+    /// Where the panel names the cloth.
+    pub cloth: Span,
+    /// Where the cloth was described, if that is known.
+    pub fabric: Option<Span>,
+    /// The width of the cloth without its selvages.
+    pub usable: String,
+    /// What a strip needs more than.
+    pub needed: String,
+}
+
+impl From<ClothTooNarrow> for Diagnostic {
+    fn from(told: ClothTooNarrow) -> Diagnostic {
+        let ClothTooNarrow {
+            panel,
+            layer,
+            cloth,
+            fabric,
+            usable,
+            needed,
+        } = told;
+        CODE.report(format!(
+            "the {layer} of {panel} cannot be cut from a usable width of {usable}"
+        ))
+        .label(cloth, format!("the cloth of the {layer}"))
+        .label_if_known(fabric, format!("{usable} without its selvages"))
+        .sum(format!(
+            "{usable} usable, and a strip needs {needed} at the least"
+        ))
+        .help("choose a wider cloth, or correct its width or selvage")
+    }
 }

@@ -1,7 +1,7 @@
 //! A drop of less than its heading takes.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, PlacedText, Severity};
 
 /// A drop of less than its heading takes.
 pub const CODE: Code = Code {
@@ -28,33 +28,54 @@ Make the drop longer; it is measured from the top of the rod and not from below 
     },
 };
 
-/// The `drop` of `panel` is less than the `least` that its heading takes: `part` of what stands at
-/// `taker` ("half of the rod"), as the `sum` shows, and so much is `missing`. The least is written `to_write`, where a drop was written.
-pub fn drop_too_short(
-    panel: &str,
-    (drop, drop_text): (Span, &str),
-    (taker, part, least): (Span, &str, &str),
-    (sum, missing): (String, &str),
-    to_write: Option<&str>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "the drop of {panel} is {drop_text}, and its heading takes {least} of it"
-        ))
-        .label(drop, format!("{drop_text} from the heading line down"))
-        .label(taker, format!("{part} takes {least}"))
-        .sum(sum)
-        .sum(format!(
-            "{least} taken - {drop_text} of drop = {missing} missing"
-        ));
-    match to_write {
-        Some(to_write) => report
-            .help(format!("write `drop: {to_write}` or more"))
-            .fix(Fix::replace(
-                format!("make the drop {to_write}"),
-                drop,
-                to_write,
-            )),
-        None => report.help(format!("make the drop {least} or more")),
+/// The drop of a panel is less than its heading takes of it.
+pub struct DropTooShort {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Its drop.
+    pub drop: PlacedText,
+    /// What takes it: "half of the rod".
+    pub taker: PlacedText,
+    /// What that takes.
+    pub least: String,
+    /// How that comes about.
+    pub sum: String,
+    /// How much the drop is less.
+    pub missing: String,
+    /// The least drop as it is typed in, where one was written.
+    pub to_write: Option<String>,
+}
+
+impl From<DropTooShort> for Diagnostic {
+    fn from(told: DropTooShort) -> Diagnostic {
+        let DropTooShort {
+            panel,
+            drop,
+            taker,
+            least,
+            sum,
+            missing,
+            to_write,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "the drop of {panel} is {drop}, and its heading takes {least} of it"
+            ))
+            .label(drop.span, format!("{drop} from the heading line down"))
+            .label(taker.span, format!("{taker} takes {least}"))
+            .sum(sum)
+            .sum(format!(
+                "{least} taken - {drop} of drop = {missing} missing"
+            ));
+        match to_write {
+            Some(to_write) => report
+                .help(format!("write `drop: {to_write}` or more"))
+                .fix(Fix::replace(
+                    format!("make the drop {to_write}"),
+                    drop.span,
+                    to_write,
+                )),
+            None => report.help(format!("make the drop {least} or more")),
+        }
     }
 }

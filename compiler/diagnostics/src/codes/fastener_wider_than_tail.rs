@@ -1,7 +1,7 @@
 //! A fastener wider than the tail that carries it.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A fastener wider than the tail that carries it.
 pub const CODE: Code = Code {
@@ -28,24 +28,42 @@ Make the tail or the lap longer, or choose a narrower fastener.
     },
 };
 
-/// The fastener of `panel`, called `name`, is wider than what carries it: the `carrier` ("tail",
-/// "lap"), which is the `amount` shorter.
-pub fn fastener_wider_than_tail(
-    panel: &str,
-    name: &str,
-    (fastener, width): (Span, &str),
-    (carrier, place, length): (&str, Span, &str),
-    amount: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the {name} of {panel} is {width} wide, and its {carrier} {length} long"
-    ))
-    .label(fastener, format!("{width} wide"))
-    .label(place, format!("{length} long"))
-    .sum(format!(
-        "{width} wide - {length} of {carrier} = {amount} too wide"
-    ))
-    .help(format!(
-        "write a {carrier} of more than {width}, or choose a narrower fastener"
-    ))
+/// The fastener of a panel is wider than the tail or lap that carries it.
+pub struct FastenerWiderThanTail<'a> {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// What the fastener is called: "hook-and-loop".
+    pub name: &'a str,
+    /// How wide it is.
+    pub width: PlacedText,
+    /// What carries it: "tail" or "lap".
+    pub carrier: &'static str,
+    /// How long that is.
+    pub length: PlacedText,
+    /// How much the fastener is wider.
+    pub amount: String,
+}
+
+impl From<FastenerWiderThanTail<'_>> for Diagnostic {
+    fn from(told: FastenerWiderThanTail<'_>) -> Diagnostic {
+        let FastenerWiderThanTail {
+            panel,
+            name,
+            width,
+            carrier,
+            length,
+            amount,
+        } = told;
+        CODE.report(format!(
+            "the {name} of {panel} is {width} wide, and its {carrier} {length} long"
+        ))
+        .label(width.span, format!("{width} wide"))
+        .label(length.span, format!("{length} long"))
+        .sum(format!(
+            "{width} wide - {length} of {carrier} = {amount} too wide"
+        ))
+        .help(format!(
+            "write a {carrier} of more than {width}, or choose a narrower fastener"
+        ))
+    }
 }

@@ -1,7 +1,7 @@
 //! Words that name a figure this panel has not.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, PlacedText, Severity, Span};
 
 /// Words that name a figure this panel has not.
 pub const CODE: Code = Code {
@@ -26,32 +26,45 @@ it has it.
     },
 };
 
-/// The words of `panel`, standing at `words`, name a `figure` at `span` that it has not; `bare` where
-/// nothing before those words says when they are said.
-pub fn figure_absent(
-    panel: &str,
-    words: Span,
-    (span, figure): (Span, &str),
-    bare: bool,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!("{panel} has no `{figure}`, which a step names"))
-        .label(span, "nothing can be put here");
-    if bare {
-        let when = format!("when {figure} ");
-        report
-            .help(format!(
-                "write `{}` before these words, to say them only of panels that have it",
-                when.trim_end()
+/// The words of a making step name a figure that the panel does not have.
+pub struct FigureAbsent {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// The words.
+    pub words: Span,
+    /// The name of the figure among them.
+    pub figure: PlacedText,
+    /// Whether nothing before the words says of which panels they are said.
+    pub bare: bool,
+}
+
+impl From<FigureAbsent> for Diagnostic {
+    fn from(told: FigureAbsent) -> Diagnostic {
+        let FigureAbsent {
+            panel,
+            words,
+            figure,
+            bare,
+        } = told;
+        let report = CODE
+            .report(format!("{panel} has no `{figure}`, which a step names"))
+            .label(figure.span, "nothing can be put here");
+        if bare {
+            let when = format!("when {figure} ");
+            report
+                .help(format!(
+                    "write `{}` before these words, to say them only of panels that have it",
+                    when.trim_end()
+                ))
+                .fix(Fix::insert(
+                    format!("write `{}`", when.trim_end()),
+                    words,
+                    when,
+                ))
+        } else {
+            report.help(format!(
+                "say it in words of their own, with `when {figure}` before them"
             ))
-            .fix(Fix::insert(
-                format!("write `{}`", when.trim_end()),
-                words,
-                when,
-            ))
-    } else {
-        report.help(format!(
-            "say it in words of their own, with `when {figure}` before them"
-        ))
+        }
     }
 }

@@ -68,23 +68,45 @@ window kitchen: valance { rod: pole }
     ),
 };
 
-/// The lining of `panel` is folded up from its face, and its lower edge, drawn at `edge`, lies between
-/// `highest` and `lowest` below the made-up top edge: so much `apart`.
-pub fn fold_not_level(
-    panel: &str,
-    (edge, lining): (Span, Span),
-    (highest, lowest, apart): (&str, &str, &str),
-    face: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the lining of {panel} cannot be folded up from its face: its lower edge is not level"
-    ))
-    .label(edge, "the lower edge leaves the level here")
-    .label(lining, "this method folds the lining up at the lower edge")
-    .sum(format!(
-        "{lowest} from the made-up top edge at its lowest - {highest} at its highest = {apart}"
-    ))
-    .help(format!(
-        "give the panel a level lower edge, or choose a making method with a lining and write `lining: {face}`"
-    ))
+/// A lining is folded up from its face at a lower edge that is not level.
+pub struct FoldNotLevel<'a> {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the lower edge leaves the level.
+    pub edge: Span,
+    /// Where the method folds the lining up, or else was named.
+    pub lining: Span,
+    /// How far the edge lies below the made-up top edge at its highest.
+    pub highest: String,
+    /// How far at its lowest.
+    pub lowest: String,
+    /// How much the two differ.
+    pub apart: String,
+    /// The cloth of the face, which could line the panel.
+    pub face: &'a str,
+}
+
+impl From<FoldNotLevel<'_>> for Diagnostic {
+    fn from(told: FoldNotLevel<'_>) -> Diagnostic {
+        let FoldNotLevel {
+            panel,
+            edge,
+            lining,
+            highest,
+            lowest,
+            apart,
+            face,
+        } = told;
+        CODE.report(format!(
+            "the lining of {panel} cannot be folded up from its face: its lower edge is not level"
+        ))
+        .label(edge, "the lower edge leaves the level here")
+        .label(lining, "this method folds the lining up at the lower edge")
+        .sum(format!(
+            "{lowest} from the made-up top edge at its lowest - {highest} at its highest = {apart}"
+        ))
+        .help(format!(
+            "give the panel a level lower edge, or choose a making method with a lining and write `lining: {face}`"
+        ))
+    }
 }

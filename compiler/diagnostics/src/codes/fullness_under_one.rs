@@ -1,7 +1,7 @@
 //! A fullness under one.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A fullness under one.
 pub const CODE: Code = Code {
@@ -26,14 +26,30 @@ fullness.
     },
 };
 
-/// The fullness of `panel` is `fullness` times; `added` is one more.
-pub fn fullness_under_one(panel: &str, place: Span, fullness: &str, added: &str) -> Diagnostic {
-    CODE.report(format!("{panel} has a fullness of {fullness} times"))
-        .label(place, "less cloth than it has to cover")
-        .sum(format!(
-            "flat width = {fullness} x finished width: the cloth is too narrow"
-        ))
-        .help(format!(
-            "if that much is to be added to the finished width, write `fullness: {added} times`"
-        ))
+/// A fullness of less than one leaves less cloth than there is to cover.
+pub struct FullnessUnderOne {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// How many times the finished width the flat width is to be.
+    pub fullness: PlacedText,
+    /// One more, which may have been meant.
+    pub added: String,
+}
+
+impl From<FullnessUnderOne> for Diagnostic {
+    fn from(told: FullnessUnderOne) -> Diagnostic {
+        let FullnessUnderOne {
+            panel,
+            fullness,
+            added,
+        } = told;
+        CODE.report(format!("{panel} has a fullness of {fullness} times"))
+            .label(fullness.span, "less cloth than it has to cover")
+            .sum(format!(
+                "flat width = {fullness} x finished width: the cloth is too narrow"
+            ))
+            .help(format!(
+                "if that much is to be added to the finished width, write `fullness: {added} times`"
+            ))
+    }
 }

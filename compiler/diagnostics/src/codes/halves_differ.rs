@@ -37,13 +37,29 @@ outline slanted whole {
     },
 };
 
-/// `panel` is `cut` on the fold, and the two halves of its `outline` differ.
-pub fn halves_differ(panel: &str, (cut, outline): (Span, Span)) -> Diagnostic {
-    CODE.report(format!(
-        "{panel} is cut on the fold, and its two halves differ"
-    ))
-    .label(cut, "two like halves are cut here")
-    .label(outline, "this outline has two unlike ones")
-    .help("write `cut: open`, or draw the outline as a `half` one")
-    .fix(Fix::replace("cut it from open cloth", cut, "open"))
+/// A panel is cut on the fold, and the two halves of its outline are unlike.
+pub struct HalvesDiffer {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where it was said to be cut on the fold.
+    pub cut: Span,
+    /// Where the panel names its outline.
+    pub outline: Span,
+}
+
+impl From<HalvesDiffer> for Diagnostic {
+    fn from(told: HalvesDiffer) -> Diagnostic {
+        let HalvesDiffer {
+            panel,
+            cut,
+            outline,
+        } = told;
+        CODE.report(format!(
+            "{panel} is cut on the fold, and its two halves differ"
+        ))
+        .label(cut, "two like halves are cut here")
+        .label(outline, "this outline has two unlike ones")
+        .help("write `cut: open`, or draw the outline as a `half` one")
+        .fix(Fix::replace("cut it from open cloth", cut, "open"))
+    }
 }

@@ -1,7 +1,7 @@
 //! A heading for a rod on a board, or the other way round.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A heading for a rod on a board, or the other way round.
 pub const CODE: Code = Code {
@@ -25,23 +25,31 @@ Choose another heading, or hang the treatment from what the heading needs.
     },
 };
 
-/// The heading of `panel` needs a rod or board (`needs`), and the window has the other.
-pub fn heading_needs_other(
-    panel: &str,
-    (head, needs): (Span, &str),
-    (support, has): (Span, &str),
-) -> Diagnostic {
-    let example = if has == "board" {
-        "head: on board"
-    } else {
-        "head: over rod, tail 4 in"
-    };
-    CODE.report(format!(
-        "the heading of {panel} needs a {needs}, and the window has a {has}"
-    ))
-    .label(head, format!("made for a {needs}"))
-    .label(support, format!("hangs from a {has}"))
-    .help(format!(
-        "write a heading for a {has}, such as `{example}`, or give the window a {needs}"
-    ))
+/// A heading for a rod hangs from a board, or one for a board from a rod.
+pub struct HeadingNeedsOther {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// What the heading is made for: "rod" or "board".
+    pub needs: PlacedText,
+    /// What the window hangs from.
+    pub has: PlacedText,
+}
+
+impl From<HeadingNeedsOther> for Diagnostic {
+    fn from(told: HeadingNeedsOther) -> Diagnostic {
+        let HeadingNeedsOther { panel, needs, has } = told;
+        let example = if has.text == "board" {
+            "head: on board"
+        } else {
+            "head: over rod, tail 4 in"
+        };
+        CODE.report(format!(
+            "the heading of {panel} needs a {needs}, and the window has a {has}"
+        ))
+        .label(needs.span, format!("made for a {needs}"))
+        .label(has.span, format!("hangs from a {has}"))
+        .help(format!(
+            "write a heading for a {has}, such as `{example}`, or give the window a {needs}"
+        ))
+    }
 }

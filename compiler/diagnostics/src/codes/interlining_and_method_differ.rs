@@ -1,7 +1,9 @@
 //! An interlining without a method for it, or a method for an interlining without one.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, Severity};
+
+use super::lining_and_method_differ::LayerAndMethod;
 
 /// An interlining without a method for it, or a method for an interlining without one.
 pub const CODE: Code = Code {
@@ -28,39 +30,44 @@ Name a cloth for the interlining, write `interlining: none`, or choose another m
     },
 };
 
-/// `panel` names an `interlining` and its `method` has none; or, with the `cloth` it could be made
-/// of, the method interlines and the panel names no interlining.
-pub fn interlining_and_method_differ(
-    panel: &str,
-    (interlining, make): (Span, Span),
-    method: &str,
-    cloth: Option<&str>,
-) -> Diagnostic {
-    match cloth {
-        Some(cloth) => CODE
-            .report(format!(
-                "{panel} names no interlining, and its making method `{method}` needs one"
-            ))
-            .label(interlining, "no interlining is named here")
-            .label(make, "this method interlines the panel")
-            .help(format!(
-                "add a line such as `interlining: {cloth}`, or choose a making method without an \
-                 interlining"
-            )),
-        None => CODE
-            .report(format!(
-                "{panel} names an interlining, and its making method `{method}` has none"
-            ))
-            .label(interlining, "an interlining is named here")
-            .label(make, "this method makes no interlining")
-            .help(
-                "write `interlining: none`, or give the making method a line such as `interlining: as \
-                 face`",
-            )
-            .fix(Fix::replace(
-                "leave the interlining out",
-                interlining,
-                "none",
-            )),
+/// A panel names an interlining that its making method does not make, or names none where it does.
+pub struct InterliningAndMethodDiffer<'a>(pub LayerAndMethod<'a>);
+
+impl From<InterliningAndMethodDiffer<'_>> for Diagnostic {
+    fn from(InterliningAndMethodDiffer(differ): InterliningAndMethodDiffer<'_>) -> Diagnostic {
+        let LayerAndMethod {
+            panel,
+            layer,
+            make,
+            method,
+            cloth,
+        } = differ;
+        match cloth {
+            Some(cloth) => CODE
+                .report(format!(
+                    "{panel} names no interlining, and its making method `{method}` needs one"
+                ))
+                .label(layer, "no interlining is named here")
+                .label(make, "this method interlines the panel")
+                .help(format!(
+                    "add a line such as `interlining: {cloth}`, or choose a making method without an \
+                     interlining"
+                )),
+            None => CODE
+                .report(format!(
+                    "{panel} names an interlining, and its making method `{method}` has none"
+                ))
+                .label(layer, "an interlining is named here")
+                .label(make, "this method makes no interlining")
+                .help(
+                    "write `interlining: none`, or give the making method a line such as `interlining: as \
+                     face`",
+                )
+                .fix(Fix::replace(
+                    "leave the interlining out",
+                    layer,
+                    "none",
+                )),
+        }
     }
 }

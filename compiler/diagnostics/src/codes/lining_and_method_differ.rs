@@ -23,31 +23,51 @@ Name a cloth for the lining, write `lining: none`, or choose another making meth
     },
 };
 
-/// `panel` names a `lining` and its `method` has none; or, with the `cloth` it could be lined with, the
-/// method lines and the panel names no lining.
-pub fn lining_and_method_differ(
-    panel: &str,
-    (lining, make): (Span, Span),
-    method: &str,
-    cloth: Option<&str>,
-) -> Diagnostic {
-    match cloth {
-        Some(cloth) => CODE
-            .report(format!(
-                "{panel} names no lining, and its making method `{method}` needs one"
-            ))
-            .label(lining, "no lining is named here")
-            .label(make, "this method lines the panel")
-            .help(format!(
-                "add a line such as `lining: {cloth}`, or choose a making method without a lining"
-            )),
-        None => CODE
-            .report(format!(
-                "{panel} names a lining, and its making method `{method}` has none"
-            ))
-            .label(lining, "a lining is named here")
-            .label(make, "this method makes no lining")
-            .help("write `lining: none`, or choose a making method with a lining")
-            .fix(Fix::replace("leave the lining out", lining, "none")),
+/// A layer that a panel and its making method do not agree on.
+pub struct LayerAndMethod<'a> {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel names the cloth of the layer, or else was named itself.
+    pub layer: Span,
+    /// Where the panel names its making method.
+    pub make: Span,
+    /// The name of the method.
+    pub method: &'a str,
+    /// A cloth that the layer could be made of, where the method makes it and the panel names none;
+    /// nothing where the panel names one in vain.
+    pub cloth: Option<&'a str>,
+}
+
+/// A panel names a lining that its making method does not make, or names none where it does.
+pub struct LiningAndMethodDiffer<'a>(pub LayerAndMethod<'a>);
+
+impl From<LiningAndMethodDiffer<'_>> for Diagnostic {
+    fn from(LiningAndMethodDiffer(differ): LiningAndMethodDiffer<'_>) -> Diagnostic {
+        let LayerAndMethod {
+            panel,
+            layer,
+            make,
+            method,
+            cloth,
+        } = differ;
+        match cloth {
+            Some(cloth) => CODE
+                .report(format!(
+                    "{panel} names no lining, and its making method `{method}` needs one"
+                ))
+                .label(layer, "no lining is named here")
+                .label(make, "this method lines the panel")
+                .help(format!(
+                    "add a line such as `lining: {cloth}`, or choose a making method without a lining"
+                )),
+            None => CODE
+                .report(format!(
+                    "{panel} names a lining, and its making method `{method}` has none"
+                ))
+                .label(layer, "a lining is named here")
+                .label(make, "this method makes no lining")
+                .help("write `lining: none`, or choose a making method with a lining")
+                .fix(Fix::replace("leave the lining out", layer, "none")),
+        }
     }
 }

@@ -1,7 +1,7 @@
 //! A lining or interlining that shrinks more than its face.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A lining or interlining that shrinks more than its face.
 pub const CODE: Code = Code {
@@ -28,26 +28,46 @@ Press it well before cutting, or choose a cloth that shrinks no more than the fa
     },
 };
 
-/// The `layer` of `panel`, a lining or interlining, shrinks by `behind_text` and its face by
-/// `face_text`, in percent; that is `more` by so many, which makes it `shorter` by so much over the
-/// `drop`.
-pub fn lining_shrinks_more(
-    panel: &str,
-    layer: &str,
-    (behind, behind_text): (Span, &str),
-    (face, face_text): (Span, &str),
-    (more, drop, shorter): (&str, &str, &str),
-) -> Diagnostic {
-    CODE.report(format!("the {layer} of {panel} shrinks more than its face"))
-        .label(behind, format!("shrinks by {behind_text} %"))
-        .label(face, format!("shrinks by {face_text} %"))
-        .sum(format!(
-            "{behind_text} % of the {layer} - {face_text} % of the face = {more} % more"
-        ))
-        .sum(format!(
-            "{more} % of a drop of {drop} = {shorter} shorter than the face"
-        ))
-        .help(format!(
-            "press the {layer} before cutting, or choose one that shrinks by {face_text} % at most"
-        ))
+/// A cloth behind the face shrinks more than the face.
+pub struct LiningShrinksMore {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Which layer it is: "face", "lining".
+    pub layer: &'static str,
+    /// By how many percent the cloth behind shrinks.
+    pub behind: PlacedText,
+    /// By how many percent the face shrinks.
+    pub face: PlacedText,
+    /// By how many percent that is more.
+    pub more: String,
+    /// The drop of the panel.
+    pub drop: String,
+    /// How much shorter than the face that makes it.
+    pub shorter: String,
+}
+
+impl From<LiningShrinksMore> for Diagnostic {
+    fn from(told: LiningShrinksMore) -> Diagnostic {
+        let LiningShrinksMore {
+            panel,
+            layer,
+            behind,
+            face,
+            more,
+            drop,
+            shorter,
+        } = told;
+        CODE.report(format!("the {layer} of {panel} shrinks more than its face"))
+            .label(behind.span, format!("shrinks by {behind} %"))
+            .label(face.span, format!("shrinks by {face} %"))
+            .sum(format!(
+                "{behind} % of the {layer} - {face} % of the face = {more} % more"
+            ))
+            .sum(format!(
+                "{more} % of a drop of {drop} = {shorter} shorter than the face"
+            ))
+            .help(format!(
+                "press the {layer} before cutting, or choose one that shrinks by {face} % at most"
+            ))
+    }
 }

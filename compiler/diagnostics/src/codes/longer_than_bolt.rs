@@ -24,24 +24,49 @@ Shorten the panel, or choose a cloth that comes in longer lengths.
     },
 };
 
-/// The `layer` of `panel` ("face", "lining") is cut `cut_length` long, `amount` more than the `bolt`
-/// of its cloth.
-pub fn longer_than_bolt(
-    panel: &str,
-    (layer, cut_length): (&str, &str),
-    (drop, cloth, fabric): (Span, Span, Option<Span>),
-    (bolt, amount): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "the {layer} of {panel} is cut {cut_length} long, and its cloth comes in {bolt}"
-    ))
-    .label(drop, format!("cut {cut_length} long"))
-    .label(cloth, format!("the cloth of the {layer}"))
-    .label_if_known(fabric, format!("{bolt} at the longest"))
-    .sum(format!(
-        "{cut_length} to cut - {bolt} of bolt = {amount} missing"
-    ))
-    .help(format!(
-        "make the panel {amount} shorter, or choose a cloth in longer lengths"
-    ))
+/// A piece is cut longer than its cloth comes.
+pub struct LongerThanBolt {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Which layer it is: "face", "lining".
+    pub layer: &'static str,
+    /// Where the drop of the panel was written.
+    pub drop: Span,
+    /// Where the panel names the cloth.
+    pub cloth: Span,
+    /// Where the cloth was described, if that is known.
+    pub fabric: Option<Span>,
+    /// How long the piece is cut.
+    pub cut_length: String,
+    /// How long a bolt is.
+    pub bolt: String,
+    /// How much the bolt is shorter.
+    pub amount: String,
+}
+
+impl From<LongerThanBolt> for Diagnostic {
+    fn from(told: LongerThanBolt) -> Diagnostic {
+        let LongerThanBolt {
+            panel,
+            layer,
+            drop,
+            cloth,
+            fabric,
+            cut_length,
+            bolt,
+            amount,
+        } = told;
+        CODE.report(format!(
+            "the {layer} of {panel} is cut {cut_length} long, and its cloth comes in {bolt}"
+        ))
+        .label(drop, format!("cut {cut_length} long"))
+        .label(cloth, format!("the cloth of the {layer}"))
+        .label_if_known(fabric, format!("{bolt} at the longest"))
+        .sum(format!(
+            "{cut_length} to cut - {bolt} of bolt = {amount} missing"
+        ))
+        .help(format!(
+            "make the panel {amount} shorter, or choose a cloth in longer lengths"
+        ))
+    }
 }

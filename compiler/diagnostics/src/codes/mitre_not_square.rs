@@ -69,14 +69,32 @@ window kitchen: valance { rod: pole }
     ),
 };
 
-/// The method of `panel` mitres its `corners`, and the lower edge drawn at `edge` does not begin or
-/// end square to a side: `sum` says how it goes.
-pub fn mitre_not_square(panel: &str, edge: Span, corners: Span, sum: &str) -> Diagnostic {
-    CODE.report(format!(
-        "the hems of {panel} cannot be mitred: its lower edge does not meet its sides at a right angle"
-    ))
-    .label(edge, "the lower edge is not level at the side here")
-    .label(corners, "a mitre wants a square corner")
-    .sum(sum)
-    .help("begin and end the lower edge level, or choose a making method without mitres")
+/// Hems are to be mitred where the lower edge does not meet a side at a right angle.
+pub struct MitreNotSquare {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the lower edge meets the side.
+    pub edge: Span,
+    /// Where the method mitres the corners, or else was named.
+    pub corners: Span,
+    /// How the edge goes there.
+    pub sum: String,
+}
+
+impl From<MitreNotSquare> for Diagnostic {
+    fn from(told: MitreNotSquare) -> Diagnostic {
+        let MitreNotSquare {
+            panel,
+            edge,
+            corners,
+            sum,
+        } = told;
+        CODE.report(format!(
+            "the hems of {panel} cannot be mitred: its lower edge does not meet its sides at a right angle"
+        ))
+        .label(edge, "the lower edge is not level at the side here")
+        .label(corners, "a mitre wants a square corner")
+        .sum(sum)
+        .help("begin and end the lower edge level, or choose a making method without mitres")
+    }
 }

@@ -210,10 +210,10 @@ codes! {
     argument_missing::argument_missing
     argument_twice::argument_twice
     argument_unknown::argument_unknown
-    back_upside_down::back_upside_down
-    band_and_method_differ::band_and_method_differ
-    band_cannot_follow::band_cannot_follow
-    band_too_deep::band_too_deep
+    back_upside_down::BackUpsideDown
+    band_and_method_differ::BandAndMethodDiffer
+    band_cannot_follow::BandCannotFollow
+    band_too_deep::BandTooDeep
     block_missing::block_missing
     bolt_without_end::bolt_without_end
     brace_unmatched::brace_unmatched
@@ -225,7 +225,7 @@ codes! {
     caution_unknown::caution_unknown
     character_not_known::character_not_known
     cloth_not_cut::cloth_not_cut
-    cloth_too_narrow::cloth_too_narrow
+    cloth_too_narrow::ClothTooNarrow
     code_unknown::code_unknown
     colon_missing::colon_missing
     comma_missing::comma_missing
@@ -233,14 +233,14 @@ codes! {
     curly_quotes::curly_quotes
     curve_too_tight::CurveTooTight
     decimal_comma::decimal_comma
-    drop_too_short::drop_too_short
+    drop_too_short::DropTooShort
     edge_inside_fold::EdgeInsideFold
     edge_without_length::EdgeWithoutLength
     equals_for_colon::equals_for_colon
     expectation_not_known::expectation_not_known
     expectation_not_met::expectation_not_met
-    fastener_wider_than_tail::fastener_wider_than_tail
-    figure_absent::figure_absent
+    fastener_wider_than_tail::FastenerWiderThanTail
+    figure_absent::FigureAbsent
     figure_out_of_place::figure_out_of_place
     figure_unknown::figure_unknown
     file_already_there::file_already_there
@@ -256,19 +256,19 @@ codes! {
     flaw_empty::flaw_empty
     flaws_overlap::flaws_overlap
     fold_crosses_centre::FoldCrossesCentre
-    fold_not_level::fold_not_level
+    fold_not_level::FoldNotLevel
     fold_on_fold::FoldOnFold
     fold_overruns_edge::FoldOverrunsEdge
     format_would_change::format_would_change
     fraction_over_zero::fraction_over_zero
     fullness_percent_unclear::fullness_percent_unclear
-    fullness_under_one::fullness_under_one
+    fullness_under_one::FullnessUnderOne
     half_drop_without_repeat::half_drop_without_repeat
-    halves_differ::halves_differ
-    heading_needs_other::heading_needs_other
+    halves_differ::HalvesDiffer
+    heading_needs_other::HeadingNeedsOther
     heading_not_whole::HeadingNotWhole
     ideal_outside_range::ideal_outside_range
-    interlining_and_method_differ::interlining_and_method_differ
+    interlining_and_method_differ::InterliningAndMethodDiffer
     item_unknown::item_unknown
     join_not_covered::JoinNotCovered
     join_thinly_covered::JoinThinlyCovered
@@ -281,20 +281,20 @@ codes! {
     library_file_unknown::library_file_unknown
     library_name_taken::library_name_taken
     like_in_a_circle::like_in_a_circle
-    lining_and_method_differ::lining_and_method_differ
-    lining_shrinks_more::lining_shrinks_more
+    lining_and_method_differ::LiningAndMethodDiffer
+    lining_shrinks_more::LiningShrinksMore
     list_quote_open::list_quote_open
     list_row_uneven::list_row_uneven
     list_too_long::list_too_long
     list_without_names::list_without_names
-    longer_than_bolt::longer_than_bolt
+    longer_than_bolt::LongerThanBolt
     longer_than_height::LongerThanHeight
     making_contradicts_itself::making_contradicts_itself
     minus_unclear::minus_unclear
-    mitre_not_square::mitre_not_square
+    mitre_not_square::MitreNotSquare
     mitre_without_hem::mitre_without_hem
-    motif_below_drop::motif_below_drop
-    motif_hidden::motif_hidden
+    motif_below_drop::MotifBelowDrop
+    motif_hidden::MotifHidden
     name_in_a_circle::name_in_a_circle
     name_missing::name_missing
     name_needs_property::name_needs_property
@@ -309,11 +309,11 @@ codes! {
     no_print_across::NoPrintAcross
     not_understood::not_understood
     nothing_follows_print::NothingFollowsPrint
-    nothing_left::nothing_left
+    nothing_left::NothingLeft
     nothing_to_accept::nothing_to_accept
     nothing_to_make::nothing_to_make
     number_too_large::number_too_large
-    opening_too_wide::opening_too_wide
+    opening_too_wide::OpeningTooWide
     outline_crosses_itself::OutlineCrossesItself
     outline_empty::outline_empty
     outline_not_closed::OutlineNotClosed
@@ -323,14 +323,14 @@ codes! {
     overlap_too_wide::OverlapTooWide
     packet_not_read::packet_not_read
     panel_not_hung::PanelNotHung
-    panel_without_width::panel_without_width
+    panel_without_width::PanelWithoutWidth
     part_out_of_range::part_out_of_range
     place_beyond_cloth::place_beyond_cloth
     pleats_do_not_fit::PleatsDoNotFit
     pleats_empty::pleats_empty
     pleats_run_together::PleatsRunTogether
     pleats_take_too_much::PleatsTakeTooMuch
-    pocket_too_small::pocket_too_small
+    pocket_too_small::PocketTooSmall
     print_leaves_no_room::print_leaves_no_room
     print_out_of_reach::PrintOutOfReach
     print_without_repeat::print_without_repeat
@@ -346,16 +346,16 @@ codes! {
     row_crowded::RowCrowded
     row_empty::row_empty
     row_uncovered::RowUncovered
-    seam_shows::seam_shows
+    seam_shows::SeamShows
     selvages_too_wide::selvages_too_wide
     sign_not_printed::sign_not_printed
-    size_too_large::size_too_large
-    stack_too_thick::stack_too_thick
+    size_too_large::SizeTooLarge
+    stack_too_thick::StackTooThick
     strip_shows::StripShows
     sum_too_long::sum_too_long
-    tail_shows::tail_shows
+    tail_shows::TailShows
     text_not_closed::text_not_closed
-    thickness_missing::thickness_missing
+    thickness_missing::ThicknessMissing
     too_many_arguments::too_many_arguments
     too_many_corners::too_many_corners
     too_many_flaws::too_many_flaws
@@ -363,7 +363,7 @@ codes! {
     too_many_pieces::too_many_pieces
     too_many_pleats::TooManyPleats
     too_many_sentences::too_many_sentences
-    too_many_widths::too_many_widths
+    too_many_widths::TooManyWidths
     too_many_words::too_many_words
     too_narrow_for_allowance::TooNarrowForAllowance
     turn_deeper_than_hem::turn_deeper_than_hem
@@ -380,7 +380,7 @@ codes! {
     width_missing::WidthMissing
     width_not_in_proportion::width_not_in_proportion
     widths_contradict::WidthsContradict
-    widths_disagree::widths_disagree
+    widths_disagree::WidthsDisagree
     word_not_expected::word_not_expected
 }
 

@@ -1,7 +1,7 @@
 //! A motif below the lower edge of its panel.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A motif below the lower edge of its panel.
 pub const CODE: Code = Code {
@@ -26,20 +26,34 @@ Place the motif higher. Its distance is measured from the heading line, where th
     },
 };
 
-/// The `motif` on `panel` is to lie `below` the heading line, which is `amount` more than its `drop`.
-pub fn motif_below_drop(
-    panel: &str,
-    (motif, below): (Span, &str),
-    (drop, drop_text): (Span, &str),
-    amount: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the motif on {panel} lies {amount} below its lower edge"
-    ))
-    .label(motif, format!("{below} below the heading line"))
-    .label(drop, format!("{drop_text} long"))
-    .sum(format!(
-        "{below} below the heading line - {drop_text} of drop = {amount} too low"
-    ))
-    .help(format!("write a distance of less than {drop_text}"))
+/// A motif is to lie below the lower edge of its panel.
+pub struct MotifBelowDrop {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// How far below the heading line it is to lie.
+    pub below: PlacedText,
+    /// The drop of the panel.
+    pub drop: PlacedText,
+    /// How much that is less.
+    pub amount: String,
+}
+
+impl From<MotifBelowDrop> for Diagnostic {
+    fn from(told: MotifBelowDrop) -> Diagnostic {
+        let MotifBelowDrop {
+            panel,
+            below,
+            drop,
+            amount,
+        } = told;
+        CODE.report(format!(
+            "the motif on {panel} lies {amount} below its lower edge"
+        ))
+        .label(below.span, format!("{below} below the heading line"))
+        .label(drop.span, format!("{drop} long"))
+        .sum(format!(
+            "{below} below the heading line - {drop} of drop = {amount} too low"
+        ))
+        .help(format!("write a distance of less than {drop}"))
+    }
 }

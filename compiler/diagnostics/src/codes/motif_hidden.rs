@@ -36,22 +36,41 @@ pleats single {
     },
 };
 
-/// The middle of `panel`, which lies `at` this far from its left edge, is hidden by its
-/// `pleats`, with all the flat cloth that lies between `from` and `to`.
-pub fn motif_hidden(
-    panel: &str,
-    (motif, pleats): (Span, Span),
-    at: &str,
-    (from, to): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!("a pleat hides the motif on {panel}"))
-        .label(
+/// A pleat hides the middle of a panel, where a motif is to lie.
+pub struct MotifHidden {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the motif was asked for.
+    pub motif: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// How far the middle lies from the left edge, flat.
+    pub at: String,
+    /// Where the hidden cloth begins, from the left edge.
+    pub from: String,
+    /// Where it ends.
+    pub to: String,
+}
+
+impl From<MotifHidden> for Diagnostic {
+    fn from(told: MotifHidden) -> Diagnostic {
+        let MotifHidden {
+            panel,
             motif,
-            format!("its centre lies {at} from the left edge, flat"),
-        )
-        .label(pleats, "a pleat of these covers that place")
-        .sum(format!(
-            "the flat cloth from {from} to {to} is hidden, and the middle lies at {at}"
-        ))
-        .help("move the pleat away from the middle, or place the motif on another panel")
+            pleats,
+            at,
+            from,
+            to,
+        } = told;
+        CODE.report(format!("a pleat hides the motif on {panel}"))
+            .label(
+                motif,
+                format!("its centre lies {at} from the left edge, flat"),
+            )
+            .label(pleats, "a pleat of these covers that place")
+            .sum(format!(
+                "the flat cloth from {from} to {to} is hidden, and the middle lies at {at}"
+            ))
+            .help("move the pleat away from the middle, or place the motif on another panel")
+    }
 }

@@ -1,7 +1,7 @@
 //! A size that comes out at nothing, or less.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A size that comes out at nothing, or less.
 pub const CODE: Code = Code {
@@ -23,18 +23,31 @@ Make the size it is worked out from larger, or what is taken off it smaller.
     },
 };
 
-/// The `size` of `panel` ("flat width") comes out at `length`, as the `sum` shows where it is
-/// worked out from another size.
-pub fn nothing_left(
-    panel: &str,
-    place: Span,
-    (size, length): (&str, &str),
-    sum: Option<String>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!("the {size} of {panel} comes out at {length}"))
-        .label(place, format!("leaves a {size} of {length}"));
-    sum.into_iter()
-        .fold(report, Diagnostic::sum)
-        .help("make what it is worked out from larger, or what is taken off smaller")
+/// A size of a panel comes out at nothing, or less.
+pub struct NothingLeft<'a> {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Which size: "flat width".
+    pub size: &'a str,
+    /// What it comes out at; at the place of what it is worked out from.
+    pub length: PlacedText,
+    /// How it comes about, where it is worked out from another size.
+    pub sum: Option<String>,
+}
+
+impl From<NothingLeft<'_>> for Diagnostic {
+    fn from(told: NothingLeft<'_>) -> Diagnostic {
+        let NothingLeft {
+            panel,
+            size,
+            length,
+            sum,
+        } = told;
+        let report = CODE
+            .report(format!("the {size} of {panel} comes out at {length}"))
+            .label(length.span, format!("leaves a {size} of {length}"));
+        sum.into_iter()
+            .fold(report, Diagnostic::sum)
+            .help("make what it is worked out from larger, or what is taken off smaller")
+    }
 }

@@ -1,7 +1,7 @@
 //! A turning opening longer than the top edge it lies in.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A turning opening longer than the top edge it lies in.
 pub const CODE: Code = Code {
@@ -25,19 +25,31 @@ Make the opening shorter than the panel is wide.
     },
 };
 
-/// The turning `opening` of `panel` does not fit in its top `edge`.
-pub fn opening_too_wide(
-    panel: &str,
-    (opening, opening_text): (Span, &str),
-    (width, edge): (Span, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "the turning opening of {panel} is {opening_text}, and its top edge {edge}"
-    ))
-    .label(opening, format!("{opening_text} left open"))
-    .label(width, format!("{edge} at the top"))
-    .sum(format!(
-        "{edge} of top edge - {opening_text} left open: nothing is left of the seam"
-    ))
-    .help(format!("write a turning opening of less than {edge}"))
+/// The opening left for turning is as wide as the top edge it is left in, or wider.
+pub struct OpeningTooWide {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// How wide the opening is.
+    pub opening: PlacedText,
+    /// How wide the top edge is.
+    pub edge: PlacedText,
+}
+
+impl From<OpeningTooWide> for Diagnostic {
+    fn from(told: OpeningTooWide) -> Diagnostic {
+        let OpeningTooWide {
+            panel,
+            opening,
+            edge,
+        } = told;
+        CODE.report(format!(
+            "the turning opening of {panel} is {opening}, and its top edge {edge}"
+        ))
+        .label(opening.span, format!("{opening} left open"))
+        .label(edge.span, format!("{edge} at the top"))
+        .sum(format!(
+            "{edge} of top edge - {opening} left open: nothing is left of the seam"
+        ))
+        .help(format!("write a turning opening of less than {edge}"))
+    }
 }

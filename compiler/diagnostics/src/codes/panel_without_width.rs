@@ -22,11 +22,27 @@ Give it one width; the pleats or the fullness give the others.
     },
 };
 
-/// No width of `panel` is known; `example` is a length to write.
-pub fn panel_without_width(panel: &str, name: Span, example: &str) -> Diagnostic {
-    CODE.report(format!("{panel} has no width"))
-        .label(name, "a width is missing here")
-        .help(format!(
-            "add a line such as `finished width: {example}` or `finished width: fill`"
-        ))
+/// Nothing gives the width of a panel.
+pub struct PanelWithoutWidth {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel was named.
+    pub name: Span,
+    /// A width in the units of the house.
+    pub example: &'static str,
+}
+
+impl From<PanelWithoutWidth> for Diagnostic {
+    fn from(told: PanelWithoutWidth) -> Diagnostic {
+        let PanelWithoutWidth {
+            panel,
+            name,
+            example,
+        } = told;
+        CODE.report(format!("{panel} has no width"))
+            .label(name, "a width is missing here")
+            .help(format!(
+                "add a line such as `finished width: {example}` or `finished width: fill`"
+            ))
+    }
 }

@@ -1,7 +1,7 @@
 //! A rod pocket too small for its rod.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, PlacedText, Severity};
 
 /// A rod pocket too small for its rod.
 pub const CODE: Code = Code {
@@ -26,32 +26,47 @@ Make the pocket deeper, or leave its depth out: it then follows from the rod and
     },
 };
 
-/// The `pocket` of `panel` is less deep than the `least` that goes round its rod of the `diameter`;
-/// that is written `to_write`, where the pocket itself was written.
-pub fn pocket_too_small(
-    panel: &str,
-    (pocket, pocket_text): (Span, &str),
-    (support, diameter): (Span, &str),
-    least: &str,
-    to_write: Option<&str>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "the pocket of {panel} is {pocket_text} deep, and its rod needs {least}"
-        ))
-        .label(pocket, format!("{pocket_text} deep"))
-        .label(support, format!("{diameter} thick"))
-        .sum(format!(
-            "{diameter} thick x 3.1416 = the way round the rod; half of it = {least} at the least"
-        ));
-    match to_write {
-        Some(to_write) => report
-            .help(format!("write `pocket {to_write}` or more"))
-            .fix(Fix::replace(
-                format!("make the pocket {to_write} deep"),
-                pocket,
-                to_write,
-            )),
-        None => report.help("make the pocket deeper, or leave its depth out"),
+/// A rod does not go into the pocket that is made for it.
+pub struct PocketTooSmall {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// How deep the pocket is, laid flat.
+    pub pocket: PlacedText,
+    /// How thick the rod is.
+    pub diameter: PlacedText,
+    /// The least depth that goes round it.
+    pub least: String,
+    /// That depth as it is typed in, where one was written.
+    pub to_write: Option<String>,
+}
+
+impl From<PocketTooSmall> for Diagnostic {
+    fn from(told: PocketTooSmall) -> Diagnostic {
+        let PocketTooSmall {
+            panel,
+            pocket,
+            diameter,
+            least,
+            to_write,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "the pocket of {panel} is {pocket} deep, and its rod needs {least}"
+            ))
+            .label(pocket.span, format!("{pocket} deep"))
+            .label(diameter.span, format!("{diameter} thick"))
+            .sum(format!(
+                "{diameter} thick x 3.1416 = the way round the rod; half of it = {least} at the least"
+            ));
+        match to_write {
+            Some(to_write) => report
+                .help(format!("write `pocket {to_write}` or more"))
+                .fix(Fix::replace(
+                    format!("make the pocket {to_write} deep"),
+                    pocket.span,
+                    to_write,
+                )),
+            None => report.help("make the pocket deeper, or leave its depth out"),
+        }
     }
 }

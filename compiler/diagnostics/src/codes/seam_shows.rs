@@ -41,28 +41,46 @@ pleats pair from centre, mirrored {
     },
 };
 
-/// A seam in the `layer` of `panel` lies `at` this far from its left edge, flat, and is seen. With
-/// its pleats moved `pleats_by` so much in that direction, one of them would hide it.
-pub fn seam_shows(
-    panel: &str,
-    layer: &str,
-    (cloth, pleats): (Span, Span),
-    at: &str,
-    pleats_by: Option<(&str, &str)>,
-    sum: Option<String>,
-) -> Diagnostic {
-    let nearest = pleats_by.map_or_else(
-        || String::from("choose a wider cloth, or put a pleat where the seam falls"),
-        |(by, way)| {
-            format!("choose a wider cloth, or move the pleats {by} to the {way}: that hides it")
-        },
-    );
-    let report = CODE
-        .report(format!("a seam in the {layer} of {panel} shows"))
-        .label(cloth, "joined from several widths of this cloth")
-        .label(
+/// A seam between two widths of cloth lies where it is seen.
+pub struct SeamShows {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Which layer it is: "face", "lining".
+    pub layer: &'static str,
+    /// Where the panel names the cloth.
+    pub cloth: Span,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// How far the seam lies from the left edge, flat.
+    pub at: String,
+    /// How far to move the pleats so that one hides it: "2 in to the left".
+    pub moved: Option<String>,
+    /// How that comes about.
+    pub sum: Option<String>,
+}
+
+impl From<SeamShows> for Diagnostic {
+    fn from(told: SeamShows) -> Diagnostic {
+        let SeamShows {
+            panel,
+            layer,
+            cloth,
             pleats,
-            format!("no pleat hides the seam {at} from the left edge"),
+            at,
+            moved,
+            sum,
+        } = told;
+        let nearest = moved.map_or_else(
+            || String::from("choose a wider cloth, or put a pleat where the seam falls"),
+            |moved| format!("choose a wider cloth, or move the pleats {moved}: that hides it"),
         );
-    sum.into_iter().fold(report, Diagnostic::sum).help(nearest)
+        let report = CODE
+            .report(format!("a seam in the {layer} of {panel} shows"))
+            .label(cloth, "joined from several widths of this cloth")
+            .label(
+                pleats,
+                format!("no pleat hides the seam {at} from the left edge"),
+            );
+        sum.into_iter().fold(report, Diagnostic::sum).help(nearest)
+    }
 }

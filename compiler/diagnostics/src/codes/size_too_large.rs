@@ -26,9 +26,28 @@ Correct the number it is worked out from.
     },
 };
 
-/// The `size` of `panel` ("flat width") comes out beyond the `largest` length there is.
-pub fn size_too_large(panel: &str, place: Span, size: &str, largest: &str) -> Diagnostic {
-    CODE.report(format!("the {size} of {panel} is more than {largest}"))
-        .label(place, format!("makes a {size} of more than {largest}"))
-        .help("look for a unit that is wrong or a number that has lost its point")
+/// A size of a panel comes out beyond what can be reckoned with.
+pub struct SizeTooLarge<'a> {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where what it is worked out from was written.
+    pub place: Span,
+    /// Which size: "flat width".
+    pub size: &'a str,
+    /// The largest length there is.
+    pub largest: String,
+}
+
+impl From<SizeTooLarge<'_>> for Diagnostic {
+    fn from(told: SizeTooLarge<'_>) -> Diagnostic {
+        let SizeTooLarge {
+            panel,
+            place,
+            size,
+            largest,
+        } = told;
+        CODE.report(format!("the {size} of {panel} is more than {largest}"))
+            .label(place, format!("makes a {size} of more than {largest}"))
+            .help("look for a unit that is wrong or a number that has lost its point")
+    }
 }

@@ -39,24 +39,47 @@ pleats single {
     },
 };
 
-/// In `panel`, `layers` of the panel make a stack `thickness` thick where its method allows `limit`.
-pub fn stack_too_thick(
-    panel: &str,
-    (pleats, method): (Span, Span),
-    (layers, layer): (u32, &str),
-    (thickness, limit): (&str, &str),
-) -> Diagnostic {
-    let layers = counted(layers as usize, "layer");
-    CODE.report(format!(
-        "the pleats of {panel} lie {thickness} thick, and {limit} is allowed"
-    ))
-    .label(pleats, format!("{layers} of the panel in one place"))
-    .label(method, format!("allows {limit}"))
-    .sum(format!(
-        "{layers} of the panel x {layer} each = {thickness}"
-    ))
-    .help(format!(
-        "pleat with fewer layers over one another, take thinner cloth, or allow more: `stack: at most \
-         {thickness}`"
-    ))
+/// Where pleats lie, a panel is thicker than its making method allows.
+pub struct StackTooThick {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Where the panel names its pleats.
+    pub pleats: Span,
+    /// Where the limit was written, or else the method was named.
+    pub method: Span,
+    /// How many layers of the panel lie there.
+    pub layers: u32,
+    /// How thick one of them is.
+    pub layer: String,
+    /// How thick they are together.
+    pub thickness: String,
+    /// What the method allows.
+    pub limit: String,
+}
+
+impl From<StackTooThick> for Diagnostic {
+    fn from(told: StackTooThick) -> Diagnostic {
+        let StackTooThick {
+            panel,
+            pleats,
+            method,
+            layers,
+            layer,
+            thickness,
+            limit,
+        } = told;
+        let layers = counted(layers as usize, "layer");
+        CODE.report(format!(
+            "the pleats of {panel} lie {thickness} thick, and {limit} is allowed"
+        ))
+        .label(pleats, format!("{layers} of the panel in one place"))
+        .label(method, format!("allows {limit}"))
+        .sum(format!(
+            "{layers} of the panel x {layer} each = {thickness}"
+        ))
+        .help(format!(
+            "pleat with fewer layers over one another, take thinner cloth, or allow more: `stack: at most \
+             {thickness}`"
+        ))
+    }
 }

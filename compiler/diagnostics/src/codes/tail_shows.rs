@@ -1,7 +1,7 @@
 //! A tail as long as its panel.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// A tail as long as its panel.
 pub const CODE: Code = Code {
@@ -25,19 +25,35 @@ Make the tail shorter than the drop.
     },
 };
 
-/// The `tail` of `panel` begins `half` the rod lower than its `drop` and reaches `reached`, which is as
-/// far down as the drop or farther.
-pub fn tail_shows(
-    panel: &str,
-    (tail, tail_text): (Span, &str),
-    (drop, drop_text): (Span, &str),
-    (half, reached): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!("the tail of {panel} shows below its lower edge"))
-        .label(tail, format!("{tail_text} down the back"))
-        .label(drop, format!("{drop_text} down the front"))
-        .sum(format!(
-            "{half} for half the rod + {tail_text} of tail = {reached} down the back"
-        ))
-        .help("write a shorter tail, or a longer drop")
+/// The tail of a panel hangs down behind as far as its drop in front, or farther.
+pub struct TailShows {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// How long the tail is.
+    pub tail: PlacedText,
+    /// The drop of the panel.
+    pub drop: PlacedText,
+    /// How far the tail begins below the heading line: half the rod.
+    pub half: String,
+    /// How far down it reaches.
+    pub reached: String,
+}
+
+impl From<TailShows> for Diagnostic {
+    fn from(told: TailShows) -> Diagnostic {
+        let TailShows {
+            panel,
+            tail,
+            drop,
+            half,
+            reached,
+        } = told;
+        CODE.report(format!("the tail of {panel} shows below its lower edge"))
+            .label(tail.span, format!("{tail} down the back"))
+            .label(drop.span, format!("{drop} down the front"))
+            .sum(format!(
+                "{half} for half the rod + {tail} of tail = {reached} down the back"
+            ))
+            .help("write a shorter tail, or a longer drop")
+    }
 }

@@ -35,17 +35,34 @@ pleats single {
     },
 };
 
-/// The stack of `panel` cannot be held to `limit`, since its cloth for the `layer` has no thickness.
-pub fn thickness_missing(
-    panel: &str,
-    layer: &str,
-    (cloth, method): (Span, Span),
-    limit: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the pleats of {panel} cannot be held to {limit}: its {layer} does not say how thick it is"
-    ))
-    .label(cloth, "this cloth has no thickness")
-    .label(method, format!("allows {limit}"))
-    .help("write the thickness of one layer in the fabric: `thickness: 0.4 mm`")
+/// A making method limits the thickness of a stack, and a cloth in it does not say how thick it is.
+pub struct ThicknessMissing {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Which layer it is: "face", "lining".
+    pub layer: &'static str,
+    /// Where the panel names the cloth.
+    pub cloth: Span,
+    /// Where the limit was written, or else the method was named.
+    pub method: Span,
+    /// What the method allows.
+    pub limit: String,
+}
+
+impl From<ThicknessMissing> for Diagnostic {
+    fn from(told: ThicknessMissing) -> Diagnostic {
+        let ThicknessMissing {
+            panel,
+            layer,
+            cloth,
+            method,
+            limit,
+        } = told;
+        CODE.report(format!(
+            "the pleats of {panel} cannot be held to {limit}: its {layer} does not say how thick it is"
+        ))
+        .label(cloth, "this cloth has no thickness")
+        .label(method, format!("allows {limit}"))
+        .help("write the thickness of one layer in the fabric: `thickness: 0.4 mm`")
+    }
 }

@@ -25,17 +25,34 @@ Correct the width of the cloth or of the panel.
     },
 };
 
-/// The `layer` of `panel` would be joined from more widths of its cloth than the `limit`.
-pub fn too_many_widths(
-    panel: &str,
-    layer: &str,
-    (cloth, width): (Span, Span),
-    limit: u32,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the {layer} of {panel} would be joined from more than {limit} widths"
-    ))
-    .label(cloth, format!("more than {limit} widths of this cloth"))
-    .label(width, "the width of the panel")
-    .help("look for a unit that is wrong in the width of the panel or of the cloth")
+/// A piece would be joined from more widths of cloth than are worked out.
+pub struct TooManyWidths {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// Which layer it is: "face", "lining".
+    pub layer: &'static str,
+    /// Where the panel names the cloth.
+    pub cloth: Span,
+    /// Where the width of the panel was stated.
+    pub width: Span,
+    /// The most widths that a piece may have.
+    pub limit: u32,
+}
+
+impl From<TooManyWidths> for Diagnostic {
+    fn from(told: TooManyWidths) -> Diagnostic {
+        let TooManyWidths {
+            panel,
+            layer,
+            cloth,
+            width,
+            limit,
+        } = told;
+        CODE.report(format!(
+            "the {layer} of {panel} would be joined from more than {limit} widths"
+        ))
+        .label(cloth, format!("more than {limit} widths of this cloth"))
+        .label(width, "the width of the panel")
+        .help("look for a unit that is wrong in the width of the panel or of the cloth")
+    }
 }

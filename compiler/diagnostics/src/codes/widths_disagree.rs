@@ -1,7 +1,7 @@
 //! Two widths of a panel that cannot both be right.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// Two widths of a panel that cannot both be right.
 pub const CODE: Code = Code {
@@ -24,25 +24,44 @@ Leave out the one that follows from the other, or correct it.
     },
 };
 
-/// Two widths of `panel` disagree by `difference`: each with its place, its name ("flat width") and
-/// its length.
-pub fn widths_disagree(
-    panel: &str,
-    (first, first_name, first_text): (Span, &str, &str),
-    (second, second_name, second_text): (Span, &str, &str),
-    difference: &str,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!("the widths of {panel} disagree by {difference}"))
-        .label(second, format!("a {second_name} of {second_text}"));
-    let report = if first == second {
+/// Two widths of a panel, worked out in two ways, disagree.
+pub struct WidthsDisagree<'a> {
+    /// The panel, as a sentence names it: "the panel `bib` of `north`".
+    pub panel: String,
+    /// What the one is called: "flat width".
+    pub first_name: &'a str,
+    /// How long it is.
+    pub first: PlacedText,
+    /// What the other, which is told first, is called.
+    pub second_name: &'a str,
+    /// How long that is.
+    pub second: PlacedText,
+    /// How far they are apart.
+    pub difference: String,
+}
+
+impl From<WidthsDisagree<'_>> for Diagnostic {
+    fn from(told: WidthsDisagree<'_>) -> Diagnostic {
+        let WidthsDisagree {
+            panel,
+            first_name,
+            first,
+            second_name,
+            second,
+            difference,
+        } = told;
+        let report = CODE
+            .report(format!("the widths of {panel} disagree by {difference}"))
+            .label(second.span, format!("a {second_name} of {second}"));
+        let report = if first.span == second.span {
+            report
+        } else {
+            report.label(first.span, format!("a {first_name} of {first}"))
+        };
         report
-    } else {
-        report.label(first, format!("a {first_name} of {first_text}"))
-    };
-    report
-        .sum(format!(
-            "{first_name} {first_text}, {second_name} {second_text}: {difference} apart"
-        ))
-        .help("leave one of the two out, or correct the one that is wrong")
+            .sum(format!(
+                "{first_name} {first}, {second_name} {second}: {difference} apart"
+            ))
+            .help("leave one of the two out, or correct the one that is wrong")
+    }
 }
