@@ -90,9 +90,9 @@ impl Console {
     }
 
     /// A design is not what this command wants of it.
-    pub fn fail(&mut self, diagnostic: Diagnostic) {
+    pub fn fail(&mut self, diagnostic: impl Into<Diagnostic>) {
         self.worsen(Outcome::Errors);
-        self.reports.push(diagnostic);
+        self.reports.push(diagnostic.into());
     }
 
     /// The command cannot be carried out, or not for this file.

@@ -40,8 +40,12 @@ impl Job {
             return Err(codes::file_not_found(None, &shown, None));
         };
         let Some(main) = name.to_str() else {
-            let reason = "its name is not text in UTF-8";
-            return Err(codes::file_not_readable(None, &shown, reason));
+            let not_readable = codes::FileNotReadable {
+                place: None,
+                path: &shown,
+                reason: "its name is not text in UTF-8",
+            };
+            return Err(not_readable.into());
         };
         let folder =
             Folder::open(folder_of(path)).map_err(|_| codes::file_not_found(None, &shown, None))?;

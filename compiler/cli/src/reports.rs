@@ -91,8 +91,14 @@ mod tests {
         let mut sources = Sources::new();
         sources.add("other.pelmet", "");
         let file = sources.add(name, text);
-        let report = codes::name_unknown(Span::new(file, 0, 4), ("rod", "rod"), "pole", None);
-        (sources, report)
+        let report = codes::NameUnknown {
+            span: Span::new(file, 0, 4),
+            noun: "rod",
+            word: "rod",
+            name: "pole",
+            suggestion: None,
+        };
+        (sources, report.into())
     }
 
     #[test]

@@ -89,9 +89,19 @@ fn used_by(name: &str, job: &Job) -> Vec<String> {
 }
 
 fn read_packet(path: &Path) -> Result<Source, Diagnostic> {
-    let shown = path.to_string_lossy();
-    let bytes = read_file(path, MAXIMUM_PACKET_BYTES)
-        .map_err(|error| codes::file_not_readable(None, &shown, &error.kind().to_string()))?;
-    let packet = Packet::from_json(&bytes).map_err(|why| codes::packet_not_read(&shown, &why))?;
+    let shown = &path.to_string_lossy();
+    let bytes = read_file(path, MAXIMUM_PACKET_BYTES).map_err(|error| {
+        Diagnostic::from(codes::FileNotReadable {
+            place: None,
+            path: shown,
+            reason: &error.kind().to_string(),
+        })
+    })?;
+    let packet = Packet::from_json(&bytes).map_err(|why| {
+        Diagnostic::from(codes::PacketNotRead {
+            path: shown,
+            reason: &why,
+        })
+    })?;
     Ok(Source::Packet(Box::new(packet)))
 }

@@ -45,13 +45,19 @@ pub fn replace_folder(
     may_replace: fn(&str) -> bool,
 ) -> Result<(), Diagnostic> {
     if let Some(found) = in_the_way(folder, may_replace) {
-        return Err(codes::file_already_there(&folder.to_string_lossy(), &found));
+        let path = &folder.to_string_lossy();
+        let found = &found;
+        return Err(codes::FileAlreadyThere { path, found }.into());
     }
     try_replace_folder(folder, files).map_err(|error| not_writable(folder, &error))
 }
 
 fn not_writable(path: &Path, error: &io::Error) -> Diagnostic {
-    codes::file_not_writable(&path.to_string_lossy(), &error.kind().to_string())
+    codes::FileNotWritable {
+        path: &path.to_string_lossy(),
+        reason: &error.kind().to_string(),
+    }
+    .into()
 }
 
 fn try_replace_file(path: &Path, text: &str) -> io::Result<()> {

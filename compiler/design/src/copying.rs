@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_diagnostics::{Span, codes};
+use pelmet_diagnostics::{PlacedText, codes};
 use pelmet_syntax::tree::Term;
 
 use crate::item::Item;
@@ -67,9 +67,7 @@ impl<'t> Reader<'t> {
         't: 'a,
     {
         let likes = circle.filter_map(|item| item.like).map(name_span);
-        let mut steps: Vec<(Span, String)> = likes
-            .map(|like| (like, self.sources.snippet(like).to_owned()))
-            .collect();
+        let mut steps: Vec<PlacedText> = likes.map(|like| self.as_written(like)).collect();
         steps.sort();
         self.report(codes::like_in_a_circle(&steps));
     }
@@ -82,8 +80,12 @@ impl<'t> Reader<'t> {
         if !item.damaged {
             let owner = format!("the {} `{}`", item.kind.word(), item.name);
             let line = self.line_for(item.panels.first(), property);
-            let report = codes::property_missing(item.place(), &owner, key, &line);
-            self.report(report);
+            self.report(codes::PropertyMissing {
+                span: item.place(),
+                item: &owner,
+                property: key,
+                line: &line,
+            });
         }
     }
 

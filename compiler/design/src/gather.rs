@@ -135,6 +135,10 @@ struct Gathering<'t, 'd> {
 }
 
 impl<'t> Gathering<'t, '_> {
+    fn report(&mut self, diagnostic: impl Into<Diagnostic>) {
+        self.diagnostics.push(diagnostic.into());
+    }
+
     fn file(&mut self, tree: &'t crate::load::Tree) {
         let whole = Span::new(tree.file.file, 0, usize::MAX);
         for entry in &tree.file.entries {
@@ -183,11 +187,11 @@ impl<'t> Gathering<'t, '_> {
                 .iter()
                 .find(|other| other.name == item.name);
             if let Some(earlier) = earlier {
-                self.diagnostics.push(codes::name_twice(
-                    item.name_span,
-                    earlier.name_span,
-                    item.name,
-                ));
+                self.report(codes::NameTwice {
+                    second: item.name_span,
+                    first: earlier.name_span,
+                    name: item.name,
+                });
                 return;
             }
             self.world.windows.push(item.clone());
@@ -195,11 +199,12 @@ impl<'t> Gathering<'t, '_> {
         let named = self.world.items.entry(item.kind).or_default();
         match named.get(item.name) {
             Some(earlier) if earlier.from_library == item.from_library => {
-                self.diagnostics.push(codes::name_twice(
-                    item.name_span,
-                    earlier.name_span,
-                    item.name,
-                ));
+                let first = earlier.name_span;
+                self.report(codes::NameTwice {
+                    second: item.name_span,
+                    first,
+                    name: item.name,
+                });
             }
             Some(earlier) if item.from_library && !earlier.from_library => {}
             _ => {
@@ -227,13 +232,12 @@ impl<'t> Gathering<'t, '_> {
         let mut known: Vec<&str> = Kind::ALL.iter().map(|kind| kind.word()).collect();
         known.push("windows");
         known.extend(LINE_WORDS);
-        self.diagnostics
-            .push(codes::item_unknown(span, word, &known));
+        self.report(codes::item_unknown(span, word, &known));
     }
 
     fn not_understood(&mut self, entry: &Entry) {
         if !entry.is_broken() {
-            self.diagnostics.push(codes::not_understood(entry.span));
+            self.report(codes::not_understood(entry.span));
         }
     }
 

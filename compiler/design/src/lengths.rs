@@ -1,7 +1,7 @@
 //! Reading lengths, ranges, sizes, counts and plain words.
 
 use num_traits::{Signed, Zero};
-use pelmet_diagnostics::{Fix, Span, codes, did_you_mean};
+use pelmet_diagnostics::{Diagnostic, Fix, PlacedText, Span, codes, did_you_mean};
 use pelmet_measure::{Dimension, Length, Quantity, Ratio, Unit, number_text};
 use pelmet_model::Ranged;
 use pelmet_syntax::tree::{Number, Term, TermKind};
@@ -36,7 +36,7 @@ impl<'t> Reader<'t> {
     ) -> Option<&'t Term> {
         let term = cursor.next();
         if term.is_none() {
-            self.report(codes::value_unfinished(cursor.end(), property, can_be));
+            self.value_unfinished(cursor.end(), property, can_be);
         }
         term
     }
@@ -95,11 +95,19 @@ impl<'t> Reader<'t> {
         let shown = self.shown(length);
         match sign {
             Sign::Positive if !length.is_positive() => {
-                self.report(codes::length_not_positive(span, property, &shown));
+                self.report(codes::LengthNotPositive {
+                    span,
+                    what: property,
+                    length: &shown,
+                });
                 None
             }
             Sign::NotNegative if length.is_negative() => {
-                self.report(codes::length_negative(span, property, &shown));
+                self.report(codes::LengthNegative {
+                    span,
+                    what: property,
+                    length: &shown,
+                });
                 None
             }
             _ => Some(length),
@@ -166,8 +174,10 @@ impl<'t> Reader<'t> {
         if first.0 <= second.0 {
             return Some(());
         }
-        let (one, other) = (self.shown(first.0), self.shown(second.0));
-        self.report(codes::range_backwards((first.1, &one), (second.1, &other)));
+        self.report(codes::RangeBackwards {
+            first: PlacedText::new(first.1, self.shown(first.0)),
+            second: PlacedText::new(second.1, self.shown(second.0)),
+        });
         None
     }
 
@@ -183,14 +193,13 @@ impl<'t> Reader<'t> {
             return Some(Ranged::between(least, most, middle));
         };
         if ideal < least || ideal > most {
-            let (least, most, ideal) = (self.shown(least), self.shown(most), self.shown(ideal));
-            self.report(codes::ideal_outside_range(
-                span,
-                &ideal,
+            self.report(codes::IdealOutsideRange {
+                ideal: PlacedText::new(span, self.shown(ideal)),
                 range,
-                (&least, &most),
+                least: self.shown(least),
+                most: self.shown(most),
                 property,
-            ));
+            });
             return None;
         }
         Some(Ranged::between(least, most, ideal))
@@ -228,7 +237,11 @@ impl<'t> Reader<'t> {
             Ok(number) if amount.is_fixed() => Some((number, term.span)),
             _ => {
                 let found = amount.fixed.dimension.in_words();
-                self.report(codes::kind_wanted(term.span, "a plain number", found));
+                self.report(codes::KindWanted {
+                    span: term.span,
+                    wanted: "a plain number",
+                    found,
+                });
                 None
             }
         }
@@ -241,14 +254,23 @@ impl<'t> Reader<'t> {
         let amount = self.amount(term, &scope)?;
         if amount.fixed.dimension != Dimension::NUMBER || !amount.is_fixed() {
             let found = amount.fixed.dimension.in_words();
-            self.report(codes::kind_wanted(term.span, "a count", found));
+            self.report(codes::KindWanted {
+                span: term.span,
+                wanted: "a count",
+                found,
+            });
             return None;
         }
         match amount.fixed.as_count() {
             Some(count) if count > 0 => Some((count, term.span)),
             _ => {
                 let typed = number_text(amount.fixed.amount);
-                self.report(codes::count_not_whole(term.span, property, &typed, 1));
+                self.report(codes::CountNotWhole {
+                    span: term.span,
+                    what: property,
+                    number: &typed,
+                    least: 1,
+                });
                 None
             }
         }
@@ -290,7 +312,12 @@ impl<'t> Reader<'t> {
     fn none_of(&mut self, span: Span, property: &str, can_be: &str, choices: &[String]) {
         let typed = self.sources.snippet(span);
         let near = did_you_mean(typed, choices.iter().map(String::as_str));
-        let report = codes::word_not_expected(span, typed, property, can_be);
+        let report = Diagnostic::from(codes::WordNotExpected {
+            span,
+            found: typed,
+            property,
+            can_be,
+        });
         self.report(match near {
             Some(near) => report
                 .help(format!("did you mean `{near}`?"))
@@ -305,10 +332,19 @@ impl<'t> Reader<'t> {
         let (part, span) = self.plain_number(&mut cursor, property)?;
         self.nothing_more(&cursor, property, "one percentage")?;
         if part.is_negative() || part >= Ratio::new_raw(1, 1) {
-            self.report(codes::part_out_of_range(span, property, &number_text(part)));
+            self.part_out_of_range(span, property, part);
             return None;
         }
         Some(part)
+    }
+
+    /// Reports a part or a multiple that cannot be.
+    pub fn part_out_of_range(&mut self, span: Span, property: &str, part: Ratio) {
+        self.report(codes::PartOutOfRange {
+            span,
+            property,
+            number: &number_text(part),
+        });
     }
 }
 

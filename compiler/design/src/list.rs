@@ -98,7 +98,12 @@ fn read_row(
 ) -> Option<ListRow> {
     if row.len() != columns.len() {
         let place = whole(row)?;
-        diagnostics.push(codes::list_row_uneven(place, row.len(), columns.len()));
+        let uneven = codes::ListRowUneven {
+            span: place,
+            cells: row.len(),
+            columns: columns.len(),
+        };
+        diagnostics.push(uneven.into());
         return None;
     }
     let (name, name_span) = row.get(name_column)?.clone();

@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use pelmet_diagnostics::{Diagnostic, FileId, Sources, Span, codes, did_you_mean};
+use pelmet_diagnostics::{Diagnostic, FileId, PlacedText, Sources, Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Entry, File, Name, Phrase, Phrases, Term, TermKind};
 use pelmet_syntax::{MAXIMUM_FILE_BYTES, parse};
 
@@ -153,6 +153,10 @@ impl Loading<'_> {
         self.tree(file, path, origin);
     }
 
+    fn report(&mut self, diagnostic: impl Into<Diagnostic>) {
+        self.loaded.diagnostics.push(diagnostic.into());
+    }
+
     fn library_file(&mut self, name: &str, text: &str) {
         let path = library_path(name);
         if self.done.insert(path.clone()) {
@@ -220,29 +224,25 @@ impl Loading<'_> {
         self.loaded.unread.library |= standard.is_some();
         self.loaded.unread.files |= standard.is_none();
         let misspelt = standard.filter(|(word, _)| *word != STANDARD);
-        let report = codes::use_unclear(entry.span, misspelt.map(|(_, span)| span));
-        self.loaded.diagnostics.push(report);
+        self.report(codes::use_unclear(
+            entry.span,
+            misspelt.map(|(_, span)| span),
+        ));
     }
 
     fn use_path(&mut self, written: &str, span: Span, within: &str) {
         let Some(path) = resolve_path(within, written) else {
-            self.loaded
-                .diagnostics
-                .push(codes::file_outside_project(Some(span), written));
+            self.report(codes::file_outside_project(Some(span), written));
             self.loaded.unread.files = true;
             return;
         };
         if is_shown_for_library(&path) {
-            self.loaded
-                .diagnostics
-                .push(codes::library_name_taken(span, &path));
+            self.report(codes::library_name_taken(span, &path));
             self.loaded.unread.files = true;
             return;
         }
         if self.under_way.len() >= MAXIMUM_FILES_DEEP {
-            self.loaded
-                .diagnostics
-                .push(codes::use_too_deep(span, MAXIMUM_FILES_DEEP));
+            self.report(codes::use_too_deep(span, MAXIMUM_FILES_DEEP));
             return;
         }
         self.under_way.push((within.to_owned(), span));
@@ -259,8 +259,7 @@ impl Loading<'_> {
         for term in names {
             let Some(name) = term.word() else {
                 self.loaded.unread.library = true;
-                let report = codes::use_unclear(entry.span, None);
-                self.loaded.diagnostics.push(report);
+                self.report(codes::use_unclear(entry.span, None));
                 return;
             };
             match pelmet_stdlib::file(name) {
@@ -268,8 +267,7 @@ impl Loading<'_> {
                 None => {
                     let known: Vec<&str> =
                         pelmet_stdlib::FILES.iter().map(|file| file.name).collect();
-                    let report = codes::library_file_unknown(term.span, name, &known);
-                    self.loaded.diagnostics.push(report);
+                    self.report(codes::library_file_unknown(term.span, name, &known));
                     self.loaded.unread.library = true;
                 }
             }
@@ -279,9 +277,7 @@ impl Loading<'_> {
     fn list(&mut self, entry: &Entry, place: Span, within: &str) {
         let written = entry.head.phrases.first().and_then(list_text).unwrap_or("");
         let Some(path) = resolve_path(within, written) else {
-            self.loaded
-                .diagnostics
-                .push(codes::file_outside_project(Some(place), written));
+            self.report(codes::file_outside_project(Some(place), written));
             self.loaded.unread.files = true;
             return;
         };
@@ -314,10 +310,15 @@ impl Loading<'_> {
 
     fn text(&mut self, path: &str, place: Option<Span>) -> Option<String> {
         let limit = u64::try_from(MAXIMUM_FILE_BYTES).unwrap_or(u64::MAX);
-        let report = match self.project.read(path) {
+        let too_large = |size| codes::FileTooLarge {
+            place,
+            path,
+            size,
+            limit,
+        };
+        let report: Diagnostic = match self.project.read(path) {
             Ok(bytes) if bytes.len() > MAXIMUM_FILE_BYTES => {
-                let size = u64::try_from(bytes.len()).unwrap_or(u64::MAX);
-                codes::file_too_large(place, path, size, limit)
+                too_large(u64::try_from(bytes.len()).unwrap_or(u64::MAX)).into()
             }
             Ok(bytes) => match String::from_utf8(bytes) {
                 Ok(text) => return Some(text),
@@ -330,24 +331,27 @@ impl Loading<'_> {
             }
             Err(ReadTrouble::IsFolder) => codes::file_is_folder(place, path),
             Err(ReadTrouble::OutsideProject) => codes::file_outside_project(place, path),
-            Err(ReadTrouble::TooLarge { bytes }) => {
-                codes::file_too_large(place, path, bytes, limit)
+            Err(ReadTrouble::TooLarge { bytes }) => too_large(bytes).into(),
+            Err(ReadTrouble::NotReadable(reason)) => codes::FileNotReadable {
+                place,
+                path,
+                reason: &reason,
             }
-            Err(ReadTrouble::NotReadable(reason)) => codes::file_not_readable(place, path, &reason),
+            .into(),
         };
-        self.loaded.diagnostics.push(report);
+        self.report(report);
         self.loaded.unread.files = true;
         None
     }
 
     fn report_circle(&mut self, from: usize) {
-        let steps: Vec<(Span, String)> = self
+        let steps: Vec<PlacedText> = self
             .under_way
             .iter()
             .skip(from)
-            .map(|(path, span)| (*span, path.clone()))
+            .map(|(path, span)| PlacedText::new(*span, path))
             .collect();
-        self.loaded.diagnostics.push(codes::use_in_a_circle(&steps));
+        self.report(codes::use_in_a_circle(&steps));
     }
 }
 

@@ -5,7 +5,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use pelmet_diagnostics::{Diagnostic, Sources, Span, codes};
+use pelmet_diagnostics::{Diagnostic, PlacedText, Sources, Span, codes};
 use pelmet_measure::{Length, Style};
 
 use crate::cursor::Cursor;
@@ -119,11 +119,11 @@ impl<'t> Reader<'t> {
 
     /// Reports the circle that the values followed from `start` make, wherever it was entered.
     fn report_circle(&mut self, start: usize) {
-        let mut steps: Vec<(Span, String)> = self
+        let mut steps: Vec<PlacedText> = self
             .following
             .iter()
             .skip(start)
-            .map(|span| (*span, self.sources.snippet(*span).to_owned()))
+            .map(|span| self.as_written(*span))
             .collect();
         steps.sort();
         self.report(codes::name_in_a_circle(&steps));
@@ -132,11 +132,25 @@ impl<'t> Reader<'t> {
     /// Reports a term that a property cannot be read with.
     pub fn word_not_expected(&mut self, span: Span, property: &str, can_be: &str) {
         if span.start == span.end {
-            self.report(codes::value_unfinished(span, property, can_be));
+            self.value_unfinished(span, property, can_be);
             return;
         }
-        let found = self.sources.snippet(span).to_owned();
-        self.report(codes::word_not_expected(span, &found, property, can_be));
+        let found = self.sources.snippet(span);
+        self.report(codes::WordNotExpected {
+            span,
+            found,
+            property,
+            can_be,
+        });
+    }
+
+    /// Reports that something is missing at a place, so that a property cannot be read.
+    pub fn value_unfinished(&mut self, span: Span, property: &str, can_be: &str) {
+        self.report(codes::ValueUnfinished {
+            span,
+            property,
+            can_be,
+        });
     }
 
     /// Reports what is left of a phrase, if anything is.
@@ -161,7 +175,17 @@ impl<'t> Reader<'t> {
         let (Some(after), Some(rest)) = (cursor.read_to(), cursor.rest()) else {
             return;
         };
-        self.report(codes::comma_missing(after, rest, property, part));
+        self.report(codes::CommaMissing {
+            comma: after,
+            span: rest,
+            property,
+            part,
+        });
+    }
+
+    /// What stands at a place, to be told of it.
+    pub fn as_written(&self, span: Span) -> PlacedText {
+        PlacedText::new(span, self.sources.snippet(span))
     }
 
     /// A length in words, as a message gives it.

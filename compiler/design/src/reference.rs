@@ -82,13 +82,13 @@ impl<'t> Reader<'t> {
                 Binding::Here(written) => self.item_given(&written.within(&binder), kind, property),
                 Binding::Unknown => None,
                 Binding::Known(_) | Binding::Absent(_) => {
-                    self.report(codes::name_wrong_kind(
-                        name_span,
+                    self.report(codes::NameWrongKind {
+                        used: name_span,
                         name,
-                        "measure",
-                        kind.noun(),
-                        None,
-                    ));
+                        found: "measure",
+                        wanted: kind.noun(),
+                        described: None,
+                    });
                     None
                 }
             };
@@ -118,8 +118,13 @@ impl<'t> Reader<'t> {
         let world = self.world;
         if let Some(other) = world.kinds_named(name).next() {
             let described = world.item(other, name).map(|item| item.name_span);
-            let report = codes::name_wrong_kind(span, name, other.noun(), kind.noun(), described);
-            self.report(report);
+            self.report(codes::NameWrongKind {
+                used: span,
+                name,
+                found: other.noun(),
+                wanted: kind.noun(),
+                described,
+            });
             return;
         }
         // Comparing a name with all others is slow, and nobody reads so many reports.
@@ -129,7 +134,13 @@ impl<'t> Reader<'t> {
         if self.may_be_unread(name, suggestion.as_deref(), in_library) {
             return;
         }
-        let report = codes::name_unknown(span, (kind.noun(), kind.word()), name, suggestion);
+        let report = Diagnostic::from(codes::NameUnknown {
+            span,
+            noun: kind.noun(),
+            word: kind.word(),
+            name,
+            suggestion,
+        });
         self.report(match in_library {
             Some(file) => report.help(format!(
                 "the standard library has `{name}`: write `use standard {file}` at the top of the file"
@@ -177,7 +188,11 @@ impl<'t> Reader<'t> {
                 continue;
             };
             if let Some(first) = given.insert(parameter, argument.span) {
-                self.report(codes::argument_twice(argument.span, first, parameter));
+                self.report(codes::ArgumentTwice {
+                    second: argument.span,
+                    first,
+                    argument: parameter,
+                });
                 sound = false;
             }
             if let Some(phrase) = &argument.value {
@@ -198,13 +213,12 @@ impl<'t> Reader<'t> {
                 // With a wrong argument about, a missing one is the same mistake.
                 None if !sound => {}
                 None => {
-                    let report = codes::argument_missing(
-                        call,
-                        item.name,
-                        parameter.name,
-                        Some(parameter.span),
-                    );
-                    self.report(report);
+                    self.report(codes::ArgumentMissing {
+                        used: call,
+                        template: item.name,
+                        parameter: parameter.name,
+                        asked: Some(parameter.span),
+                    });
                     sound = false;
                 }
             }
@@ -237,7 +251,12 @@ impl<'t> Reader<'t> {
             }
         };
         if found.is_none() {
-            self.report(codes::argument_unknown(span, typed, item.name, &known));
+            self.report(codes::ArgumentUnknown {
+                span,
+                argument: typed,
+                template: item.name,
+                known: &known,
+            });
         }
         found.map(|parameter| parameter.name)
     }

@@ -184,7 +184,11 @@ fn report_unused<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, loaded: &Loa
         for item in in_order(world, *kind) {
             let in_main = Some(item.name_span.file) == loaded.main;
             if in_main && !reader.used.contains(&(*kind, item.name)) {
-                reader.report(codes::name_unused(item.name_span, kind.noun(), item.name));
+                reader.report(codes::NameUnused {
+                    span: item.name_span,
+                    kind: kind.noun(),
+                    name: item.name,
+                });
             }
         }
     }

@@ -1,7 +1,7 @@
 //! Reckoning expressions, with every quantity's kind checked at the sign that joins them.
 
 use num_traits::Zero;
-use pelmet_diagnostics::{Span, codes, did_you_mean};
+use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes, did_you_mean};
 use pelmet_measure::{Dimension, Length, Quantity, QuantityTrouble, Ratio, System, Unit};
 use pelmet_syntax::tree::{Number, Operator, Phrase, Term, TermKind};
 
@@ -53,7 +53,11 @@ impl<'t> Reader<'t> {
             Some((Binding::Given(value), _)) => self.amount_of(&value),
             Some((Binding::Here(written), binder)) => self.amount_of(&written.within(&binder)),
             Some((Binding::Absent(property), _)) => {
-                self.report(codes::name_needs_property(span, name, property));
+                self.report(codes::NameNeedsProperty {
+                    span,
+                    name,
+                    property,
+                });
                 None
             }
             None => self.measure(name, span, scope),
@@ -69,8 +73,13 @@ impl<'t> Reader<'t> {
         }
         if let Some(kind) = world.kinds_named(name).next() {
             let described = world.item(kind, name).map(|item| item.name_span);
-            let report = codes::name_wrong_kind(span, name, kind.noun(), "measure", described);
-            self.report(report);
+            self.report(codes::NameWrongKind {
+                used: span,
+                name,
+                found: kind.noun(),
+                wanted: "measure",
+                described,
+            });
             return None;
         }
         let known = scope.names().into_iter().chain(world.names(Kind::Measure));
@@ -78,12 +87,13 @@ impl<'t> Reader<'t> {
         if self.may_be_unread(name, suggestion.as_deref(), None) {
             return None;
         }
-        self.report(codes::name_unknown(
+        self.report(codes::NameUnknown {
             span,
-            ("measure", "measure"),
+            noun: "measure",
+            word: "measure",
             name,
             suggestion,
-        ));
+        });
         None
     }
 
@@ -163,13 +173,12 @@ impl<'t> Reader<'t> {
             }
         }
         let sign = operator.sign().chars().next().unwrap_or(' ');
-        let report = codes::kind_mismatch(
-            operator_span,
+        self.report(codes::KindMismatch {
+            operator: operator_span,
             sign,
-            (left.span, left_kind.in_words()),
-            (right.span, right_kind.in_words()),
-        );
-        self.report(report);
+            left: PlacedText::new(left.span, left_kind.in_words()),
+            right: PlacedText::new(right.span, right_kind.in_words()),
+        });
     }
 
     fn reckoned(&mut self, amount: Result<Amount, AmountTrouble>, span: Span) -> Option<Amount> {
@@ -179,16 +188,22 @@ impl<'t> Reader<'t> {
     }
 
     fn report_trouble(&mut self, trouble: &AmountTrouble, span: Span) {
-        self.report(match trouble {
+        let report: Diagnostic = match trouble {
             AmountTrouble::NotInProportion => codes::width_not_in_proportion(span),
             AmountTrouble::Quantity(QuantityTrouble::TooLarge) => codes::number_too_large(span),
             AmountTrouble::Quantity(QuantityTrouble::DividedByZero) => {
                 codes::fraction_over_zero(span)
             }
             AmountTrouble::Quantity(QuantityTrouble::Mismatch { left, right }) => {
-                codes::kind_wanted(span, right.in_words(), left.in_words())
+                codes::KindWanted {
+                    span,
+                    wanted: right.in_words(),
+                    found: left.in_words(),
+                }
+                .into()
             }
-        });
+        };
+        self.report(report);
     }
 
     /// Reports a plain number where a length is wanted, with the unit this house would write.
@@ -197,8 +212,12 @@ impl<'t> Reader<'t> {
             System::Inches => Unit::Inch.symbol(),
             System::Metric => Unit::Millimetre.symbol(),
         };
-        let typed = self.sources.snippet(span).to_owned();
-        self.report(codes::unit_missing(span, &typed, unit));
+        let typed = self.sources.snippet(span);
+        self.report(codes::UnitMissing {
+            number: span,
+            typed,
+            unit,
+        });
     }
 
     /// The place of the plain number that a term is or stands for, where it is nothing more.
@@ -267,7 +286,11 @@ impl<'t> Reader<'t> {
             .flatten();
         match literal {
             Some(literal) => self.unit_missing(literal),
-            None => self.report(codes::kind_wanted(term.span, "a length", found.in_words())),
+            None => self.report(codes::KindWanted {
+                span: term.span,
+                wanted: "a length",
+                found: found.in_words(),
+            }),
         }
     }
 }

@@ -89,9 +89,7 @@ fn same_mistake(left: &Diagnostic, right: &Diagnostic) -> bool {
 mod tests {
     use super::*;
     use crate::FileId;
-    use crate::codes::name_unknown;
-    use crate::codes::name_unused;
-    use crate::codes::property_missing;
+    use crate::codes::{NameUnknown, NameUnused, PropertyMissing, name_unknown};
 
     fn settled(diagnostics: impl IntoIterator<Item = Diagnostic>) -> Vec<String> {
         let mut sources = Sources::new();
@@ -104,12 +102,23 @@ mod tests {
     }
 
     fn unknown(file: u32, start: usize, end: usize, name: &str) -> Diagnostic {
-        name_unknown(
-            Span::new(FileId(file), start, end),
-            ("rod", "rod"),
+        NameUnknown {
+            span: Span::new(FileId(file), start, end),
+            noun: "rod",
+            word: "rod",
             name,
-            None,
-        )
+            suggestion: None,
+        }
+        .into()
+    }
+
+    fn unused(span: Span, name: &str) -> Diagnostic {
+        NameUnused {
+            span,
+            kind: "rod",
+            name,
+        }
+        .into()
     }
 
     #[test]
@@ -143,12 +152,19 @@ mod tests {
     #[test]
     fn two_mistakes_at_one_place_are_told_both() {
         let span = Span::new(FileId(0), 1, 2);
-        let missing = |property| property_missing(span, "the fabric `kelp`", property, "");
+        let missing = |property| {
+            Diagnostic::from(PropertyMissing {
+                span,
+                item: "the fabric `kelp`",
+                property,
+                line: "",
+            })
+        };
         assert_eq!(
             settled([missing("width"), missing("price"), missing("width")]).len(),
             2
         );
-        let reports = [unknown(0, 1, 2, "kelp"), name_unused(span, "rod", "kelp")];
+        let reports = [unknown(0, 1, 2, "kelp"), unused(span, "kelp")];
         assert_eq!(settled(reports).len(), 2);
     }
 
@@ -157,7 +173,7 @@ mod tests {
         let span = Span::new(FileId(0), 1, 2);
         let mut collected = Diagnostics::new();
         assert!(collected.is_empty() && !collected.has_errors());
-        collected.push(name_unused(span, "rod", "pole"));
+        collected.push(unused(span, "pole"));
         assert!(!collected.is_empty() && !collected.has_errors());
         collected.push(unknown(0, 1, 2, "pole"));
         assert!(collected.has_errors());

@@ -5,9 +5,11 @@
     reason = "the numbers of a test are small"
 )]
 
-use pelmet_diagnostics::codes::name_twice;
+use pelmet_diagnostics::codes::NameTwice;
 use pelmet_diagnostics::render::{HumanOptions, human, json, plain};
-use pelmet_diagnostics::{Edit, FileId, Place, Sources, Span, apply_fixes, did_you_mean};
+use pelmet_diagnostics::{
+    Diagnostic, Edit, FileId, Place, Sources, Span, apply_fixes, did_you_mean,
+};
 use proptest::prelude::*;
 
 /// Text with everything in it that makes positions hard.
@@ -81,7 +83,7 @@ proptest! {
         let [left, right] = spans.map(|(start, length)| (start, start + length));
         let left = Span::new(first, left.0, left.1);
         let right = Span::new(if two_files { second } else { first }, right.0, right.1);
-        let diagnostics = [name_twice(left, right, "kelp")];
+        let diagnostics = [Diagnostic::from(NameTwice { second: left, first: right, name: "kelp" })];
         let options = HumanOptions { width, color, unicode };
         for shown in [
             human(&diagnostics, &sources, options),
@@ -98,7 +100,7 @@ proptest! {
     #[test]
     fn a_file_that_does_not_exist_is_no_reason_to_panic(file: u32, start: usize, end: usize) {
         let span = Span::new(FileId(file), start, end);
-        let diagnostics = [name_twice(span, span, "kelp")];
+        let diagnostics = [Diagnostic::from(NameTwice { second: span, first: span, name: "kelp" })];
         let sources = Sources::new();
         human(&diagnostics, &sources, HumanOptions::default());
         prop_assert!(plain(&diagnostics, &sources).starts_with(":1:1: error: "));

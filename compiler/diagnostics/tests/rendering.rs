@@ -7,17 +7,12 @@
     reason = "a test stops at the first broken promise"
 )]
 
-use pelmet_diagnostics::codes::bracket_not_closed;
-use pelmet_diagnostics::codes::decimal_comma;
-use pelmet_diagnostics::codes::file_too_large;
-use pelmet_diagnostics::codes::fullness_percent_unclear;
-use pelmet_diagnostics::codes::kind_mismatch;
-use pelmet_diagnostics::codes::name_twice;
-use pelmet_diagnostics::codes::name_unknown;
-use pelmet_diagnostics::codes::name_unused;
-use pelmet_diagnostics::codes::use_in_a_circle;
+use pelmet_diagnostics::codes::{
+    BracketNotClosed, CurlyQuotes, FileTooLarge, FullnessPercentUnclear, KindMismatch, NameTwice,
+    NameUnknown, NameUnused, decimal_comma, use_in_a_circle,
+};
 use pelmet_diagnostics::render::{HumanOptions, human, json, plain, summary};
-use pelmet_diagnostics::{Diagnostic, FileId, Sources, Span};
+use pelmet_diagnostics::{Diagnostic, FileId, PlacedText, Sources, Span};
 
 /// Where `part` first stands in a file.
 fn find(sources: &Sources, file: FileId, part: &str) -> Span {
@@ -64,21 +59,56 @@ impl Case {
 }
 
 fn unknown_name(spans: &[Span]) -> Diagnostic {
-    name_unknown(
-        spans[0],
-        ("fabric", "fabric"),
-        "kelp-strip",
-        Some("kelp-stripe".to_owned()),
-    )
+    no_fabric(spans[0], "kelp-strip", Some("kelp-stripe"))
+}
+
+fn no_fabric(span: Span, name: &str, nearest: Option<&str>) -> Diagnostic {
+    NameUnknown {
+        span,
+        noun: "fabric",
+        word: "fabric",
+        name,
+        suggestion: nearest.map(str::to_owned),
+    }
+    .into()
+}
+
+fn unused_name(span: Span) -> Diagnostic {
+    NameUnused {
+        span,
+        kind: "fabric",
+        name: "kelp",
+    }
+    .into()
+}
+
+fn not_closed(open: Span, missed: Span) -> Diagnostic {
+    BracketNotClosed {
+        open,
+        bracket: '{',
+        missed,
+    }
+    .into()
+}
+
+fn too_large() -> Diagnostic {
+    FileTooLarge {
+        place: None,
+        path: "bench.pelmet",
+        size: 5_000_000,
+        limit: 4_194_304,
+    }
+    .into()
 }
 
 fn mismatch(spans: &[Span]) -> Diagnostic {
-    kind_mismatch(
-        spans[1],
-        '+',
-        (spans[0], "a length"),
-        (spans[2], "a plain number"),
-    )
+    KindMismatch {
+        operator: spans[1],
+        sign: '+',
+        left: PlacedText::new(spans[0], "a length"),
+        right: PlacedText::new(spans[2], "a plain number"),
+    }
+    .into()
 }
 
 #[test]
@@ -106,7 +136,12 @@ fn labels_far_apart_leave_out_what_lies_between() {
     let between = "# a note\n".repeat(200);
     let text = format!("fabric kelp {{ width: 54 in }}\n{between}rod kelp-2 {{ length: 72 in }}\n");
     let case = one_file(&text, &["kelp ", "kelp-2"], |spans| {
-        name_twice(spans[1], spans[0], "kelp")
+        let twice = NameTwice {
+            second: spans[1],
+            first: spans[0],
+            name: "kelp",
+        };
+        twice.into()
     });
     insta::assert_snapshot!(case.both());
 }
@@ -120,14 +155,11 @@ fn places_in_two_files() {
         "units inches\nuse \"../bench.pelmet\"\n",
     );
     let steps = [
-        (
+        PlacedText::new(
             find(&sources, main, "\"styles/harbor.pelmet\""),
-            "styles/harbor.pelmet".to_owned(),
+            "styles/harbor.pelmet",
         ),
-        (
-            find(&sources, style, "\"../bench.pelmet\""),
-            "bench.pelmet".to_owned(),
-        ),
+        PlacedText::new(find(&sources, style, "\"../bench.pelmet\""), "bench.pelmet"),
     ];
     let case = Case {
         diagnostics: vec![use_in_a_circle(&steps)],
@@ -144,7 +176,7 @@ fn a_label_at_the_very_end() {
     ] {
         let case = one_file(text, &["{"], |spans| {
             let end = Span::new(spans[0].file, text.len(), text.len());
-            bracket_not_closed(spans[0], '{', end)
+            not_closed(spans[0], end)
         });
         insta::assert_snapshot!(name, case.both());
     }
@@ -152,9 +184,7 @@ fn a_label_at_the_very_end() {
 
 #[test]
 fn a_label_in_an_empty_file() {
-    let case = one_file("", &[""], |spans| {
-        bracket_not_closed(spans[0], '{', spans[0])
-    });
+    let case = one_file("", &[""], |spans| not_closed(spans[0], spans[0]));
     insta::assert_snapshot!(case.both());
 }
 
@@ -181,9 +211,7 @@ fn tabs_accents_and_wide_letters_do_not_move_a_label() {
 #[test]
 fn a_label_over_several_lines_is_drawn_under_the_first() {
     let text = "fabric kelp {\n    width: 54 in\n}\n";
-    let case = one_file(text, &[text.trim_end()], |spans| {
-        name_unused(spans[0], "fabric", "kelp")
-    });
+    let case = one_file(text, &[text.trim_end()], |spans| unused_name(spans[0]));
     insta::assert_snapshot!(case.both());
 }
 
@@ -219,7 +247,7 @@ fn many_mistakes_in_a_huge_line_are_told_without_delay() {
 
 #[test]
 fn no_label_at_all() {
-    let diagnostics = vec![file_too_large(None, "bench.pelmet", 5_000_000, 4_194_304)];
+    let diagnostics = vec![too_large()];
     let case = Case {
         diagnostics,
         sources: Sources::new(),
@@ -230,7 +258,7 @@ fn no_label_at_all() {
 #[test]
 fn an_accepted_warning_gives_its_reason() {
     let case = one_file("fabric kelp { width: 54 in }\n", &["kelp"], |spans| {
-        name_unused(spans[0], "fabric", "kelp").accept("kept for the second window")
+        unused_name(spans[0]).accept("kept for the second window")
     });
     insta::assert_snapshot!(case.both());
 }
@@ -246,7 +274,13 @@ fn an_error_cannot_be_accepted() {
 #[test]
 fn a_sum_and_two_helps_in_a_narrow_terminal() {
     let case = one_file("pleats soft { fullness: 200 % }\n", &["200 %"], |spans| {
-        fullness_percent_unclear(spans[0], "200 %", "2 times", "3 times")
+        let unclear = FullnessPercentUnclear {
+            span: spans[0],
+            typed: "200 %",
+            whole: "2 times",
+            added: "3 times",
+        };
+        unclear.into()
     });
     let options = HumanOptions {
         width: 48,
@@ -285,7 +319,11 @@ fn json_has_lines_columns_and_bytes() {
 fn json_has_every_edit_of_a_fix() {
     let text = "use “style.pelmet”\n";
     let case = one_file(text, &["“", "”"], |spans| {
-        pelmet_diagnostics::codes::curly_quotes(spans[0], spans[1])
+        let quotes = CurlyQuotes {
+            open: spans[0],
+            close: spans[1],
+        };
+        quotes.into()
     });
     insta::assert_snapshot!(case.json());
 }
@@ -299,9 +337,7 @@ fn json_of_nothing_is_whole() {
 fn odd_characters_cannot_draw() {
     let odd = "kelp\u{1b}[2J\u{202e}\u{7}";
     let text = format!("fabric {odd} {{ width: 54 in }}\n");
-    let case = one_file(&text, &[odd], |spans| {
-        name_unknown(spans[0], ("fabric", "fabric"), odd, None)
-    });
+    let case = one_file(&text, &[odd], |spans| no_fabric(spans[0], odd, None));
     for shown in [case.human(), plain(&case.diagnostics, &case.sources)] {
         assert!(
             !shown.contains(['\u{1b}', '\u{202e}', '\u{7}']),
@@ -321,13 +357,9 @@ fn more_labels_than_anyone_reads_are_counted() {
     let text = "use \"bench.pelmet\"\n".repeat(100);
     let mut sources = Sources::new();
     let file = sources.add("bench.pelmet", text.as_str());
-    let steps: Vec<(Span, String)> = (0..100)
-        .map(|step| {
-            (
-                Span::new(file, step * 19 + 4, step * 19 + 18),
-                "bench.pelmet".to_owned(),
-            )
-        })
+    let steps: Vec<PlacedText> = (0..100)
+        .map(|step| Span::new(file, step * 19 + 4, step * 19 + 18))
+        .map(|span| PlacedText::new(span, "bench.pelmet"))
         .collect();
     let case = Case {
         diagnostics: vec![use_in_a_circle(&steps)],
@@ -343,16 +375,15 @@ fn more_labels_than_anyone_reads_are_counted() {
 #[test]
 fn several_reports_are_parted_by_an_empty_line() {
     let mut case = one_file("kelp-strip and so on\n", &["kelp-strip"], unknown_name);
-    case.diagnostics
-        .push(file_too_large(None, "bench.pelmet", 5_000_000, 4_194_304));
+    case.diagnostics.push(too_large());
     insta::assert_snapshot!(case.both());
 }
 
 #[test]
 fn the_summary_counts_each_kind() {
     let span = Span::new(FileId(0), 0, 0);
-    let error = || name_unknown(span, ("fabric", "fabric"), "kelp", None);
-    let warning = || name_unused(span, "fabric", "kelp");
+    let error = || no_fabric(span, "kelp", None);
+    let warning = || unused_name(span);
     for (diagnostics, words) in [
         (vec![], "nothing to report"),
         (vec![error()], "1 error"),

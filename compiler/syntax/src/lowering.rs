@@ -65,8 +65,7 @@ impl<'a, 'r> Lowering<'a, 'r> {
     /// Tells of something unread, unless it is known what is wrong with it.
     fn tell_not_understood(&mut self, place: Span) {
         if !self.reports.touch(place) {
-            self.reports
-                .push(codes::not_understood::not_understood(place));
+            self.reports.push(codes::not_understood(place));
         }
     }
 }

@@ -9,15 +9,14 @@ use crate::MAXIMUM_MISTAKES;
 pub(crate) struct Reports(Vec<Diagnostic>);
 
 impl Reports {
-    pub(crate) fn push(&mut self, mistake: Diagnostic) {
+    pub(crate) fn push(&mut self, mistake: impl Into<Diagnostic>) {
+        let mistake = mistake.into();
         if self.0.len() < MAXIMUM_MISTAKES {
             self.0.push(mistake);
         } else if self.0.len() == MAXIMUM_MISTAKES {
             let here = mistake.primary().map(Span::start_of);
-            self.0.push(codes::too_many_mistakes::too_many_mistakes(
-                here,
-                MAXIMUM_MISTAKES,
-            ));
+            self.0
+                .push(codes::too_many_mistakes(here, MAXIMUM_MISTAKES));
         }
     }
 

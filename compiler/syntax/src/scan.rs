@@ -56,11 +56,11 @@ fn ends_number(letter: char) -> bool {
 
 fn too_deep(source: Source<'_>, at: usize) -> Diagnostic {
     let bracket = source.span(at, at.saturating_add(1));
-    codes::nested_too_deep::nested_too_deep(bracket, MAXIMUM_NESTING)
+    codes::nested_too_deep(bracket, MAXIMUM_NESTING)
 }
 
 fn too_many_words(source: Source<'_>, at: usize) -> Diagnostic {
-    codes::too_many_words::too_many_words(source.span(at, at), MAXIMUM_WORDS)
+    codes::too_many_words(source.span(at, at), MAXIMUM_WORDS)
 }
 
 /// The text with single signs put in the places of others.

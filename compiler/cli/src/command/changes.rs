@@ -147,7 +147,10 @@ impl Changes {
             Source::Design(job) => built(job, self.effort, console),
         };
         if packet.is_none() {
-            console.fail(codes::version_not_sound(which, &path.to_string_lossy()));
+            console.fail(codes::VersionNotSound {
+                which,
+                path: &path.to_string_lossy(),
+            });
         }
         packet
     }

@@ -34,8 +34,11 @@ impl<'t> Gathering<'t, '_> {
                 let needed = kind.properties().iter().find(|property| property.needed);
                 let line = needed.map_or("…", |property| property.example);
                 let item = format!("the {}", kind.noun());
-                self.diagnostics
-                    .push(codes::block_missing(entry.span, &item, line));
+                self.report(codes::BlockMissing {
+                    span: entry.span,
+                    item: &item,
+                    line,
+                });
                 parts.damaged = true;
             }
         }
@@ -85,11 +88,11 @@ impl<'t> Gathering<'t, '_> {
         };
         match parts.panels.iter().find(|other| other.name == panel.name) {
             Some(earlier) => {
-                self.diagnostics.push(codes::name_twice(
-                    panel.name_span,
-                    earlier.name_span,
-                    panel.name,
-                ));
+                self.report(codes::NameTwice {
+                    second: panel.name_span,
+                    first: earlier.name_span,
+                    name: panel.name,
+                });
             }
             None => parts.panels.push(panel),
         }
@@ -102,7 +105,7 @@ impl<'t> Gathering<'t, '_> {
         }
         let Some(key) = key(entry) else {
             match key_without_colon(kind, entry) {
-                Some((key, span)) => self.diagnostics.push(codes::colon_missing(span, &key)),
+                Some((key, span)) => self.report(codes::colon_missing(span, &key)),
                 None => self.unknown_step(kind, entry),
             }
             parts.damaged = true;
@@ -119,8 +122,11 @@ impl<'t> Gathering<'t, '_> {
         }
         let key = interned(kind, &key, entry);
         if let Some(earlier) = parts.key_spans.get(key) {
-            self.diagnostics
-                .push(codes::property_twice(key_span, *earlier, key));
+            self.report(codes::PropertyTwice {
+                second: key_span,
+                first: *earlier,
+                property: key,
+            });
             return;
         }
         parts.key_spans.insert(key, key_span);
@@ -132,8 +138,11 @@ impl<'t> Gathering<'t, '_> {
                 let example = kind
                     .property(key)
                     .map_or_else(|| format!("{key}: "), |known| known.example.to_owned());
-                self.diagnostics
-                    .push(codes::property_empty(key_span, key, &example));
+                self.report(codes::PropertyEmpty {
+                    span: key_span,
+                    property: key,
+                    line: &example,
+                });
                 parts.damaged = true;
             }
         }
@@ -149,7 +158,7 @@ impl<'t> Gathering<'t, '_> {
             Some((word, span)) if matches!(kind, Kind::Outline | Kind::Pleats) => {
                 self.unknown_property(kind, word, span);
             }
-            _ => self.diagnostics.push(codes::not_understood(entry.span)),
+            _ => self.report(codes::not_understood(entry.span)),
         }
     }
 
@@ -176,8 +185,12 @@ impl<'t> Gathering<'t, '_> {
             Kind::Outline => known.extend(OUTLINE_STEPS),
             _ => {}
         }
-        self.diagnostics
-            .push(codes::property_unknown(span, kind.noun(), key, &known));
+        self.report(codes::PropertyUnknown {
+            span,
+            item: kind.noun(),
+            property: key,
+            known: &known,
+        });
     }
 
     /// The steps of one entry: `margin 2 in`, or `repeat: box 2 in, space 3 in`.

@@ -90,9 +90,7 @@ impl<'t> Gathering<'t, '_> {
 
     fn named(&mut self, kind: Kind, entry: &Entry, first: &'t Phrase) -> Option<Named<'t>> {
         let [_, named, rest @ ..] = first.terms.as_slice() else {
-            let line = format!("{} my-{} {{", kind.word(), kind.word());
-            self.diagnostics
-                .push(codes::name_missing(entry.head.span, kind.noun(), &line));
+            self.name_missing(kind, entry.head.span);
             return None;
         };
         match &named.kind {
@@ -110,12 +108,19 @@ impl<'t> Gathering<'t, '_> {
             }),
             TermKind::Broken => None,
             _ => {
-                let line = format!("{} my-{} {{", kind.word(), kind.word());
-                self.diagnostics
-                    .push(codes::name_missing(named.span, kind.noun(), &line));
+                self.name_missing(kind, named.span);
                 None
             }
         }
+    }
+
+    fn name_missing(&mut self, kind: Kind, span: Span) {
+        let line = format!("{} my-{} {{", kind.word(), kind.word());
+        self.report(codes::NameMissing {
+            span,
+            kind: kind.noun(),
+            line: &line,
+        });
     }
 
     fn parameters(&mut self, kind: Kind, arguments: &'t [Argument]) -> Vec<Parameter<'t>> {
@@ -123,24 +128,24 @@ impl<'t> Gathering<'t, '_> {
         for argument in arguments {
             let Some(parameter) = parameter(argument) else {
                 if !argument.value.as_ref().is_some_and(Phrase::is_broken) {
-                    self.diagnostics.push(codes::not_understood(argument.span));
+                    self.report(codes::not_understood(argument.span));
                 }
                 continue;
             };
             if let Some(earlier) = parameters.iter().find(|other| other.name == parameter.name) {
-                self.diagnostics.push(codes::name_twice(
-                    parameter.span,
-                    earlier.span,
-                    parameter.name,
-                ));
+                self.report(codes::NameTwice {
+                    second: parameter.span,
+                    first: earlier.span,
+                    name: parameter.name,
+                });
                 continue;
             }
             if known_inside(kind).contains(&parameter.name) {
-                self.diagnostics.push(codes::name_reserved(
-                    parameter.span,
-                    parameter.name,
-                    kind.noun(),
-                ));
+                self.report(codes::NameReserved {
+                    span: parameter.span,
+                    name: parameter.name,
+                    item: kind.noun(),
+                });
                 continue;
             }
             parameters.push(parameter);
@@ -159,7 +164,7 @@ impl<'t> Gathering<'t, '_> {
             if let Some(value) = value
                 && !entry.is_broken()
             {
-                self.diagnostics.push(codes::not_understood(value.span));
+                self.report(codes::not_understood(value.span));
             }
             return None;
         }
@@ -178,12 +183,12 @@ impl<'t> Gathering<'t, '_> {
                         Some(name) if name != "from" => format!("window {name}: NAME {{"),
                         _ => String::from("windows from \"windows.csv\": NAME {"),
                     };
-                    self.diagnostics.push(codes::property_missing(
-                        entry.head.span,
-                        "this window",
-                        "treatment",
-                        &line,
-                    ));
+                    self.report(codes::PropertyMissing {
+                        span: entry.head.span,
+                        item: "this window",
+                        property: "treatment",
+                        line: &line,
+                    });
                 }
                 None
             }

@@ -19,8 +19,11 @@ impl<'t> Gathering<'t, '_> {
         match (&entry.block, parts.key_spans.insert("steps", key_span)) {
             _ if entry.head.is_broken() => parts.damaged = true,
             (_, Some(earlier)) => {
-                let report = codes::property_twice(key_span, earlier, "steps");
-                self.diagnostics.push(report);
+                self.report(codes::PropertyTwice {
+                    second: key_span,
+                    first: earlier,
+                    property: "steps",
+                });
             }
             (Some(block), None) => {
                 for inner in &block.entries {
@@ -28,8 +31,11 @@ impl<'t> Gathering<'t, '_> {
                 }
             }
             (None, None) => {
-                let report = codes::block_missing(entry.span, "`steps`", EXAMPLE);
-                self.diagnostics.push(report);
+                self.report(codes::BlockMissing {
+                    span: entry.span,
+                    item: "`steps`",
+                    line: EXAMPLE,
+                });
             }
         }
         parts.damaged |= self.diagnostics.len() > told;
@@ -43,19 +49,25 @@ impl<'t> Gathering<'t, '_> {
         let has_colon = matches!(entry.separator, Some(Separator::Colon | Separator::Equals));
         let span = entry.head.span;
         let (Some(name), true, None) = (entry.key(), has_colon, &entry.block) else {
-            self.diagnostics.push(codes::not_understood(entry.span));
+            self.report(codes::not_understood(entry.span));
             return;
         };
         let earlier = parts.work_steps.iter().find(|step| step.name == name);
         if let Some(earlier) = earlier {
-            let report = codes::property_twice(span, earlier.name_span, &name);
-            self.diagnostics.push(report);
+            self.report(codes::PropertyTwice {
+                second: span,
+                first: earlier.name_span,
+                property: &name,
+            });
             return;
         }
         let Some(said) = &entry.value else {
             let example = format!("{name}: \"Say here what to do.\"");
-            self.diagnostics
-                .push(codes::property_empty(span, &name, &example));
+            self.report(codes::PropertyEmpty {
+                span,
+                property: &name,
+                line: &example,
+            });
             return;
         };
         parts.work_steps.push(WorkStep {

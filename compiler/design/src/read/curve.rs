@@ -1,6 +1,5 @@
 //! Reading the curved steps of outlines.
 
-use pelmet_diagnostics::codes;
 use pelmet_model::{ArcOrder, OutlineStep, ScallopNumber};
 
 use crate::cursor::Cursor;
@@ -68,7 +67,7 @@ impl<'t> Reader<'t> {
         self.nothing_more(&cursor, "curve", CURVE)?;
         let mut others = others.into_iter();
         let Some(mut other) = others.next() else {
-            self.report(codes::value_unfinished(cursor.end(), "curve", CURVE));
+            self.value_unfinished(cursor.end(), "curve", CURVE);
             return None;
         };
         let second = self.point(&mut other, "curve")?;
@@ -110,7 +109,7 @@ impl<'t> Reader<'t> {
             self.nothing_more(&phrase, "scallops", SCALLOPS)?;
         }
         let (Some(number), Some(depth)) = (number, depth) else {
-            self.report(codes::value_unfinished(cursor.end(), "scallops", SCALLOPS));
+            self.value_unfinished(cursor.end(), "scallops", SCALLOPS);
             return None;
         };
         Some(OutlineStep::Scallops {

@@ -137,12 +137,13 @@ impl<'t> Reader<'t> {
         let sizes: Vec<String> = SIZES.iter().map(|(words, _)| words.join(" ")).collect();
         let typed = self.sources.snippet(place);
         match did_you_mean(typed, sizes.iter().map(String::as_str)) {
-            Some(near) => self.report(codes::name_unknown(
-                place,
-                ("size", "size"),
-                typed,
-                Some(near),
-            )),
+            Some(near) => self.report(codes::NameUnknown {
+                span: place,
+                noun: "size",
+                word: "size",
+                name: typed,
+                suggestion: Some(near),
+            }),
             None => {
                 let sizes: Vec<String> = sizes.iter().map(|size| format!("`{size}`")).collect();
                 self.word_not_expected(place, "expect", &format!("a size: {}", sizes.join(", ")));
@@ -226,12 +227,13 @@ impl<'t> Reader<'t> {
         }
         if whole {
             let suggestion = did_you_mean(name, &mut names);
-            self.report(codes::name_unknown(
+            self.report(codes::NameUnknown {
                 span,
-                ("panel", "panel"),
+                noun: "panel",
+                word: "panel",
                 name,
                 suggestion,
-            ));
+            });
         }
         None
     }
@@ -295,21 +297,37 @@ impl<'t> Reader<'t> {
         };
         if value.is_none() {
             let found = amount.fixed.dimension.in_words();
-            self.report(codes::kind_wanted(term.span, wanted, found));
+            self.report(codes::KindWanted {
+                span: term.span,
+                wanted,
+                found,
+            });
         }
         value
+    }
+
+    fn count_wanted(&mut self, found: Dimension, term: &'t Term) {
+        let span = term.span;
+        if found == Dimension::NUMBER {
+            self.report(codes::CountNotWhole {
+                span,
+                what: "expect",
+                number: self.sources.snippet(span),
+                least: 0,
+            });
+        } else {
+            self.report(codes::KindWanted {
+                span,
+                wanted: "a count",
+                found: found.in_words(),
+            });
+        }
     }
 
     fn expected_count(&mut self, amount: Quantity, term: &'t Term) -> Option<Expected> {
         let count = amount.as_count().map(Expected::Count);
         if count.is_none() {
-            let found = amount.dimension;
-            let report = if found == Dimension::NUMBER {
-                codes::count_not_whole(term.span, "expect", self.sources.snippet(term.span), 0)
-            } else {
-                codes::kind_wanted(term.span, "a count", found.in_words())
-            };
-            self.report(report);
+            self.count_wanted(amount.dimension, term);
         }
         count
     }

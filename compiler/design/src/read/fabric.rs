@@ -1,6 +1,6 @@
 //! Reading cloth.
 
-use pelmet_diagnostics::codes;
+use pelmet_diagnostics::{Diagnostic, PlacedText, codes};
 use pelmet_measure::{Dimension, Length, Ratio};
 use pelmet_model::{Fabric, Match, Price, Railroad, Repeat, Way};
 use pelmet_syntax::tree::{Phrase, Term};
@@ -91,10 +91,15 @@ impl<'t> Reader<'t> {
         if let Some(selvage) = properties.get("selvage")
             && !usable
         {
-            let (width, edge) = (self.shown(fabric.width), self.shown(fabric.selvage));
-            let report = codes::selvages_too_wide(selvage.span, &edge, &width);
+            let width = self.shown(fabric.width);
+            let whole = format!("the whole width is {width}");
+            let report = Diagnostic::from(codes::SelvagesTooWide {
+                span: selvage.span,
+                selvage: self.shown(fabric.selvage),
+                width,
+            });
             let span = properties.get("width").map(|width| width.span);
-            self.report(report.label_if_known(span, format!("the whole width is {width}")));
+            self.report(report.label_if_known(span, whole));
         }
         usable
     }
@@ -158,13 +163,11 @@ impl<'t> Reader<'t> {
         };
         let said = properties.get("repeat").zip(properties.get("bolt"));
         if let Some((repeat_said, bolt_said)) = said.filter(|_| repeat > bolt) {
-            let (longer, over) = (self.shown(repeat), self.shown(repeat - bolt));
-            let bolt = self.shown(bolt);
-            self.report(codes::repeat_longer_than_bolt(
-                (repeat_said.span, &longer),
-                (bolt_said.span, &bolt),
-                &over,
-            ));
+            self.report(codes::RepeatLongerThanBolt {
+                repeat: PlacedText::new(repeat_said.span, self.shown(repeat)),
+                bolt: PlacedText::new(bolt_said.span, self.shown(bolt)),
+                over: self.shown(repeat - bolt),
+            });
         }
         repeat <= bolt
     }
@@ -200,11 +203,11 @@ impl<'t> Reader<'t> {
         .ok()?;
         if amount.fixed.dimension != Dimension::MASS_PER_AREA || !amount.is_fixed() {
             let found = amount.fixed.dimension.in_words();
-            self.report(codes::kind_wanted(
-                value.span,
-                "a weight for its area, such as `210 g/m2`",
+            self.report(codes::KindWanted {
+                span: value.span,
+                wanted: "a weight for its area, such as `210 g/m2`",
                 found,
-            ));
+            });
             return None;
         }
         amount.fixed.divide(unit).ok()?.as_ratio().ok()

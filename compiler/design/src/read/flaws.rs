@@ -1,6 +1,6 @@
 //! Reading the flaws of a cloth.
 
-use pelmet_diagnostics::{Span, codes};
+use pelmet_diagnostics::{PlacedText, Span, codes};
 use pelmet_measure::Length;
 use pelmet_model::{Fabric, Flaw, MAXIMUM_FLAWS};
 
@@ -75,11 +75,13 @@ impl<'t> Reader<'t> {
         if from < to {
             return Some((from, to));
         }
-        let (first, second) = (self.shown(from), self.shown(to));
         if from == to {
-            self.report(codes::flaw_empty(start.to(end), &first));
+            self.report(codes::flaw_empty(start.to(end), &self.shown(from)));
         } else {
-            self.report(codes::range_backwards((start, &first), (end, &second)));
+            self.report(codes::RangeBackwards {
+                first: PlacedText::new(start, self.shown(from)),
+                second: PlacedText::new(end, self.shown(to)),
+            });
         }
         None
     }
@@ -93,20 +95,20 @@ impl<'t> Reader<'t> {
         let beyond_end = fabric.bolt_length.filter(|bolt| flaw.to > *bolt);
         let right = flaw.across.map(|(_, right)| right);
         let beyond_edge = right.filter(|right| *right > fabric.width);
-        let beyond = match (beyond_end, beyond_edge) {
+        let (place, room, cloth, how) = match (beyond_end, beyond_edge) {
             (Some(bolt), _) => (flaw.to, bolt, "a bolt is", "long"),
             (None, Some(right)) => (right, fabric.width, "the cloth is", "wide"),
             (None, None) => return true,
         };
-        let (reaches, room, what, how) = beyond;
-        let (reaches, over) = (self.shown(reaches), self.shown(reaches - room));
-        let room = (what, &*self.shown(room), how);
-        self.report(codes::place_beyond_cloth(
+        self.report(codes::PlaceBeyondCloth {
             span,
-            ("the flaw reaches to", &reaches),
-            room,
-            &over,
-        ));
+            what: "the flaw reaches to",
+            place: self.shown(place),
+            cloth,
+            room: self.shown(room),
+            how,
+            over: self.shown(place - room),
+        });
         false
     }
 
@@ -115,7 +117,10 @@ impl<'t> Reader<'t> {
         let Some((_, other)) = others.iter().find(|(other, _)| flaw.overlaps(other)) else {
             return true;
         };
-        self.report(codes::flaws_overlap(span, *other));
+        self.report(codes::FlawsOverlap {
+            flaw: span,
+            other: *other,
+        });
         false
     }
 
@@ -147,10 +152,15 @@ impl<'t> Reader<'t> {
             return None;
         }
         if begins > fabric.width {
-            let (reaches, over) = (self.shown(begins), self.shown(begins - fabric.width));
-            let room = ("the cloth is", &*self.shown(fabric.width), "wide");
-            let what = ("the print begins at", &*reaches);
-            self.report(codes::place_beyond_cloth(value.span, what, room, &over));
+            self.report(codes::PlaceBeyondCloth {
+                span: value.span,
+                what: "the print begins at",
+                place: self.shown(begins),
+                cloth: "the cloth is",
+                room: self.shown(fabric.width),
+                how: "wide",
+                over: self.shown(begins - fabric.width),
+            });
             return None;
         }
         Some(begins)

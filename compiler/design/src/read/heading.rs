@@ -154,7 +154,12 @@ impl<'t> Reader<'t> {
             return Some(());
         }
         if !known.contains(&key) {
-            self.report(codes::property_unknown(key_span, "heading", key, &known));
+            self.report(codes::PropertyUnknown {
+                span: key_span,
+                item: "heading",
+                property: key,
+                known: &known,
+            });
             return None;
         }
         let number = cursor.rest().unwrap_or(whole);
@@ -162,7 +167,11 @@ impl<'t> Reader<'t> {
         self.nothing_more(&cursor, key, "one length")?;
         match parts.lengths.insert(key, (length, number)) {
             Some((_, first)) => {
-                self.report(codes::property_twice(whole, first, key));
+                self.report(codes::PropertyTwice {
+                    second: whole,
+                    first,
+                    property: key,
+                });
                 None
             }
             None => Some(()),
@@ -203,7 +212,12 @@ impl<'t> Reader<'t> {
             .find(|(key, _)| !allowed.contains(&key.as_str()))
         {
             let heading = format!("heading hung {}", hang.words());
-            self.report(codes::property_unknown(*span, &heading, key, allowed));
+            self.report(codes::PropertyUnknown {
+                span: *span,
+                item: &heading,
+                property: key,
+                known: allowed,
+            });
             return None;
         }
         let fastener = parts
@@ -213,12 +227,12 @@ impl<'t> Reader<'t> {
         let heading = match hang {
             Hang::OverRod => {
                 let Some(tail) = parts.length("tail") else {
-                    self.report(codes::property_missing(
-                        place,
-                        "this heading",
-                        "tail",
-                        "tail 4 in",
-                    ));
+                    self.report(codes::PropertyMissing {
+                        span: place,
+                        item: "this heading",
+                        property: "tail",
+                        line: "tail 4 in",
+                    });
                     return None;
                 };
                 Heading::OverRod { tail, fastener }

@@ -1,6 +1,6 @@
 //! Reading the bands of a making method, and what cannot stand beside one another in it.
 
-use pelmet_diagnostics::codes;
+use pelmet_diagnostics::{PlacedText, codes};
 use pelmet_measure::Length;
 use pelmet_model::BandOrder;
 
@@ -92,9 +92,12 @@ impl<'t> Reader<'t> {
         }
         for (first, second, reason) in pairs {
             if let Some((one, other)) = properties.get(first).zip(properties.get(second)) {
-                let (one, other) = ((first, one.span), (second, other.span));
-                let report = codes::making_contradicts_itself(item.name, one, other, reason);
-                self.report(report);
+                self.report(codes::MakingContradictsItself {
+                    method: item.name,
+                    first: PlacedText::new(one.span, first),
+                    second: PlacedText::new(other.span, second),
+                    reason,
+                });
             }
         }
     }

@@ -79,10 +79,12 @@ impl<'t> Reader<'t> {
             self.nothing_more(&cursor, key, ALLOWANCE)?;
         }
         if let Some(turn) = turn.filter(|turn| *turn > length) {
-            let beyond = self.shown(turn - length);
-            let (turn, depth) = (self.shown(turn), self.shown(length));
-            let report = codes::turn_deeper_than_hem(value.span, &turn, &depth, &beyond);
-            self.report(report);
+            self.report(codes::TurnDeeperThanHem {
+                span: value.span,
+                turn: self.shown(turn),
+                depth: self.shown(length),
+                beyond: self.shown(turn - length),
+            });
             return None;
         }
         Some(if double {
@@ -114,10 +116,13 @@ impl<'t> Reader<'t> {
             let allowance = stated.map(|value| self.allowance(value, edges));
             let is_hem = |allowance: Allowance| allowance.hem_depth().is_some();
             if !allowance.is_some_and(|allowance| allowance.is_none_or(is_hem)) {
-                let stated = stated.map(|value| value.span);
-                let stated = (edges, stated);
-                let report = codes::mitre_without_hem(item.name, corners.span, stated, example);
-                self.report(report);
+                self.report(codes::MitreWithoutHem {
+                    method: item.name,
+                    corners: corners.span,
+                    edges,
+                    stated: stated.map(|value| value.span),
+                    example,
+                });
             }
         }
     }

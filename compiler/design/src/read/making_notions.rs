@@ -34,8 +34,12 @@ impl<'t> Reader<'t> {
             self.uses_notion(FUSIBLE_TAPE);
         } else if strips.is_some() && !item.damaged {
             let owner = format!("the pleat strips of `{}`", item.name);
-            let report = codes::property_missing(item.place(), &owner, "tape", "tape: 3/8 in wide");
-            self.report(report);
+            self.report(codes::PropertyMissing {
+                span: item.place(),
+                item: &owner,
+                property: "tape",
+                line: "tape: 3/8 in wide",
+            });
         }
         MakingNotions {
             pleat_strips: strips.and_then(|value| self.pleat_strips(value)),

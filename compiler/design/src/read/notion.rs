@@ -90,11 +90,11 @@ impl<'t> Reader<'t> {
         let amount = self.amount(term, &scope)?;
         if amount.fixed.dimension != Dimension::MASS || !amount.is_fixed() {
             let found = amount.fixed.dimension.in_words();
-            self.report(codes::kind_wanted(
-                term.span,
-                "a weight, such as `12 g`",
+            self.report(codes::KindWanted {
+                span: term.span,
+                wanted: "a weight, such as `12 g`",
                 found,
-            ));
+            });
             return None;
         }
         let mass = amount.fixed.as_mass().ok();
@@ -128,7 +128,11 @@ impl<'t> Reader<'t> {
             return Some(number);
         }
         let shown = pelmet_measure::number_text(number);
-        self.report(codes::length_not_positive(span, property, &shown));
+        self.report(codes::LengthNotPositive {
+            span,
+            what: property,
+            length: &shown,
+        });
         None
     }
 }

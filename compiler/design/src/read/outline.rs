@@ -203,7 +203,7 @@ impl<'t> Reader<'t> {
             self.nothing_more(&cursor, "notch", NOTCH)?;
         }
         let (Some(width), Some(depth)) = (width, depth) else {
-            self.report(codes::value_unfinished(place, "notch", NOTCH));
+            self.value_unfinished(place, "notch", NOTCH);
             return None;
         };
         Some(OutlineStep::Notch {

@@ -183,9 +183,12 @@ impl<'t> Reader<'t> {
             let times = |ratio| format!("{} times", number_text(ratio));
             let whole = times(ratio);
             let added = times(self.one_more(ratio, span)?);
-            self.report(codes::fullness_percent_unclear(
-                span, &typed, &whole, &added,
-            ));
+            self.report(codes::FullnessPercentUnclear {
+                span,
+                typed: &typed,
+                whole: &whole,
+                added: &added,
+            });
             return None;
         }
         cursor.words(&["times"]);
@@ -206,11 +209,7 @@ impl<'t> Reader<'t> {
         if ratio.is_positive() {
             return Some(ratio);
         }
-        self.report(codes::part_out_of_range(
-            span,
-            "fullness",
-            &number_text(ratio),
-        ));
+        self.part_out_of_range(span, "fullness", ratio);
         None
     }
 

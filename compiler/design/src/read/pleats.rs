@@ -1,6 +1,6 @@
 //! Reading pleat rules.
 
-use pelmet_diagnostics::{Span, codes};
+use pelmet_diagnostics::{PlacedText, Span, codes};
 use pelmet_measure::Length;
 use pelmet_model::{
     CreasePattern, FoldPlace, Follow, PatternFace, PleatKind, PleatMake, PleatOrder, PleatRule,
@@ -176,11 +176,10 @@ impl<'t> Reader<'t> {
         if cursor.words(&["to"]) {
             let (most, most_span) = self.count(&mut cursor, "repeat")?;
             if most < least {
-                let (least, most) = (least.to_string(), most.to_string());
-                self.report(codes::range_backwards(
-                    (least_span, &least),
-                    (most_span, &most),
-                ));
+                self.report(codes::RangeBackwards {
+                    first: PlacedText::new(least_span, least.to_string()),
+                    second: PlacedText::new(most_span, most.to_string()),
+                });
                 return None;
             }
             turns = Ranged {

@@ -71,7 +71,11 @@ fn setting<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, word: &str) -> Opt
         if let Some(earlier) = &found
             && earlier.span.file == span.file
         {
-            reader.report(codes::property_twice(span, earlier.span, word));
+            reader.report(codes::PropertyTwice {
+                second: span,
+                first: earlier.span,
+                property: word,
+            });
             continue;
         }
         if found.as_ref().is_none_or(|earlier| !earlier.line.in_main) {

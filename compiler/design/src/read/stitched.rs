@@ -1,8 +1,8 @@
 //! Reading pleats that are stitched or gathered at the heading.
 
 use num_traits::One;
-use pelmet_diagnostics::{Span, codes};
-use pelmet_measure::{Length, Ratio, number_text};
+use pelmet_diagnostics::Span;
+use pelmet_measure::{Length, Ratio};
 use pelmet_model::{DrawnOrder, PleatKind, PleatOrder, Ranged};
 use pelmet_syntax::tree::Phrase;
 
@@ -83,8 +83,7 @@ impl<'t> Reader<'t> {
         if times > Ratio::one() {
             return Some(times);
         }
-        let typed = number_text(times);
-        self.report(codes::part_out_of_range(span, "fullness", &typed));
+        self.part_out_of_range(span, "fullness", times);
         None
     }
 }

@@ -1,6 +1,6 @@
 //! Reading rods and boards.
 
-use pelmet_diagnostics::codes;
+use pelmet_diagnostics::{Diagnostic, codes};
 use pelmet_measure::Length;
 use pelmet_model::{Board, Rod, Support};
 
@@ -84,9 +84,14 @@ impl<'t> Reader<'t> {
             && wall * 2 > rod.diameter
         {
             let (wall, diameter) = (self.shown(wall), self.shown(rod.diameter));
-            let report = codes::wall_too_thick(value.span, &wall, &diameter);
+            let across = format!("the rod is {diameter} across");
+            let report = Diagnostic::from(codes::WallTooThick {
+                span: value.span,
+                wall,
+                diameter,
+            });
             let span = properties.get("diameter").map(|diameter| diameter.span);
-            self.report(report.label_if_known(span, format!("the rod is {diameter} across")));
+            self.report(report.label_if_known(span, across));
         }
     }
 

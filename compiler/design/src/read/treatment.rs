@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_diagnostics::{codes, did_you_mean};
+use pelmet_diagnostics::{Diagnostic, codes, did_you_mean};
 use pelmet_measure::{Length, Quantity};
 use pelmet_model::{PanelOrder, Support};
 
@@ -122,7 +122,13 @@ impl<'t> Reader<'t> {
         names: &[&str],
     ) {
         let suggestion = did_you_mean(name, names.iter().copied());
-        let report = codes::name_unknown(span, ("panel", "panel"), name, suggestion);
+        let report = Diagnostic::from(codes::NameUnknown {
+            span,
+            noun: "panel",
+            word: "panel",
+            name,
+            suggestion,
+        });
         let at_file_level = self.world.item(Kind::Panel, name).is_some();
         self.report(if at_file_level {
             report.help(format!("to hang the panel `{name}` here, write `panel {name} like {name} {{ }}` in the treatment"))

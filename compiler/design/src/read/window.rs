@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_diagnostics::{Span, codes};
+use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
 use pelmet_model::{Motif, Support, WindowOrder};
 use pelmet_syntax::tree::{Argument, Term, TermKind};
@@ -81,7 +81,11 @@ impl<'t> Reader<'t> {
             (Some(value), None) => self.support(value, Kind::Rod),
             (None, Some(value)) => self.support(value, Kind::Board),
             (Some(rod), Some(board)) => {
-                self.report(codes::rod_and_board(board.span, rod.span, item.name));
+                self.report(codes::RodAndBoard {
+                    board: board.span,
+                    rod: rod.span,
+                    name: item.name,
+                });
                 None
             }
             (None, None) => {
@@ -128,8 +132,12 @@ impl<'t> Reader<'t> {
                 .map(|property| property.key)
                 .collect();
             known.extend(&parameters);
-            let span = item.key_span(key);
-            self.report(codes::property_unknown(span, "window", key, &known));
+            self.report(codes::PropertyUnknown {
+                span: item.key_span(key),
+                item: "window",
+                property: key,
+                known: &known,
+            });
         }
     }
 
@@ -170,8 +178,12 @@ impl<'t> Reader<'t> {
                 if !window.damaged {
                     let owner = format!("the window `{}`", window.name);
                     let line = self.line_for_parameter(parameter.name);
-                    let report =
-                        codes::property_missing(window.place(), &owner, parameter.name, &line);
+                    let report = Diagnostic::from(codes::PropertyMissing {
+                        span: window.place(),
+                        item: &owner,
+                        property: parameter.name,
+                        line: &line,
+                    });
                     self.report(report.label(parameter.span, "the treatment asks for it here"));
                 }
             }

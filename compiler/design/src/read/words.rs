@@ -1,6 +1,6 @@
 //! Words with figures of a panel between curly brackets.
 
-use pelmet_diagnostics::{Span, codes};
+use pelmet_diagnostics::{PlacedText, Span, codes};
 use pelmet_model::{Figure, Part, Said};
 
 use crate::reader::Reader;
@@ -73,12 +73,12 @@ impl Reader<'_> {
             return Some(figure);
         }
         let bare = said == Said::Always;
-        self.report(codes::figure_out_of_place(
+        self.report(codes::FigureOutOfPlace {
             words,
-            (span, &name),
-            each.word(),
+            figure: PlacedText::new(span, name),
+            each: each.word(),
             bare,
-        ));
+        });
         None
     }
 

@@ -1,6 +1,6 @@
 //! Reading the steps of a making method.
 
-use pelmet_diagnostics::{Span, codes};
+use pelmet_diagnostics::{PlacedText, Span, codes};
 use pelmet_model::{CautionKind, Each, Figure, MakingStep, Said, Sentence};
 use pelmet_syntax::tree::{Phrase, Term, TermKind};
 
@@ -123,8 +123,12 @@ impl<'t> Reader<'t> {
         };
         let figure = self.figure(&name, span)?;
         if let Some(each) = figure.of_each() {
-            let report = codes::figure_out_of_place(span, (span, &name), each.word(), false);
-            self.report(report);
+            self.report(codes::FigureOutOfPlace {
+                words: span,
+                figure: PlacedText::new(span, name),
+                each: each.word(),
+                bare: false,
+            });
             return None;
         }
         Some(if no {

@@ -28,16 +28,29 @@ rod long-pole like brass-pole(72 in)
     ),
 };
 
-/// The use of `template` at `used` leaves out `parameter`, which it asks for at `asked`, unless that
-/// is in the standard library.
-pub fn argument_missing(
-    used: Span,
-    template: &str,
-    parameter: &str,
-    asked: Option<Span>,
-) -> Diagnostic {
-    CODE.report(format!("`{template}` is not given its `{parameter}`"))
-        .label(used, format!("`{parameter}` is missing here"))
-        .label_if_known(asked, "asked for here")
-        .help(format!("write `{template}({parameter}: …)`"))
+/// A template is used without something it asks for.
+pub struct ArgumentMissing<'a> {
+    /// Where it is used.
+    pub used: Span,
+    /// Its name.
+    pub template: &'a str,
+    /// What it asks for.
+    pub parameter: &'a str,
+    /// Where it asks for it, unless that is in the standard library.
+    pub asked: Option<Span>,
+}
+
+impl From<ArgumentMissing<'_>> for Diagnostic {
+    fn from(told: ArgumentMissing<'_>) -> Diagnostic {
+        let ArgumentMissing {
+            used,
+            template,
+            parameter,
+            asked,
+        } = told;
+        CODE.report(format!("`{template}` is not given its `{parameter}`"))
+            .label(used, format!("`{parameter}` is missing here"))
+            .label_if_known(asked, "asked for here")
+            .help(format!("write `{template}({parameter}: …)`"))
+    }
 }

@@ -26,10 +26,26 @@ rod long-pole like brass-pole(length: 80 in)
     ),
 };
 
-/// `argument` at `second` was given before, at `first`.
-pub fn argument_twice(second: Span, first: Span, argument: &str) -> Diagnostic {
-    CODE.report(format!("`{argument}` is given twice"))
-        .label(second, "and here again")
-        .label(first, "given here")
-        .help("take one of them out")
+/// A template is given the same thing twice.
+pub struct ArgumentTwice<'a> {
+    /// Where it is given again.
+    pub second: Span,
+    /// Where it is given.
+    pub first: Span,
+    /// The name of what is given.
+    pub argument: &'a str,
+}
+
+impl From<ArgumentTwice<'_>> for Diagnostic {
+    fn from(told: ArgumentTwice<'_>) -> Diagnostic {
+        let ArgumentTwice {
+            second,
+            first,
+            argument,
+        } = told;
+        CODE.report(format!("`{argument}` is given twice"))
+            .label(second, "and here again")
+            .label(first, "given here")
+            .help("take one of them out")
+    }
 }

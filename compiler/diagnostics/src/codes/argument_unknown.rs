@@ -28,14 +28,33 @@ rod long-pole like brass-pole(72 in)
     ),
 };
 
-/// `argument` at `span` is none of the names that `template` asks for, which are `known`.
-pub fn argument_unknown(span: Span, argument: &str, template: &str, known: &[&str]) -> Diagnostic {
-    let report = CODE
-        .report(format!("`{template}` asks for no `{argument}`"))
-        .label(span, format!("`{template}` has no use for this"));
-    match did_you_mean(argument, known.iter().copied()) {
-        Some(nearest) => report.help(format!("did you mean `{nearest}`?")),
-        None if known.is_empty() => report.help("take it out; nothing is asked for"),
-        None => report.help(format!("`{template}` asks for {}", listed(known, "and"))),
+/// A template is given something it does not ask for.
+pub struct ArgumentUnknown<'a> {
+    /// What is given.
+    pub span: Span,
+    /// Its name.
+    pub argument: &'a str,
+    /// The name of the template.
+    pub template: &'a str,
+    /// What the template asks for.
+    pub known: &'a [&'a str],
+}
+
+impl From<ArgumentUnknown<'_>> for Diagnostic {
+    fn from(told: ArgumentUnknown<'_>) -> Diagnostic {
+        let ArgumentUnknown {
+            span,
+            argument,
+            template,
+            known,
+        } = told;
+        let report = CODE
+            .report(format!("`{template}` asks for no `{argument}`"))
+            .label(span, format!("`{template}` has no use for this"));
+        match did_you_mean(argument, known.iter().copied()) {
+            Some(nearest) => report.help(format!("did you mean `{nearest}`?")),
+            None if known.is_empty() => report.help("take it out; nothing is asked for"),
+            None => report.help(format!("`{template}` asks for {}", listed(known, "and"))),
+        }
     }
 }

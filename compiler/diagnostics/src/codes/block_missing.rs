@@ -15,12 +15,23 @@ Write them after the name: `fabric kelp-stripe { width: 54 in }`.
     mend: Example::Text("fabric kelp-stripe { width: 54 in }\n"),
 };
 
-/// The `item` at `span` ("the fabric `kelp-stripe`") has no block; `line` is an example of what
-/// belongs in it.
-pub fn block_missing(span: Span, item: &str, line: &str) -> Diagnostic {
-    CODE.report(format!("{item} is not described"))
-        .label(span, "its properties are missing")
-        .help(format!(
-            "write them between curly brackets after the name: `{{ {line} }}`"
-        ))
+/// An item has no block.
+pub struct BlockMissing<'a> {
+    /// The item.
+    pub span: Span,
+    /// What it is, as a sentence names it: "the fabric".
+    pub item: &'a str,
+    /// A line that belongs in the block.
+    pub line: &'a str,
+}
+
+impl From<BlockMissing<'_>> for Diagnostic {
+    fn from(told: BlockMissing<'_>) -> Diagnostic {
+        let BlockMissing { span, item, line } = told;
+        CODE.report(format!("{item} is not described"))
+            .label(span, "its properties are missing")
+            .help(format!(
+                "write them between curly brackets after the name: `{{ {line} }}`"
+            ))
+    }
 }

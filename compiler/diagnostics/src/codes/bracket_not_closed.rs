@@ -30,15 +30,31 @@ fabric kelp-stripe {
     ),
 };
 
-/// `bracket` opened at `open` was still open at `missed`.
-pub fn bracket_not_closed(open: Span, bracket: char, missed: Span) -> Diagnostic {
-    let close = closing(bracket);
-    CODE.report(format!("a `{bracket}` is never closed"))
-        .label(open, "opened here")
-        .label(missed, format!("no `{close}` up to here"))
-        .help(format!(
-            "write `{close}` after the last line that belongs to it"
-        ))
+/// A bracket is opened and never closed.
+pub struct BracketNotClosed {
+    /// The bracket.
+    pub open: Span,
+    /// `(` or `{`.
+    pub bracket: char,
+    /// Where it should have been closed at the latest.
+    pub missed: Span,
+}
+
+impl From<BracketNotClosed> for Diagnostic {
+    fn from(told: BracketNotClosed) -> Diagnostic {
+        let BracketNotClosed {
+            open,
+            bracket,
+            missed,
+        } = told;
+        let close = closing(bracket);
+        CODE.report(format!("a `{bracket}` is never closed"))
+            .label(open, "opened here")
+            .label(missed, format!("no `{close}` up to here"))
+            .help(format!(
+                "write `{close}` after the last line that belongs to it"
+            ))
+    }
 }
 
 /// The bracket that closes another.

@@ -31,11 +31,30 @@ outline tide half {
 "),
 };
 
-/// `opened` at `open` meets `closed` at `close`, which is the other kind.
-pub fn brackets_differ(open: Span, opened: char, close: Span, closed: char) -> Diagnostic {
-    let wanted = closing(opened);
-    CODE.report(format!("a `{opened}` is closed by a `{closed}`"))
-        .label(close, format!("a `{wanted}` is wanted first"))
-        .label(open, "opened here")
-        .help(format!("write `{wanted}` before this `{closed}`"))
+/// A bracket is closed by one of the other kind.
+pub struct BracketsDiffer {
+    /// The bracket that opens.
+    pub open: Span,
+    /// `(` or `{`.
+    pub opened: char,
+    /// The one that closes.
+    pub close: Span,
+    /// `)` or `}`.
+    pub closed: char,
+}
+
+impl From<BracketsDiffer> for Diagnostic {
+    fn from(told: BracketsDiffer) -> Diagnostic {
+        let BracketsDiffer {
+            open,
+            opened,
+            close,
+            closed,
+        } = told;
+        let wanted = closing(opened);
+        CODE.report(format!("a `{opened}` is closed by a `{closed}`"))
+            .label(close, format!("a `{wanted}` is wanted first"))
+            .label(open, "opened here")
+            .help(format!("write `{wanted}` before this `{closed}`"))
+    }
 }

@@ -22,10 +22,29 @@ Write the comma: `rod: brass-pole(72 in), top at 86 in`.
     },
 };
 
-/// `property` lacks a comma at `end`, before the `part` of its value that stands at `span`.
-pub fn comma_missing(end: Span, span: Span, property: &str, part: &str) -> Diagnostic {
-    CODE.report(format!("`{property}` lacks a comma before `{part}`"))
-        .label(span, "a comma is missing before this")
-        .help(format!("write `, {part}`"))
-        .fix(Fix::insert("write the comma", end, ","))
+/// A part of a value follows another without a comma.
+pub struct CommaMissing<'a> {
+    /// Where the comma belongs: what it is put before.
+    pub comma: Span,
+    /// The part that follows.
+    pub span: Span,
+    /// The property that has the value.
+    pub property: &'a str,
+    /// How such a part begins.
+    pub part: &'a str,
+}
+
+impl From<CommaMissing<'_>> for Diagnostic {
+    fn from(told: CommaMissing<'_>) -> Diagnostic {
+        let CommaMissing {
+            comma,
+            span,
+            property,
+            part,
+        } = told;
+        CODE.report(format!("`{property}` lacks a comma before `{part}`"))
+            .label(span, "a comma is missing before this")
+            .help(format!("write `, {part}`"))
+            .fix(Fix::insert("write the comma", comma, ","))
+    }
 }

@@ -19,12 +19,30 @@ Write a whole number. If it is the result of a sum, check the sum that the repor
     mend: Example::Text("rod brass-pole { length: 72 in, diameter: 1 1/8 in, brackets: 3 }\n"),
 };
 
-/// `what` ("the number of brackets") at `span` comes out as `number`, which is not whole or is less
-/// than the `least` there may be.
-pub fn count_not_whole(span: Span, what: &str, number: &str, least: u32) -> Diagnostic {
-    CODE.report(format!(
-        "{what} must be a whole number of at least {least}, and is {number}"
-    ))
-    .label(span, format!("this is {number}"))
-    .help(format!("write a whole number of at least {least}"))
+/// What must be a number of things is not a whole number, or too small a one.
+pub struct CountNotWhole<'a> {
+    /// Where it is written.
+    pub span: Span,
+    /// What it is the number of: "repeat".
+    pub what: &'a str,
+    /// What it comes to.
+    pub number: &'a str,
+    /// The least it may be.
+    pub least: u32,
+}
+
+impl From<CountNotWhole<'_>> for Diagnostic {
+    fn from(told: CountNotWhole<'_>) -> Diagnostic {
+        let CountNotWhole {
+            span,
+            what,
+            number,
+            least,
+        } = told;
+        CODE.report(format!(
+            "{what} must be a whole number of at least {least}, and is {number}"
+        ))
+        .label(span, format!("this is {number}"))
+        .help(format!("write a whole number of at least {least}"))
+    }
 }

@@ -23,10 +23,20 @@ they mean.
     ]),
 };
 
-/// The quotes at `open` and `close` are curly.
-pub fn curly_quotes(open: Span, close: Span) -> Diagnostic {
-    CODE.report("a text stands in curly quotes")
-        .label(open.to(close), "in curly quotes")
-        .help("write straight quotes: `\"`")
-        .fix(Fix::replace("write straight quotes", open, "\"").and(close, "\""))
+/// A text stands in curly quotes.
+pub struct CurlyQuotes {
+    /// The quote before it.
+    pub open: Span,
+    /// The quote after it.
+    pub close: Span,
+}
+
+impl From<CurlyQuotes> for Diagnostic {
+    fn from(told: CurlyQuotes) -> Diagnostic {
+        let CurlyQuotes { open, close } = told;
+        CODE.report("a text stands in curly quotes")
+            .label(open.to(close), "in curly quotes")
+            .help("write straight quotes: `\"`")
+            .fix(Fix::replace("write straight quotes", open, "\"").and(close, "\""))
+    }
 }

@@ -27,17 +27,33 @@ gathers has no thickest stack.
     },
 };
 
-/// The `what` that `line` expects is not known, since a `property` is not stated.
-pub fn expectation_not_known(line: Span, what: &str, property: &str) -> Diagnostic {
-    CODE.report(format!(
-        "the {what} expected here is not known: a {property} it follows from is not stated"
-    ))
-    .label(line, "cannot be judged")
-    .help(match property {
-        "price" => String::from(
-            "state the `price` of every cloth and notion that takes part, and `labour` for work that is \
-             listed",
-        ),
-        _ => format!("state the `{property}` of every cloth that takes part"),
-    })
+/// Something that a design expects cannot be worked out, since a property is not stated.
+pub struct ExpectationNotKnown<'a> {
+    /// The line that expects it.
+    pub line: Span,
+    /// What it expects: "weight".
+    pub what: &'a str,
+    /// The property of a cloth that it follows from.
+    pub property: &'a str,
+}
+
+impl From<ExpectationNotKnown<'_>> for Diagnostic {
+    fn from(told: ExpectationNotKnown<'_>) -> Diagnostic {
+        let ExpectationNotKnown {
+            line,
+            what,
+            property,
+        } = told;
+        CODE.report(format!(
+            "the {what} expected here is not known: a {property} it follows from is not stated"
+        ))
+        .label(line, "cannot be judged")
+        .help(match property {
+            "price" => String::from(
+                "state the `price` of every cloth and notion that takes part, and `labour` for work that is \
+                 listed",
+            ),
+            _ => format!("state the `{property}` of every cloth that takes part"),
+        })
+    }
 }

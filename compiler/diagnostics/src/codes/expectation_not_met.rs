@@ -1,7 +1,7 @@
 //! Something a design expects of itself that did not come out so.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// Something a design expects of itself that did not come out so.
 pub const CODE: Code = Code {
@@ -24,22 +24,41 @@ expectation where what came out is what is wanted now.
     },
 };
 
-/// The size `what` came out as `actual`, which is `out` ("2 in too much"); the line expects
-/// `expected`. `cause` is what made it so, with what it does, and `sum` the lines of the sum.
-pub fn expectation_not_met(
-    (line, expected): (Span, &str),
-    (what, actual, out): (&str, &str, &str),
-    cause: Option<(Span, &str)>,
-    sum: Vec<String>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!("{what} is {actual}, {out}"))
-        .label(line, format!("expected {expected}"));
-    let report = match cause {
-        Some((span, text)) => report.label(span, text),
-        None => report,
-    };
-    sum.into_iter()
-        .fold(report, Diagnostic::sum)
-        .help("change what makes it so, or expect what came out")
+/// A size came out otherwise than the design expects.
+pub struct ExpectationNotMet<'a> {
+    /// What is expected, at the line that does.
+    pub expected: PlacedText,
+    /// Which size: "the flat width of the panel `bib`".
+    pub what: &'a str,
+    /// What it came out as.
+    pub actual: &'a str,
+    /// What that is against what is expected: "2 in too much".
+    pub difference: String,
+    /// What made it so, where that was written.
+    pub cause: Option<PlacedText>,
+    /// The lines of the sum.
+    pub sum: Vec<String>,
+}
+
+impl From<ExpectationNotMet<'_>> for Diagnostic {
+    fn from(told: ExpectationNotMet<'_>) -> Diagnostic {
+        let ExpectationNotMet {
+            expected,
+            what,
+            actual,
+            difference,
+            cause,
+            sum,
+        } = told;
+        let report = CODE
+            .report(format!("{what} is {actual}, {difference}"))
+            .label(expected.span, format!("expected {expected}"));
+        let report = match cause {
+            Some(cause) => report.label(cause.span, cause.text),
+            None => report,
+        };
+        sum.into_iter()
+            .fold(report, Diagnostic::sum)
+            .help("change what makes it so, or expect what came out")
+    }
 }

@@ -1,7 +1,7 @@
 //! A figure of one pleat, join or tape run among words for the whole panel.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Fix, PlacedText, Severity, Span};
 
 /// A figure of one pleat, join or tape run among words for the whole panel.
 pub const CODE: Code = Code {
@@ -25,28 +25,41 @@ Write `for each pleat`, `for each join` or `for each tape run` before the words.
     },
 };
 
-/// The words at `words` name a `figure` at `span`, which is one of `each` ("pleat"); `bare` where
-/// nothing before those words says when they are said.
-pub fn figure_out_of_place(
-    words: Span,
-    (span, figure): (Span, &str),
-    each: &str,
-    bare: bool,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!(
-            "`{figure}` is a figure of one {each}, not of a panel"
-        ))
-        .label(span, "of which one?");
-    let for_each = format!("for each {each} ");
-    let report = report.help(format!(
-        "write `{}` before these words, to say them of one after the other",
-        for_each.trim_end()
-    ));
-    if bare {
-        let title = format!("write `{}`", for_each.trim_end());
-        report.fix(Fix::insert(title, words, for_each))
-    } else {
-        report
+/// The words of a making step name a figure of one thing among several, and not of which.
+pub struct FigureOutOfPlace {
+    /// The words.
+    pub words: Span,
+    /// The name of the figure among them.
+    pub figure: PlacedText,
+    /// What has such a figure: "pleat".
+    pub each: &'static str,
+    /// Whether nothing before the words says of which panels they are said.
+    pub bare: bool,
+}
+
+impl From<FigureOutOfPlace> for Diagnostic {
+    fn from(told: FigureOutOfPlace) -> Diagnostic {
+        let FigureOutOfPlace {
+            words,
+            figure,
+            each,
+            bare,
+        } = told;
+        let report = CODE
+            .report(format!(
+                "`{figure}` is a figure of one {each}, not of a panel"
+            ))
+            .label(figure.span, "of which one?");
+        let for_each = format!("for each {each} ");
+        let report = report.help(format!(
+            "write `{}` before these words, to say them of one after the other",
+            for_each.trim_end()
+        ));
+        if bare {
+            let title = format!("write `{}`", for_each.trim_end());
+            report.fix(Fix::insert(title, words, for_each))
+        } else {
+            report
+        }
     }
 }

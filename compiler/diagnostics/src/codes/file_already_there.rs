@@ -21,9 +21,19 @@ Name another folder, or move what stands in the way.
     mend: Example::Told("Building it into a folder of its own."),
 };
 
-/// `found` stands at `path`, where a command would write.
-pub fn file_already_there(path: &str, found: &str) -> Diagnostic {
-    CODE.report(format!("`{path}` would be written over"))
-        .sum(format!("there is already {found}"))
-        .help("name another folder, or move what stands in the way")
+/// Something not written by pelmet stands where a command would write.
+pub struct FileAlreadyThere<'a> {
+    /// Its path, as it is shown.
+    pub path: &'a str,
+    /// What stands there: "`notes.txt` in it".
+    pub found: &'a str,
+}
+
+impl From<FileAlreadyThere<'_>> for Diagnostic {
+    fn from(told: FileAlreadyThere<'_>) -> Diagnostic {
+        let FileAlreadyThere { path, found } = told;
+        CODE.report(format!("`{path}` would be written over"))
+            .sum(format!("there is already {found}"))
+            .help("name another folder, or move what stands in the way")
+    }
 }

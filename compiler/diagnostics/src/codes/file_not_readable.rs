@@ -18,10 +18,26 @@ Close the other program, or let yourself read the file, and run again.
     mend: Example::Told("The same file, after its owner has let everyone read it."),
 };
 
-/// The file at `path`, named at `place`, cannot be read; `reason` is what the machine says.
-pub fn file_not_readable(place: Option<Span>, path: &str, reason: &str) -> Diagnostic {
-    CODE.report(format!("the file `{path}` cannot be read"))
-        .label_if_known(place, "this file cannot be read")
-        .sum(format!("the machine says: {reason}"))
-        .help("close other programs that use it, and check that you may read it")
+/// The machine does not let a file be read.
+pub struct FileNotReadable<'a> {
+    /// Where a design names it, if one does.
+    pub place: Option<Span>,
+    /// Its path, as it is shown.
+    pub path: &'a str,
+    /// What the machine says.
+    pub reason: &'a str,
+}
+
+impl From<FileNotReadable<'_>> for Diagnostic {
+    fn from(told: FileNotReadable<'_>) -> Diagnostic {
+        let FileNotReadable {
+            place,
+            path,
+            reason,
+        } = told;
+        CODE.report(format!("the file `{path}` cannot be read"))
+            .label_if_known(place, "this file cannot be read")
+            .sum(format!("the machine says: {reason}"))
+            .help("close other programs that use it, and check that you may read it")
+    }
 }

@@ -18,9 +18,19 @@ Make room, close the other program, or write somewhere else.
     mend: Example::Told("Building it into a folder of your own."),
 };
 
-/// `path` cannot be written; `reason` is what the machine says.
-pub fn file_not_writable(path: &str, reason: &str) -> Diagnostic {
-    CODE.report(format!("`{path}` cannot be written"))
-        .sum(format!("the machine says: {reason}"))
-        .help("check that there is room and that you may write there, or write somewhere else")
+/// The machine does not let something be written.
+pub struct FileNotWritable<'a> {
+    /// Its path, as it is shown.
+    pub path: &'a str,
+    /// What the machine says.
+    pub reason: &'a str,
+}
+
+impl From<FileNotWritable<'_>> for Diagnostic {
+    fn from(told: FileNotWritable<'_>) -> Diagnostic {
+        let FileNotWritable { path, reason } = told;
+        CODE.report(format!("`{path}` cannot be written"))
+            .sum(format!("the machine says: {reason}"))
+            .help("check that there is room and that you may write there, or write somewhere else")
+    }
 }

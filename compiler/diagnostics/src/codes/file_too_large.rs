@@ -21,10 +21,29 @@ Divide a very large job into several files, joined by `use` lines.
     mend: Example::Text("# nothing but notes\n"),
 };
 
-/// The file at `path`, named at `place`, has `size` bytes, and `limit` is the most that is read.
-pub fn file_too_large(place: Option<Span>, path: &str, size: u64, limit: u64) -> Diagnostic {
-    CODE.report(format!("the file `{path}` is too large"))
-        .label_if_known(place, "this file is too large")
-        .sum(format!("{size} bytes, and at most {limit} are read"))
-        .help("check that it is a design; divide it into several files if it is")
+/// A file is larger than any design.
+pub struct FileTooLarge<'a> {
+    /// Where a design names it, if one does.
+    pub place: Option<Span>,
+    /// Its path, as it is shown.
+    pub path: &'a str,
+    /// How many bytes it has.
+    pub size: u64,
+    /// The most that are read.
+    pub limit: u64,
+}
+
+impl From<FileTooLarge<'_>> for Diagnostic {
+    fn from(told: FileTooLarge<'_>) -> Diagnostic {
+        let FileTooLarge {
+            place,
+            path,
+            size,
+            limit,
+        } = told;
+        CODE.report(format!("the file `{path}` is too large"))
+            .label_if_known(place, "this file is too large")
+            .sum(format!("{size} bytes, and at most {limit} are read"))
+            .help("check that it is a design; divide it into several files if it is")
+    }
 }

@@ -24,10 +24,20 @@ fabric calico { width: 45 in, flaws: 3 yd to 4 yd }
     ),
 };
 
-/// The flaw at `span` has cloth in common with the one at `other`.
-pub fn flaws_overlap(span: Span, other: Span) -> Diagnostic {
-    CODE.report("two flaws lie on the same part of the cloth")
-        .label(span, "this one")
-        .label(other, "and this one")
-        .help("write both as one flaw, or correct the place of one")
+/// Two flaws of a cloth lie on the same part of it.
+pub struct FlawsOverlap {
+    /// The later one.
+    pub flaw: Span,
+    /// The earlier one.
+    pub other: Span,
+}
+
+impl From<FlawsOverlap> for Diagnostic {
+    fn from(told: FlawsOverlap) -> Diagnostic {
+        let FlawsOverlap { flaw, other } = told;
+        CODE.report("two flaws lie on the same part of the cloth")
+            .label(flaw, "this one")
+            .label(other, "and this one")
+            .help("write both as one flaw, or correct the place of one")
+    }
 }

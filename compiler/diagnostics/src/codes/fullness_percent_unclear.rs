@@ -44,19 +44,38 @@ panel half {
 "),
 };
 
-/// The fullness `typed` at `span` is `whole` if the whole cloth is meant, and `added` if only what
-/// is added to the finished width is: "200 %" is "2 times" or "3 times".
-pub fn fullness_percent_unclear(span: Span, typed: &str, whole: &str, added: &str) -> Diagnostic {
-    CODE.report(format!("a fullness of `{typed}` can mean two things"))
-        .label(span, "of the finished width, or added to it?")
-        .sum(format!(
-            "{typed} of the finished width is {whole} the finished width"
-        ))
-        .sum(format!("{typed} added to it is {added} the finished width"))
-        .help(format!(
-            "write `{typed} of finished width`, as specifications mean it"
-        ))
-        .help(format!(
-            "or write `{typed} added`, if that comes on top of the finished width"
-        ))
+/// A fullness in percent can be meant of the whole cloth, or of what is added to the finished
+/// width.
+pub struct FullnessPercentUnclear<'a> {
+    /// Where it is written.
+    pub span: Span,
+    /// How it is written: "200 %".
+    pub typed: &'a str,
+    /// What it is if the whole cloth is meant: "2 times".
+    pub whole: &'a str,
+    /// What it is if it is added: "3 times".
+    pub added: &'a str,
+}
+
+impl From<FullnessPercentUnclear<'_>> for Diagnostic {
+    fn from(told: FullnessPercentUnclear<'_>) -> Diagnostic {
+        let FullnessPercentUnclear {
+            span,
+            typed,
+            whole,
+            added,
+        } = told;
+        CODE.report(format!("a fullness of `{typed}` can mean two things"))
+            .label(span, "of the finished width, or added to it?")
+            .sum(format!(
+                "{typed} of the finished width is {whole} the finished width"
+            ))
+            .sum(format!("{typed} added to it is {added} the finished width"))
+            .help(format!(
+                "write `{typed} of finished width`, as specifications mean it"
+            ))
+            .help(format!(
+                "or write `{typed} added`, if that comes on top of the finished width"
+            ))
+    }
 }

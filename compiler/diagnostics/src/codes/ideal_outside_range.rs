@@ -1,6 +1,6 @@
 //! A preferred value outside its own range.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::{Code, Diagnostic, Example, PlacedText, Severity, Span};
 
 /// A preferred value outside its own range.
 pub const CODE: Code = Code {
@@ -32,20 +32,36 @@ pleats rows {
     ),
 };
 
-/// The `ideal` at `span` does not lie in the `range` from `least` to `most`.
-pub fn ideal_outside_range(
-    span: Span,
-    ideal: &str,
-    range: Span,
-    (least, most): (&str, &str),
-    property: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the preferred {property} of {ideal} is outside its own range"
-    ))
-    .label(span, "preferred here")
-    .label(range, format!("but only {least} to {most} is allowed"))
-    .help(format!(
-        "write a value from {least} to {most} after `ideally`, or widen the range"
-    ))
+/// What is preferred lies outside the range it is preferred in.
+pub struct IdealOutsideRange<'a> {
+    /// What is preferred.
+    pub ideal: PlacedText,
+    /// The range.
+    pub range: Span,
+    /// Its lower end.
+    pub least: String,
+    /// Its upper end.
+    pub most: String,
+    /// The property that has the range.
+    pub property: &'a str,
+}
+
+impl From<IdealOutsideRange<'_>> for Diagnostic {
+    fn from(told: IdealOutsideRange<'_>) -> Diagnostic {
+        let IdealOutsideRange {
+            ideal,
+            range,
+            least,
+            most,
+            property,
+        } = told;
+        CODE.report(format!(
+            "the preferred {property} of {ideal} is outside its own range"
+        ))
+        .label(ideal.span, "preferred here")
+        .label(range, format!("but only {least} to {most} is allowed"))
+        .help(format!(
+            "write a value from {least} to {most} after `ideally`, or widen the range"
+        ))
+    }
 }

@@ -1,6 +1,6 @@
 //! Two quantities that do not go together in a sum.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::{Code, Diagnostic, Example, PlacedText, Severity, Span};
 
 /// Two quantities that do not go together in a sum.
 pub const CODE: Code = Code {
@@ -19,20 +19,33 @@ and divided by a plain number.
     mend: Example::Text("fabric kelp-stripe { width: 54 in + 3 in }\n"),
 };
 
-/// `left` and `right` do not go together under the sign at `operator`; their kinds have articles:
-/// "a length", "a plain number".
-pub fn kind_mismatch(
-    operator: Span,
-    sign: char,
-    (left, left_kind): (Span, &str),
-    (right, right_kind): (Span, &str),
-) -> Diagnostic {
-    let (doing, help) = in_words(sign);
-    CODE.report(format!("{left_kind} and {right_kind} cannot be {doing}"))
-        .label(operator, format!("cannot be {doing}"))
-        .label(left, format!("this is {left_kind}"))
-        .label(right, format!("this is {right_kind}"))
-        .help(help)
+/// Two values do not go together under the sign between them.
+pub struct KindMismatch {
+    /// The sign.
+    pub operator: Span,
+    /// Which sign it is.
+    pub sign: char,
+    /// The kind of the value before it, with its article: "a length".
+    pub left: PlacedText,
+    /// The kind of the value after it, with its article: "a plain number".
+    pub right: PlacedText,
+}
+
+impl From<KindMismatch> for Diagnostic {
+    fn from(told: KindMismatch) -> Diagnostic {
+        let KindMismatch {
+            operator,
+            sign,
+            left,
+            right,
+        } = told;
+        let (doing, help) = in_words(sign);
+        CODE.report(format!("{left} and {right} cannot be {doing}"))
+            .label(operator, format!("cannot be {doing}"))
+            .label(left.span, format!("this is {left}"))
+            .label(right.span, format!("this is {right}"))
+            .help(help)
+    }
 }
 
 /// What a sign does, and what may stand on its two sides.

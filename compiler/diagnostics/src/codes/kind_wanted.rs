@@ -18,10 +18,25 @@ Write a quantity of the kind that the report names. A count has no unit; a lengt
     mend: Example::Text("rod brass-pole { length: 72 in, diameter: 1 1/8 in, brackets: 3 }\n"),
 };
 
-/// The value at `span` is `found` where `wanted` must stand; both with their articles: "a length",
-/// "a plain number".
-pub fn kind_wanted(span: Span, wanted: &str, found: &str) -> Diagnostic {
-    CODE.report(format!("{wanted} is wanted, not {found}"))
-        .label(span, format!("this is {found}"))
-        .help(format!("write {wanted} here"))
+/// A value is of another kind than its place wants.
+pub struct KindWanted<'a> {
+    /// The value.
+    pub span: Span,
+    /// The kind that is wanted, with its article: "a length".
+    pub wanted: &'a str,
+    /// The kind it is, with its article: "a plain number".
+    pub found: &'a str,
+}
+
+impl From<KindWanted<'_>> for Diagnostic {
+    fn from(told: KindWanted<'_>) -> Diagnostic {
+        let KindWanted {
+            span,
+            wanted,
+            found,
+        } = told;
+        CODE.report(format!("{wanted} is wanted, not {found}"))
+            .label(span, format!("this is {found}"))
+            .help(format!("write {wanted} here"))
+    }
 }

@@ -18,11 +18,23 @@ Check the sum that the report shows.
     mend: Example::Text("fabric kelp-stripe { width: 54 in, selvage: 1/2 in }\n"),
 };
 
-/// `what` ("the selvage") at `span` comes out as `length`, which is less than nothing.
-pub fn length_negative(span: Span, what: &str, length: &str) -> Diagnostic {
-    CODE.report(format!(
-        "{what} cannot be less than nothing, and is {length}"
-    ))
-    .label(span, format!("this is {length}"))
-    .help("check the measure, and what is subtracted from it")
+/// A length comes out at less than nothing.
+pub struct LengthNegative<'a> {
+    /// Where it is written.
+    pub span: Span,
+    /// The property that says it: "selvage".
+    pub what: &'a str,
+    /// What it comes out at.
+    pub length: &'a str,
+}
+
+impl From<LengthNegative<'_>> for Diagnostic {
+    fn from(told: LengthNegative<'_>) -> Diagnostic {
+        let LengthNegative { span, what, length } = told;
+        CODE.report(format!(
+            "{what} cannot be less than nothing, and is {length}"
+        ))
+        .label(span, format!("this is {length}"))
+        .help("check the measure, and what is subtracted from it")
+    }
 }

@@ -19,9 +19,21 @@ Check the sum that the report shows.
     mend: Example::Text("fabric kelp-stripe { width: 54 in }\n"),
 };
 
-/// `what` ("the width") at `span` comes out as `length`, which is not more than nothing.
-pub fn length_not_positive(span: Span, what: &str, length: &str) -> Diagnostic {
-    CODE.report(format!("{what} must be more than nothing, and is {length}"))
-        .label(span, format!("this is {length}"))
-        .help("check the measure, and what is subtracted from it")
+/// A length comes out at nothing or less.
+pub struct LengthNotPositive<'a> {
+    /// Where it is written.
+    pub span: Span,
+    /// The property that says it: "width".
+    pub what: &'a str,
+    /// What it comes out at.
+    pub length: &'a str,
+}
+
+impl From<LengthNotPositive<'_>> for Diagnostic {
+    fn from(told: LengthNotPositive<'_>) -> Diagnostic {
+        let LengthNotPositive { span, what, length } = told;
+        CODE.report(format!("{what} must be more than nothing, and is {length}"))
+            .label(span, format!("this is {length}"))
+            .help("check the measure, and what is subtracted from it")
+    }
 }

@@ -1,6 +1,6 @@
 //! Things that are like each other in a circle.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::{Code, Diagnostic, Example, PlacedText, Severity};
 
 /// Things that are like each other in a circle.
 pub const CODE: Code = Code {
@@ -28,11 +28,11 @@ fabric sand-twill like kelp-stripe { width: 48 in }
 
 /// Each of `steps` is the name after a `like` and its place; the last one names the thing of the
 /// first.
-pub fn like_in_a_circle(steps: &[(Span, String)]) -> Diagnostic {
+pub fn like_in_a_circle(steps: &[PlacedText]) -> Diagnostic {
     let report = CODE
         .report("things are like each other in a circle")
         .help("describe one of them in full, and let the others be like it");
-    steps.iter().fold(report, |report, (span, name)| {
-        report.label(*span, format!("like `{name}`"))
+    steps.iter().fold(report, |report, step| {
+        report.label(step.span, format!("like `{step}`"))
     })
 }

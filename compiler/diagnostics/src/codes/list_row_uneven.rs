@@ -23,14 +23,30 @@ bay,pole(40 in),12 in
 " },
 };
 
-/// The line at `span` has so many `cells` where the list has so many `columns`.
-pub fn list_row_uneven(span: Span, cells: usize, columns: usize) -> Diagnostic {
-    CODE.report(format!(
-        "this line has {cells} cells and the list has {columns} columns"
-    ))
-    .label(
-        span,
-        "the cells of this line and the names of the columns do not match",
-    )
-    .help("leave a cell empty by writing its comma; put a value that holds a comma in quotes")
+/// A line of a list has more or fewer cells than the list has columns.
+pub struct ListRowUneven {
+    /// The line.
+    pub span: Span,
+    /// How many cells it has.
+    pub cells: usize,
+    /// How many columns the first line names.
+    pub columns: usize,
+}
+
+impl From<ListRowUneven> for Diagnostic {
+    fn from(told: ListRowUneven) -> Diagnostic {
+        let ListRowUneven {
+            span,
+            cells,
+            columns,
+        } = told;
+        CODE.report(format!(
+            "this line has {cells} cells and the list has {columns} columns"
+        ))
+        .label(
+            span,
+            "the cells of this line and the names of the columns do not match",
+        )
+        .help("leave a cell empty by writing its comma; put a value that holds a comma in quotes")
+    }
 }

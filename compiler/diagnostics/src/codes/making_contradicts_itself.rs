@@ -1,7 +1,7 @@
 //! Two properties of a making method that cannot both hold.
 
 use crate::example::one_window;
-use crate::{Code, Diagnostic, Severity, Span};
+use crate::{Code, Diagnostic, PlacedText, Severity};
 
 /// Two properties of a making method that cannot both hold.
 pub const CODE: Code = Code {
@@ -26,18 +26,31 @@ Leave one of the two lines out. A method that copies another by `like` has all o
     },
 };
 
-/// The making method `method` has the properties `first` and `second`, each with its place, and for
-/// this `reason` they cannot both hold.
-pub fn making_contradicts_itself(
-    method: &str,
-    (first, first_place): (&str, Span),
-    (second, second_place): (&str, Span),
-    reason: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the making method `{method}` has both `{first}` and `{second}`, which cannot both hold"
-    ))
-    .label(second_place, format!("`{second}` is left nothing to do"))
-    .label(first_place, reason)
-    .help(format!("leave out `{second}`, or `{first}`"))
+/// Two properties of a making method cannot both hold.
+pub struct MakingContradictsItself<'a> {
+    /// The name of the method.
+    pub method: &'a str,
+    /// The property that leaves the other nothing to do.
+    pub first: PlacedText,
+    /// The other property.
+    pub second: PlacedText,
+    /// Why it leaves it nothing: "there is no lining to band".
+    pub reason: &'a str,
+}
+
+impl From<MakingContradictsItself<'_>> for Diagnostic {
+    fn from(told: MakingContradictsItself<'_>) -> Diagnostic {
+        let MakingContradictsItself {
+            method,
+            first,
+            second,
+            reason,
+        } = told;
+        CODE.report(format!(
+            "the making method `{method}` has both `{first}` and `{second}`, which cannot both hold"
+        ))
+        .label(second.span, format!("`{second}` is left nothing to do"))
+        .label(first.span, reason)
+        .help(format!("leave out `{second}`, or `{first}`"))
+    }
 }

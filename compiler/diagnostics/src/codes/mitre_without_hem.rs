@@ -25,20 +25,36 @@ Give both `sides` and `lower edge` a hem, or leave `corners` out.
     },
 };
 
-/// The making method `method` mitres its `corners`, and its `edges` ("sides"), stated at `stated`
-/// where they are, have no hem.
-pub fn mitre_without_hem(
-    method: &str,
-    corners: Span,
-    (edges, stated): (&str, Option<Span>),
-    example: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the making method `{method}` mitres its corners, and there is no hem at the {edges}"
-    ))
-    .label(corners, "a mitre joins two hems")
-    .label_if_known(stated, "this is no hem")
-    .help(format!(
-        "give the {edges} a hem, such as `{edges}: {example}`, or leave `corners` out"
-    ))
+/// A making method mitres corners at an edge that has no hem.
+pub struct MitreWithoutHem<'a> {
+    /// The name of the method.
+    pub method: &'a str,
+    /// Where it mitres the corners.
+    pub corners: Span,
+    /// The edges without a hem: "sides".
+    pub edges: &'a str,
+    /// Where they were given something else, if they were.
+    pub stated: Option<Span>,
+    /// A hem that they could have.
+    pub example: &'a str,
+}
+
+impl From<MitreWithoutHem<'_>> for Diagnostic {
+    fn from(told: MitreWithoutHem<'_>) -> Diagnostic {
+        let MitreWithoutHem {
+            method,
+            corners,
+            edges,
+            stated,
+            example,
+        } = told;
+        CODE.report(format!(
+            "the making method `{method}` mitres its corners, and there is no hem at the {edges}"
+        ))
+        .label(corners, "a mitre joins two hems")
+        .label_if_known(stated, "this is no hem")
+        .help(format!(
+            "give the {edges} a hem, such as `{edges}: {example}`, or leave `corners` out"
+        ))
+    }
 }

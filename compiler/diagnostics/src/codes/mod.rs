@@ -207,20 +207,20 @@ macro_rules! codes {
 codes! {
     accept_unclear::accept_unclear
     arc_impossible::ArcImpossible
-    argument_missing::argument_missing
-    argument_twice::argument_twice
-    argument_unknown::argument_unknown
+    argument_missing::ArgumentMissing
+    argument_twice::ArgumentTwice
+    argument_unknown::ArgumentUnknown
     back_upside_down::BackUpsideDown
     band_and_method_differ::BandAndMethodDiffer
     band_cannot_follow::BandCannotFollow
     band_too_deep::BandTooDeep
-    block_missing::block_missing
+    block_missing::BlockMissing
     bolt_without_end::bolt_without_end
     brace_unmatched::brace_unmatched
     bracket_apart::bracket_apart
-    bracket_not_closed::bracket_not_closed
+    bracket_not_closed::BracketNotClosed
     bracket_not_opened::bracket_not_opened
-    brackets_differ::brackets_differ
+    brackets_differ::BracketsDiffer
     cannot_be_accepted::cannot_be_accepted
     caution_unknown::caution_unknown
     character_not_known::character_not_known
@@ -228,55 +228,55 @@ codes! {
     cloth_too_narrow::ClothTooNarrow
     code_unknown::code_unknown
     colon_missing::colon_missing
-    comma_missing::comma_missing
-    count_not_whole::count_not_whole
-    curly_quotes::curly_quotes
+    comma_missing::CommaMissing
+    count_not_whole::CountNotWhole
+    curly_quotes::CurlyQuotes
     curve_too_tight::CurveTooTight
     decimal_comma::decimal_comma
     drop_too_short::DropTooShort
     edge_inside_fold::EdgeInsideFold
     edge_without_length::EdgeWithoutLength
     equals_for_colon::equals_for_colon
-    expectation_not_known::expectation_not_known
-    expectation_not_met::expectation_not_met
+    expectation_not_known::ExpectationNotKnown
+    expectation_not_met::ExpectationNotMet
     fastener_wider_than_tail::FastenerWiderThanTail
     figure_absent::FigureAbsent
-    figure_out_of_place::figure_out_of_place
+    figure_out_of_place::FigureOutOfPlace
     figure_unknown::figure_unknown
-    file_already_there::file_already_there
+    file_already_there::FileAlreadyThere
     file_is_folder::file_is_folder
     file_not_found::file_not_found
-    file_not_readable::file_not_readable
+    file_not_readable::FileNotReadable
     file_not_text::file_not_text
-    file_not_writable::file_not_writable
+    file_not_writable::FileNotWritable
     file_outside_project::file_outside_project
-    file_too_large::file_too_large
+    file_too_large::FileTooLarge
     fill_out_of_range::FillOutOfRange
     fill_outside_row::FillOutsideRow
     flaw_empty::flaw_empty
-    flaws_overlap::flaws_overlap
+    flaws_overlap::FlawsOverlap
     fold_crosses_centre::FoldCrossesCentre
     fold_not_level::FoldNotLevel
     fold_on_fold::FoldOnFold
     fold_overruns_edge::FoldOverrunsEdge
     format_would_change::format_would_change
     fraction_over_zero::fraction_over_zero
-    fullness_percent_unclear::fullness_percent_unclear
+    fullness_percent_unclear::FullnessPercentUnclear
     fullness_under_one::FullnessUnderOne
     half_drop_without_repeat::half_drop_without_repeat
     halves_differ::HalvesDiffer
     heading_needs_other::HeadingNeedsOther
     heading_not_whole::HeadingNotWhole
-    ideal_outside_range::ideal_outside_range
+    ideal_outside_range::IdealOutsideRange
     interlining_and_method_differ::InterliningAndMethodDiffer
     item_unknown::item_unknown
     join_not_covered::JoinNotCovered
     join_thinly_covered::JoinThinlyCovered
-    kind_mismatch::kind_mismatch
-    kind_wanted::kind_wanted
+    kind_mismatch::KindMismatch
+    kind_wanted::KindWanted
     layout_not_sound::layout_not_sound
-    length_negative::length_negative
-    length_not_positive::length_not_positive
+    length_negative::LengthNegative
+    length_not_positive::LengthNotPositive
     length_too_large::length_too_large
     library_file_unknown::library_file_unknown
     library_name_taken::library_name_taken
@@ -284,25 +284,25 @@ codes! {
     lining_and_method_differ::LiningAndMethodDiffer
     lining_shrinks_more::LiningShrinksMore
     list_quote_open::list_quote_open
-    list_row_uneven::list_row_uneven
+    list_row_uneven::ListRowUneven
     list_too_long::list_too_long
     list_without_names::list_without_names
     longer_than_bolt::LongerThanBolt
     longer_than_height::LongerThanHeight
-    making_contradicts_itself::making_contradicts_itself
+    making_contradicts_itself::MakingContradictsItself
     minus_unclear::minus_unclear
     mitre_not_square::MitreNotSquare
-    mitre_without_hem::mitre_without_hem
+    mitre_without_hem::MitreWithoutHem
     motif_below_drop::MotifBelowDrop
     motif_hidden::MotifHidden
     name_in_a_circle::name_in_a_circle
-    name_missing::name_missing
-    name_needs_property::name_needs_property
-    name_reserved::name_reserved
-    name_twice::name_twice
-    name_unknown::name_unknown
-    name_unused::name_unused
-    name_wrong_kind::name_wrong_kind
+    name_missing::NameMissing
+    name_needs_property::NameNeedsProperty
+    name_reserved::NameReserved
+    name_twice::NameTwice
+    name_unknown::NameUnknown
+    name_unused::NameUnused
+    name_wrong_kind::NameWrongKind
     names_too_deep::names_too_deep
     nested_too_deep::nested_too_deep
     no_join_to_cover::NoJoinToCover
@@ -321,33 +321,33 @@ codes! {
     outline_outside_size::OutlineOutsideSize
     outline_short_of_drop::OutlineShortOfDrop
     overlap_too_wide::OverlapTooWide
-    packet_not_read::packet_not_read
+    packet_not_read::PacketNotRead
     panel_not_hung::PanelNotHung
     panel_without_width::PanelWithoutWidth
-    part_out_of_range::part_out_of_range
-    place_beyond_cloth::place_beyond_cloth
+    part_out_of_range::PartOutOfRange
+    place_beyond_cloth::PlaceBeyondCloth
     pleats_do_not_fit::PleatsDoNotFit
     pleats_empty::pleats_empty
     pleats_run_together::PleatsRunTogether
     pleats_take_too_much::PleatsTakeTooMuch
     pocket_too_small::PocketTooSmall
-    print_leaves_no_room::print_leaves_no_room
+    print_leaves_no_room::PrintLeavesNoRoom
     print_out_of_reach::PrintOutOfReach
     print_without_repeat::print_without_repeat
-    property_empty::property_empty
-    property_missing::property_missing
-    property_twice::property_twice
-    property_unknown::property_unknown
-    range_backwards::range_backwards
-    repeat_longer_than_bolt::repeat_longer_than_bolt
+    property_empty::PropertyEmpty
+    property_missing::PropertyMissing
+    property_twice::PropertyTwice
+    property_unknown::PropertyUnknown
+    range_backwards::RangeBackwards
+    repeat_longer_than_bolt::RepeatLongerThanBolt
     return_and_projection_differ::ReturnAndProjectionDiffer
-    rod_and_board::rod_and_board
+    rod_and_board::RodAndBoard
     rod_sags::RodSags
     row_crowded::RowCrowded
     row_empty::row_empty
     row_uncovered::RowUncovered
     seam_shows::SeamShows
-    selvages_too_wide::selvages_too_wide
+    selvages_too_wide::SelvagesTooWide
     sign_not_printed::sign_not_printed
     size_too_large::SizeTooLarge
     stack_too_thick::StackTooThick
@@ -360,28 +360,28 @@ codes! {
     too_many_corners::too_many_corners
     too_many_flaws::too_many_flaws
     too_many_mistakes::too_many_mistakes
-    too_many_pieces::too_many_pieces
+    too_many_pieces::TooManyPieces
     too_many_pleats::TooManyPleats
     too_many_sentences::too_many_sentences
     too_many_widths::TooManyWidths
     too_many_words::too_many_words
     too_narrow_for_allowance::TooNarrowForAllowance
-    turn_deeper_than_hem::turn_deeper_than_hem
+    turn_deeper_than_hem::TurnDeeperThanHem
     turn_of_cloth_not_counted::TurnOfClothNotCounted
-    unit_missing::unit_missing
+    unit_missing::UnitMissing
     unit_unknown::unit_unknown
     use_in_a_circle::use_in_a_circle
     use_too_deep::use_too_deep
     use_unclear::use_unclear
-    value_unfinished::value_unfinished
-    version_not_sound::version_not_sound
-    wall_too_thick::wall_too_thick
+    value_unfinished::ValueUnfinished
+    version_not_sound::VersionNotSound
+    wall_too_thick::WallTooThick
     warning_unknown::warning_unknown
     width_missing::WidthMissing
     width_not_in_proportion::width_not_in_proportion
     widths_contradict::WidthsContradict
     widths_disagree::WidthsDisagree
-    word_not_expected::word_not_expected
+    word_not_expected::WordNotExpected
 }
 
 /// The code with this slug.

@@ -1,6 +1,6 @@
 //! A name that stands for itself.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::{Code, Diagnostic, Example, PlacedText, Severity};
 
 /// A name that stands for itself.
 pub const CODE: Code = Code {
@@ -27,11 +27,11 @@ measure turn: 1 in
 };
 
 /// The values at the places of `steps`, each with its text, stand for one another in a circle.
-pub fn name_in_a_circle(steps: &[(Span, String)]) -> Diagnostic {
-    let typed = steps.first().map_or("", |(_, typed)| typed);
+pub fn name_in_a_circle(steps: &[PlacedText]) -> Diagnostic {
+    let typed = steps.first().map_or("", |step| &*step.text);
     let report = CODE.report(format!("`{typed}` stands for itself in the end"));
-    let labelled = steps.iter().fold(report, |report, (span, typed)| {
-        report.label(*span, format!("`{typed}` is part of the circle"))
+    let labelled = steps.iter().fold(report, |report, step| {
+        report.label(step.span, format!("`{step}` is part of the circle"))
     });
     labelled.help("give one of the names in the circle a measure of its own")
 }

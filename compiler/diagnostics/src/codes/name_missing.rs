@@ -24,9 +24,21 @@ fabric sea-linen { width: 54 in }
     ),
 };
 
-/// The item at `span` has no name; `kind` is what it is ("a fabric"), `line` how it could begin.
-pub fn name_missing(span: Span, kind: &str, line: &str) -> Diagnostic {
-    CODE.report(format!("{kind} has no name"))
-        .label(span, "a name should follow here")
-        .help(format!("write, for example, `{line}`"))
+/// An item has no name.
+pub struct NameMissing<'a> {
+    /// What stands where its name should, or the line that ends there.
+    pub span: Span,
+    /// What the item is: "fabric".
+    pub kind: &'a str,
+    /// How it could begin.
+    pub line: &'a str,
+}
+
+impl From<NameMissing<'_>> for Diagnostic {
+    fn from(told: NameMissing<'_>) -> Diagnostic {
+        let NameMissing { span, kind, line } = told;
+        CODE.report(format!("{kind} has no name"))
+            .label(span, "a name should follow here")
+            .help(format!("write, for example, `{line}`"))
+    }
 }

@@ -50,13 +50,29 @@ window porch: valance { rod: pole, opening: 38 in x 45 in }
     ),
 };
 
-/// The name at `span` stands for a measure of the window's `property`, which is not given.
-pub fn name_needs_property(span: Span, name: &str, property: &str) -> Diagnostic {
-    CODE.report(format!(
-        "`{name}` is asked for, but the window gives no `{property}`"
-    ))
-    .label(span, format!("this needs the `{property}`"))
-    .help(format!(
-        "add `{property}` to the window, or write a length here"
-    ))
+/// A name stands for a measure of the window that is not given.
+pub struct NameNeedsProperty<'a> {
+    /// Where the name is written.
+    pub span: Span,
+    /// The name.
+    pub name: &'a str,
+    /// The property of the window that would give the measure.
+    pub property: &'a str,
+}
+
+impl From<NameNeedsProperty<'_>> for Diagnostic {
+    fn from(told: NameNeedsProperty<'_>) -> Diagnostic {
+        let NameNeedsProperty {
+            span,
+            name,
+            property,
+        } = told;
+        CODE.report(format!(
+            "`{name}` is asked for, but the window gives no `{property}`"
+        ))
+        .label(span, format!("this needs the `{property}`"))
+        .help(format!(
+            "add `{property}` to the window, or write a length here"
+        ))
+    }
 }

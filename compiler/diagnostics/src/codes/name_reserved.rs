@@ -33,11 +33,23 @@ outline flared(foot = 10 in) {
     ),
 };
 
-/// The parameter at `span` has a `name` that is always known inside `item` ("an outline").
-pub fn name_reserved(span: Span, name: &str, item: &str) -> Diagnostic {
-    CODE.report(format!("`{name}` is always known inside {item}"))
-        .label(span, "a parameter cannot have this name")
-        .help(format!(
-            "leave `{name}` out of the brackets, or give the parameter another name"
-        ))
+/// A parameter has a name that always means something in its item.
+pub struct NameReserved<'a> {
+    /// The parameter.
+    pub span: Span,
+    /// Its name.
+    pub name: &'a str,
+    /// What the item is: "outline".
+    pub item: &'a str,
+}
+
+impl From<NameReserved<'_>> for Diagnostic {
+    fn from(told: NameReserved<'_>) -> Diagnostic {
+        let NameReserved { span, name, item } = told;
+        CODE.report(format!("`{name}` is always known inside {item}"))
+            .label(span, "a parameter cannot have this name")
+            .help(format!(
+                "leave `{name}` out of the brackets, or give the parameter another name"
+            ))
+    }
 }

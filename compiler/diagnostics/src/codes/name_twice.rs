@@ -24,10 +24,26 @@ fabric kelp-stripe-narrow { width: 48 in }
 "),
 };
 
-/// `name` at `second` was given before, at `first`.
-pub fn name_twice(second: Span, first: Span, name: &str) -> Diagnostic {
-    CODE.report(format!("two things are called `{name}`"))
-        .label(second, "and here again")
-        .label(first, "called so here")
-        .help("rename one of them, or take one out")
+/// Two things of one kind have the same name.
+pub struct NameTwice<'a> {
+    /// The name of the later one.
+    pub second: Span,
+    /// The name of the earlier one.
+    pub first: Span,
+    /// The name.
+    pub name: &'a str,
+}
+
+impl From<NameTwice<'_>> for Diagnostic {
+    fn from(told: NameTwice<'_>) -> Diagnostic {
+        let NameTwice {
+            second,
+            first,
+            name,
+        } = told;
+        CODE.report(format!("two things are called `{name}`"))
+            .label(second, "and here again")
+            .label(first, "called so here")
+            .help("rename one of them, or take one out")
+    }
 }

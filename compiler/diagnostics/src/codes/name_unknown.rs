@@ -26,22 +26,37 @@ fabric sand-twill like kelp-stripe { width: 48 in }
 "),
 };
 
-/// `name` at `span` is not the name of any thing of its kind. The kind is told by its noun, "pleat
-/// rule", and by the word such a thing is described with, "pleats". `suggestion` is the nearest name
-/// that is one.
-pub fn name_unknown(
-    span: Span,
-    (noun, word): (&str, &str),
-    name: &str,
-    suggestion: Option<String>,
-) -> Diagnostic {
-    let report = CODE
-        .report(format!("no {noun} is called `{name}`"))
-        .label(span, format!("this {noun} is described nowhere"));
-    match suggestion {
-        Some(nearest) => report
-            .help(format!("did you mean `{nearest}`?"))
-            .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None => report.help(format!("describe it: `{word} {name} {{ … }}`")),
+/// Nothing of the kind that is wanted has this name.
+pub struct NameUnknown<'a> {
+    /// Where the name is written.
+    pub span: Span,
+    /// What is wanted: "pleat rule".
+    pub noun: &'a str,
+    /// The word that describes such a thing: "pleats".
+    pub word: &'a str,
+    /// The name.
+    pub name: &'a str,
+    /// The nearest name that there is.
+    pub suggestion: Option<String>,
+}
+
+impl From<NameUnknown<'_>> for Diagnostic {
+    fn from(told: NameUnknown<'_>) -> Diagnostic {
+        let NameUnknown {
+            span,
+            noun,
+            word,
+            name,
+            suggestion,
+        } = told;
+        let report = CODE
+            .report(format!("no {noun} is called `{name}`"))
+            .label(span, format!("this {noun} is described nowhere"));
+        match suggestion {
+            Some(nearest) => report
+                .help(format!("did you mean `{nearest}`?"))
+                .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
+            None => report.help(format!("describe it: `{word} {name} {{ … }}`")),
+        }
     }
 }

@@ -59,11 +59,23 @@ window bench: plain {
 "),
 };
 
-/// The `kind` (a bare noun: "fabric") called `name` at `span` is used by nothing.
-pub fn name_unused(span: Span, kind: &str, name: &str) -> Diagnostic {
-    CODE.report(format!("the {kind} `{name}` is used by nothing"))
-        .label(span, "described here, and nothing refers to it")
-        .help(format!(
-            "refer to `{name}` where it belongs, or take it out"
-        ))
+/// Something is described and nothing refers to it.
+pub struct NameUnused<'a> {
+    /// Where it was named.
+    pub span: Span,
+    /// What it is: "fabric".
+    pub kind: &'a str,
+    /// Its name.
+    pub name: &'a str,
+}
+
+impl From<NameUnused<'_>> for Diagnostic {
+    fn from(told: NameUnused<'_>) -> Diagnostic {
+        let NameUnused { span, kind, name } = told;
+        CODE.report(format!("the {kind} `{name}` is used by nothing"))
+            .label(span, "described here, and nothing refers to it")
+            .help(format!(
+                "refer to `{name}` where it belongs, or take it out"
+            ))
+    }
 }

@@ -26,18 +26,33 @@ fabric sand-twill like kelp-stripe { width: 48 in }
     ),
 };
 
-/// `name` at `used` is the name of a `found` where a `wanted` must stand (bare nouns: "rod");
-/// `described` is where the name was given, unless that is in the standard library.
-pub fn name_wrong_kind(
-    used: Span,
-    name: &str,
-    found: &str,
-    wanted: &str,
-    described: Option<Span>,
-) -> Diagnostic {
-    let (found, wanted) = (with_article(found), with_article(wanted));
-    CODE.report(format!("`{name}` is {found}, not {wanted}"))
-        .label(used, format!("{wanted} is wanted here"))
-        .label_if_known(described, format!("described here as {found}"))
-        .help(format!("write the name of {wanted}"))
+/// A name is that of a thing of another kind.
+pub struct NameWrongKind<'a> {
+    /// Where the name is written.
+    pub used: Span,
+    /// The name.
+    pub name: &'a str,
+    /// What has this name, without an article: "rod".
+    pub found: &'a str,
+    /// What is wanted, without an article: "fabric".
+    pub wanted: &'a str,
+    /// Where the name was given, unless that is in the standard library.
+    pub described: Option<Span>,
+}
+
+impl From<NameWrongKind<'_>> for Diagnostic {
+    fn from(told: NameWrongKind<'_>) -> Diagnostic {
+        let NameWrongKind {
+            used,
+            name,
+            found,
+            wanted,
+            described,
+        } = told;
+        let (found, wanted) = (with_article(found), with_article(wanted));
+        CODE.report(format!("`{name}` is {found}, not {wanted}"))
+            .label(used, format!("{wanted} is wanted here"))
+            .label_if_known(described, format!("described here as {found}"))
+            .help(format!("write the name of {wanted}"))
+    }
 }

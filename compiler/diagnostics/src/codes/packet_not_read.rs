@@ -18,9 +18,19 @@ Build the packet again from its design, or compare the designs themselves.
     ),
 };
 
-/// The file at `path` is no packet that can be read; `reason` is what stands in the way.
-pub fn packet_not_read(path: &str, reason: &str) -> Diagnostic {
-    CODE.report(format!("`{path}` is not a packet that can be read"))
-        .sum(reason.to_owned())
-        .help("build it again from its design, or compare the designs themselves")
+/// A file is not a packet, or one of another version.
+pub struct PacketNotRead<'a> {
+    /// Its path, as it is shown.
+    pub path: &'a str,
+    /// What stands in the way.
+    pub reason: &'a str,
+}
+
+impl From<PacketNotRead<'_>> for Diagnostic {
+    fn from(told: PacketNotRead<'_>) -> Diagnostic {
+        let PacketNotRead { path, reason } = told;
+        CODE.report(format!("`{path}` is not a packet that can be read"))
+            .sum(reason.to_owned())
+            .help("build it again from its design, or compare the designs themselves")
+    }
 }

@@ -24,9 +24,25 @@ fabric calico { width: 45 in, shrinkage: 3 % }
     ),
 };
 
-/// The part at `span` of what `property` says comes to `number`, which cannot be.
-pub fn part_out_of_range(span: Span, property: &str, number: &str) -> Diagnostic {
-    CODE.report(format!("a {property} of {number} cannot be"))
-        .label(span, format!("this comes to {number}"))
-        .help("write shrinkage as a percentage, such as `3 %`, and fullness such as `2 1/2 times`")
+/// A percentage or a ratio is one that cannot be.
+pub struct PartOutOfRange<'a> {
+    /// Where it is written.
+    pub span: Span,
+    /// What it is: "fullness".
+    pub property: &'a str,
+    /// What it comes to.
+    pub number: &'a str,
+}
+
+impl From<PartOutOfRange<'_>> for Diagnostic {
+    fn from(told: PartOutOfRange<'_>) -> Diagnostic {
+        let PartOutOfRange {
+            span,
+            property,
+            number,
+        } = told;
+        CODE.report(format!("a {property} of {number} cannot be"))
+            .label(span, format!("this comes to {number}"))
+            .help("write shrinkage as a percentage, such as `3 %`, and fullness such as `2 1/2 times`")
+    }
 }

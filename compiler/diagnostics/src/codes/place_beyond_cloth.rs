@@ -25,16 +25,38 @@ fabric calico { width: 45 in, bolt: 20 yd, flaws: 11 yd to 12 yd }
     ),
 };
 
-/// `what` ("the flaw reaches to") is at `place`, `over` past the cloth, in words ("a bolt is", "20 yd",
-/// "long").
-pub fn place_beyond_cloth(
-    span: Span,
-    (what, place): (&str, &str),
-    (cloth, room, how): (&str, &str, &str),
-    over: &str,
-) -> Diagnostic {
-    CODE.report(format!("{what} {place}, but {cloth} only {room} {how}"))
-        .label(span, format!("{over} past the cloth"))
-        .sum(format!("{place} - {room} = {over} past the cloth"))
-        .help("measure again: along the bolt from its cut end, across from the left edge")
+/// A place on a cloth lies past its end or its edge.
+pub struct PlaceBeyondCloth {
+    /// Where it is written.
+    pub span: Span,
+    /// What is there: "the flaw reaches to".
+    pub what: &'static str,
+    /// How far along or across it lies.
+    pub place: String,
+    /// What ends before it: "a bolt is".
+    pub cloth: &'static str,
+    /// How long or wide that is.
+    pub room: String,
+    /// Which of the two: "long" or "wide".
+    pub how: &'static str,
+    /// How far past it the place lies.
+    pub over: String,
+}
+
+impl From<PlaceBeyondCloth> for Diagnostic {
+    fn from(told: PlaceBeyondCloth) -> Diagnostic {
+        let PlaceBeyondCloth {
+            span,
+            what,
+            place,
+            cloth,
+            room,
+            how,
+            over,
+        } = told;
+        CODE.report(format!("{what} {place}, but {cloth} only {room} {how}"))
+            .label(span, format!("{over} past the cloth"))
+            .sum(format!("{place} - {room} = {over} past the cloth"))
+            .help("measure again: along the bolt from its cut end, across from the left edge")
+    }
 }

@@ -28,20 +28,45 @@ Choose a cloth that is wider or comes in longer lengths, make the panel smaller,
     },
 };
 
-/// The `piece` ("the face of the panel `bib` of `north`") ends at `end`, `beyond` past the `room`
-/// of its cloth, if it begins at `start`, the first place the print allows.
-pub fn print_leaves_no_room(
-    piece: &str,
-    (cloth, fabric): (Span, Option<Span>),
-    (start, size, end): (&str, &str, &str),
-    (room, beyond): (&str, &str),
-) -> Diagnostic {
-    CODE.report(format!(
-        "{piece} does not fit on its cloth where the print holds it"
-    ))
-    .label(cloth, format!("{beyond} too large for this cloth"))
-    .label_if_known(fabric, format!("{room} to cut from"))
-    .sum(format!("{start} to the print + {size} to cut = {end}"))
-    .sum(format!("{end} - {room} of cloth = {beyond} missing"))
-    .help("choose a larger cloth, make the panel smaller, or move the motif")
+/// The print lets a piece begin only where it reaches past the end of its cloth.
+pub struct PrintLeavesNoRoom {
+    /// The piece, as a sentence names it: "the face of the panel `bib` of `north`".
+    pub piece: String,
+    /// Where the panel names the cloth.
+    pub cloth: Span,
+    /// Where the cloth was described, if that is known.
+    pub fabric: Option<Span>,
+    /// The first place where the print lets it begin.
+    pub start: String,
+    /// How large it is from there on.
+    pub size: String,
+    /// Where it would end.
+    pub end: String,
+    /// How far the cloth reaches.
+    pub room: String,
+    /// How far the piece would reach past that.
+    pub beyond: String,
+}
+
+impl From<PrintLeavesNoRoom> for Diagnostic {
+    fn from(told: PrintLeavesNoRoom) -> Diagnostic {
+        let PrintLeavesNoRoom {
+            piece,
+            cloth,
+            fabric,
+            start,
+            size,
+            end,
+            room,
+            beyond,
+        } = told;
+        CODE.report(format!(
+            "{piece} does not fit on its cloth where the print holds it"
+        ))
+        .label(cloth, format!("{beyond} too large for this cloth"))
+        .label_if_known(fabric, format!("{room} to cut from"))
+        .sum(format!("{start} to the print + {size} to cut = {end}"))
+        .sum(format!("{end} - {room} of cloth = {beyond} missing"))
+        .help("choose a larger cloth, make the panel smaller, or move the motif")
+    }
 }

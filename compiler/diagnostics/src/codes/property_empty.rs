@@ -26,11 +26,27 @@ fabric kelp-stripe {
 "),
 };
 
-/// `property` at `span` has no value; `line` is an example of one that has.
-pub fn property_empty(span: Span, property: &str, line: &str) -> Diagnostic {
-    CODE.report(format!("`{property}` has no value"))
-        .label(span, "nothing follows the colon")
-        .help(format!(
-            "write a value, such as `{line}`, or take out the line"
-        ))
+/// A property has no value.
+pub struct PropertyEmpty<'a> {
+    /// The property.
+    pub span: Span,
+    /// Its name.
+    pub property: &'a str,
+    /// A line in which it has one.
+    pub line: &'a str,
+}
+
+impl From<PropertyEmpty<'_>> for Diagnostic {
+    fn from(told: PropertyEmpty<'_>) -> Diagnostic {
+        let PropertyEmpty {
+            span,
+            property,
+            line,
+        } = told;
+        CODE.report(format!("`{property}` has no value"))
+            .label(span, "nothing follows the colon")
+            .help(format!(
+                "write a value, such as `{line}`, or take out the line"
+            ))
+    }
 }

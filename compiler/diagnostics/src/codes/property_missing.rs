@@ -18,9 +18,28 @@ Add the line that the report shows, with your own measure in it.
     mend: Example::Text("fabric kelp-stripe { way: one-way, width: 54 in }\n"),
 };
 
-/// The `item` at `span` ("the fabric `kelp-stripe`") has no `property`; `line` is an example of it.
-pub fn property_missing(span: Span, item: &str, property: &str, line: &str) -> Diagnostic {
-    CODE.report(format!("{item} has no `{property}`"))
-        .label(span, format!("`{property}` is missing here"))
-        .help(format!("add a line such as `{line}`"))
+/// An item lacks a property that it needs.
+pub struct PropertyMissing<'a> {
+    /// The item.
+    pub span: Span,
+    /// What it is, as a sentence names it: "the fabric `kelp-stripe`".
+    pub item: &'a str,
+    /// The property.
+    pub property: &'a str,
+    /// A line that gives it.
+    pub line: &'a str,
+}
+
+impl From<PropertyMissing<'_>> for Diagnostic {
+    fn from(told: PropertyMissing<'_>) -> Diagnostic {
+        let PropertyMissing {
+            span,
+            item,
+            property,
+            line,
+        } = told;
+        CODE.report(format!("{item} has no `{property}`"))
+            .label(span, format!("`{property}` is missing here"))
+            .help(format!("add a line such as `{line}`"))
+    }
 }

@@ -17,10 +17,26 @@ the rest.
     mend: Example::Text("fabric kelp-stripe { width: 54 in }\n"),
 };
 
-/// `property` at `second` was given before, at `first`.
-pub fn property_twice(second: Span, first: Span, property: &str) -> Diagnostic {
-    CODE.report(format!("`{property}` is given twice"))
-        .label(second, "and here again")
-        .label(first, "given here")
-        .help("take one of them out")
+/// An item has the same property twice.
+pub struct PropertyTwice<'a> {
+    /// Where it is given again.
+    pub second: Span,
+    /// Where it is given.
+    pub first: Span,
+    /// The property.
+    pub property: &'a str,
+}
+
+impl From<PropertyTwice<'_>> for Diagnostic {
+    fn from(told: PropertyTwice<'_>) -> Diagnostic {
+        let PropertyTwice {
+            second,
+            first,
+            property,
+        } = told;
+        CODE.report(format!("`{property}` is given twice"))
+            .label(second, "and here again")
+            .label(first, "given here")
+            .help("take one of them out")
+    }
 }

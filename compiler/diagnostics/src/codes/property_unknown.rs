@@ -29,17 +29,36 @@ fabric kelp-stripe {
 "),
 };
 
-/// An `item` (a bare noun: "fabric") has no `property`, written at `span`; those it has are `known`.
-pub fn property_unknown(span: Span, item: &str, property: &str, known: &[&str]) -> Diagnostic {
-    let item = with_article(item);
-    let report = CODE
-        .report(format!("{item} has no `{property}`"))
-        .label(span, "no such property here");
-    match did_you_mean(property, known.iter().copied()) {
-        Some(nearest) => report
-            .help(format!("did you mean `{nearest}`?"))
-            .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None if known.is_empty() => report.help("take it out"),
-        None => report.help(format!("{item} has {}", listed(known, "and"))),
+/// An item is given a property that its kind does not have.
+pub struct PropertyUnknown<'a> {
+    /// The property.
+    pub span: Span,
+    /// What the item is, without an article: "fabric".
+    pub item: &'a str,
+    /// The name of the property.
+    pub property: &'a str,
+    /// The properties that such an item has.
+    pub known: &'a [&'a str],
+}
+
+impl From<PropertyUnknown<'_>> for Diagnostic {
+    fn from(told: PropertyUnknown<'_>) -> Diagnostic {
+        let PropertyUnknown {
+            span,
+            item,
+            property,
+            known,
+        } = told;
+        let item = with_article(item);
+        let report = CODE
+            .report(format!("{item} has no `{property}`"))
+            .label(span, "no such property here");
+        match did_you_mean(property, known.iter().copied()) {
+            Some(nearest) => report
+                .help(format!("did you mean `{nearest}`?"))
+                .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
+            None if known.is_empty() => report.help("take it out"),
+            None => report.help(format!("{item} has {}", listed(known, "and"))),
+        }
     }
 }

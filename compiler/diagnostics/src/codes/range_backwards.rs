@@ -1,6 +1,6 @@
 //! A range whose first end is larger than its second.
 
-use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
+use crate::{Code, Diagnostic, Example, Fix, PlacedText, Severity};
 
 /// A range whose first end is larger than its second.
 pub const CODE: Code = Code {
@@ -32,17 +32,24 @@ pleats even {
     ),
 };
 
-/// The range from `first` to `second` runs backwards; each end with its text as typed.
-pub fn range_backwards(
-    (first, first_text): (Span, &str),
-    (second, second_text): (Span, &str),
-) -> Diagnostic {
-    let fix = Fix::replace("exchange the two ends", first, second_text).and(second, first_text);
-    CODE.report(format!(
-        "the range `{first_text} to {second_text}` runs backwards"
-    ))
-    .label(first, "the larger end stands first")
-    .label(second, "and the smaller one second")
-    .help(format!("write `{second_text} to {first_text}`"))
-    .fix(fix)
+/// A range has its larger end first.
+pub struct RangeBackwards {
+    /// The end written first.
+    pub first: PlacedText,
+    /// The end written second.
+    pub second: PlacedText,
+}
+
+impl From<RangeBackwards> for Diagnostic {
+    fn from(told: RangeBackwards) -> Diagnostic {
+        let RangeBackwards { first, second } = told;
+        CODE.report(format!("the range `{first} to {second}` runs backwards"))
+            .label(first.span, "the larger end stands first")
+            .label(second.span, "and the smaller one second")
+            .help(format!("write `{second} to {first}`"))
+            .fix(
+                Fix::replace("exchange the two ends", first.span, second.text)
+                    .and(second.span, first.text),
+            )
+    }
 }

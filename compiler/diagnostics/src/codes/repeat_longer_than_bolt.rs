@@ -1,6 +1,6 @@
 //! A print that does not come round once on a whole bolt.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::{Code, Diagnostic, Example, PlacedText, Severity};
 
 /// A print that does not come round once on a whole bolt.
 pub const CODE: Code = Code {
@@ -24,17 +24,25 @@ fabric fern { width: 54 in, repeat: 25 in along, bolt: 20 yd }
     ),
 };
 
-/// The `repeat` along is `over` longer than the `bolt`.
-pub fn repeat_longer_than_bolt(
-    (repeat, repeat_text): (Span, &str),
-    (bolt, bolt_text): (Span, &str),
-    over: &str,
-) -> Diagnostic {
-    CODE.report(format!(
-        "the print repeats every {repeat_text}, and a bolt is only {bolt_text} long"
-    ))
-    .label(repeat, format!("every {repeat_text} along"))
-    .label(bolt, format!("{bolt_text} at the longest"))
-    .sum(format!("{repeat_text} - {bolt_text} = {over} too long"))
-    .help("correct the repeat along the cloth, or the length of the bolt")
+/// The print of a cloth repeats less often than once in a bolt.
+pub struct RepeatLongerThanBolt {
+    /// How often it repeats along the cloth.
+    pub repeat: PlacedText,
+    /// How long a bolt is.
+    pub bolt: PlacedText,
+    /// How much the repeat is longer.
+    pub over: String,
+}
+
+impl From<RepeatLongerThanBolt> for Diagnostic {
+    fn from(told: RepeatLongerThanBolt) -> Diagnostic {
+        let RepeatLongerThanBolt { repeat, bolt, over } = told;
+        CODE.report(format!(
+            "the print repeats every {repeat}, and a bolt is only {bolt} long"
+        ))
+        .label(repeat.span, format!("every {repeat} along"))
+        .label(bolt.span, format!("{bolt} at the longest"))
+        .sum(format!("{repeat} - {bolt} = {over} too long"))
+        .help("correct the repeat along the cloth, or the length of the bolt")
+    }
 }

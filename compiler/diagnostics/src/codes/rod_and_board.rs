@@ -51,12 +51,24 @@ window porch: valance { rod: pole }
     ),
 };
 
-/// The window `name` names a board at `board` and a rod at `rod`.
-pub fn rod_and_board(board: Span, rod: Span, name: &str) -> Diagnostic {
-    CODE.report(format!(
-        "the window `{name}` hangs from a rod and from a board"
-    ))
-    .label(board, "a board is named here")
-    .label(rod, "and a rod here")
-    .help("keep one of them; a second treatment over the same opening is a window of its own")
+/// A window names both a rod and a board.
+pub struct RodAndBoard<'a> {
+    /// The board.
+    pub board: Span,
+    /// The rod.
+    pub rod: Span,
+    /// The name of the window.
+    pub name: &'a str,
+}
+
+impl From<RodAndBoard<'_>> for Diagnostic {
+    fn from(told: RodAndBoard<'_>) -> Diagnostic {
+        let RodAndBoard { board, rod, name } = told;
+        CODE.report(format!(
+            "the window `{name}` hangs from a rod and from a board"
+        ))
+        .label(board, "a board is named here")
+        .label(rod, "and a rod here")
+        .help("keep one of them; a second treatment over the same opening is a window of its own")
+    }
 }

@@ -24,12 +24,28 @@ fabric braid { width: 2 in, selvage: 1/8 in }
     ),
 };
 
-/// The `selvage` at `span`, on each side, uses up the whole `width`.
-pub fn selvages_too_wide(span: Span, selvage: &str, width: &str) -> Diagnostic {
-    CODE.report(format!(
-        "two selvages of {selvage} leave nothing of a width of {width}"
-    ))
-    .label(span, "one selvage, of which there are two")
-    .sum(format!("{width} - 2 x {selvage} leaves nothing to cut"))
-    .help("write the width of one selvage")
+/// The two selvages of a cloth leave nothing between them.
+pub struct SelvagesTooWide {
+    /// Where the selvage was written.
+    pub span: Span,
+    /// How wide each is.
+    pub selvage: String,
+    /// How wide the cloth is.
+    pub width: String,
+}
+
+impl From<SelvagesTooWide> for Diagnostic {
+    fn from(told: SelvagesTooWide) -> Diagnostic {
+        let SelvagesTooWide {
+            span,
+            selvage,
+            width,
+        } = told;
+        CODE.report(format!(
+            "two selvages of {selvage} leave nothing of a width of {width}"
+        ))
+        .label(span, "one selvage, of which there are two")
+        .sum(format!("{width} - 2 x {selvage} leaves nothing to cut"))
+        .help("write the width of one selvage")
+    }
 }

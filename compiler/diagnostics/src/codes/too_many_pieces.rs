@@ -25,13 +25,32 @@ Correct the length, or part the job into several.
     },
 };
 
-/// So many pieces (`count`) are to be cut from one cloth, more than the `limit`.
-pub fn too_many_pieces(name: &str, fabric: Option<Span>, count: u64, limit: u32) -> Diagnostic {
-    CODE.report(format!(
-        "{count} pieces are to be cut from `{name}`, more than the limit of {limit}"
-    ))
-    .label_if_known(fabric, format!("{count} pieces of this cloth"))
-    .help("look for a length in a wrong unit, or part the job into several")
+/// More pieces are to be cut from one cloth than are laid.
+pub struct TooManyPieces<'a> {
+    /// The cloth.
+    pub name: &'a str,
+    /// Where the cloth was described, if that is known.
+    pub fabric: Option<Span>,
+    /// How many pieces.
+    pub count: u64,
+    /// The most that are laid.
+    pub limit: u32,
+}
+
+impl From<TooManyPieces<'_>> for Diagnostic {
+    fn from(told: TooManyPieces<'_>) -> Diagnostic {
+        let TooManyPieces {
+            name,
+            fabric,
+            count,
+            limit,
+        } = told;
+        CODE.report(format!(
+            "{count} pieces are to be cut from `{name}`, more than the limit of {limit}"
+        ))
+        .label_if_known(fabric, format!("{count} pieces of this cloth"))
+        .help("look for a length in a wrong unit, or part the job into several")
+    }
 }
 
 fn thousand_panels() -> Vec<u8> {

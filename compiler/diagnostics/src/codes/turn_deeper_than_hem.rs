@@ -24,14 +24,33 @@ Turn less under, make the hem deeper, or fold it twice by its whole depth: `doub
     },
 };
 
-/// The hem at `span` is `depth` deep and its raw edge is to be turned under by `turn`, `beyond` more.
-pub fn turn_deeper_than_hem(span: Span, turn: &str, depth: &str, beyond: &str) -> Diagnostic {
-    CODE.report(format!(
-        "the raw edge of this hem is turned under by {turn}, and the hem is {depth} deep"
-    ))
-    .label(span, "what is turned under does not lie within the hem")
-    .sum(format!("{turn} - {depth} = {beyond} beyond the edge"))
-    .help(format!(
-        "write `turn {depth}` or less, or `double hem {depth}`"
-    ))
+/// More of a hem is to be turned under than the hem is deep.
+pub struct TurnDeeperThanHem {
+    /// The hem.
+    pub span: Span,
+    /// How much is to be turned under.
+    pub turn: String,
+    /// How deep the hem is.
+    pub depth: String,
+    /// How much the turn is more.
+    pub beyond: String,
+}
+
+impl From<TurnDeeperThanHem> for Diagnostic {
+    fn from(told: TurnDeeperThanHem) -> Diagnostic {
+        let TurnDeeperThanHem {
+            span,
+            turn,
+            depth,
+            beyond,
+        } = told;
+        CODE.report(format!(
+            "the raw edge of this hem is turned under by {turn}, and the hem is {depth} deep"
+        ))
+        .label(span, "what is turned under does not lie within the hem")
+        .sum(format!("{turn} - {depth} = {beyond} beyond the edge"))
+        .help(format!(
+            "write `turn {depth}` or less, or `double hem {depth}`"
+        ))
+    }
 }

@@ -19,14 +19,30 @@ Write the unit after the number: `18 in`, `46 cm`. In a size the last unit serve
     mend: Example::Text("fabric kelp-stripe { width: 54 in }\n"),
 };
 
-/// The number `typed` at `number` has no unit; `unit` is the one this house writes most.
-pub fn unit_missing(number: Span, typed: &str, unit: &str) -> Diagnostic {
-    CODE.report(format!("the length `{typed}` has no unit"))
-        .label(number, "in what unit?")
-        .help(format!("write `{typed} {unit}`"))
-        .fix(Fix::insert(
-            format!("write `{unit}` after it"),
-            number.end_of(),
-            format!(" {unit}"),
-        ))
+/// A number without a unit stands where a length must.
+pub struct UnitMissing<'a> {
+    /// The number.
+    pub number: Span,
+    /// How it is written.
+    pub typed: &'a str,
+    /// The unit that this house writes most.
+    pub unit: &'a str,
+}
+
+impl From<UnitMissing<'_>> for Diagnostic {
+    fn from(told: UnitMissing<'_>) -> Diagnostic {
+        let UnitMissing {
+            number,
+            typed,
+            unit,
+        } = told;
+        CODE.report(format!("the length `{typed}` has no unit"))
+            .label(number, "in what unit?")
+            .help(format!("write `{typed} {unit}`"))
+            .fix(Fix::insert(
+                format!("write `{unit}` after it"),
+                number.end_of(),
+                format!(" {unit}"),
+            ))
+    }
 }

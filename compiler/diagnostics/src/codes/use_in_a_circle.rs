@@ -1,6 +1,6 @@
 //! Files that use each other in a circle.
 
-use crate::{Code, Diagnostic, Example, Severity, Span};
+use crate::{Code, Diagnostic, Example, PlacedText, Severity};
 
 /// Files that use each other in a circle.
 pub const CODE: Code = Code {
@@ -23,11 +23,11 @@ Move what they share into a file of its own, and let both use that one.
 };
 
 /// Each of `steps` is a `use` line and the file it names; the last one names the file of the first.
-pub fn use_in_a_circle(steps: &[(Span, String)]) -> Diagnostic {
+pub fn use_in_a_circle(steps: &[PlacedText]) -> Diagnostic {
     let report = CODE
         .report("files use each other in a circle")
         .help("move what they share into a file of its own, which both use");
-    steps.iter().fold(report, |report, (span, file)| {
-        report.label(*span, format!("uses `{file}`"))
+    steps.iter().fold(report, |report, step| {
+        report.label(step.span, format!("uses `{step}`"))
     })
 }

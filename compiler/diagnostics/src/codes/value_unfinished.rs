@@ -24,9 +24,25 @@ fabric kelp-stripe { width: 54 in, repeat: 12 in along }
     ),
 };
 
-/// Something is missing at `span`; `property` can be written as `can_be` says.
-pub fn value_unfinished(span: Span, property: &str, can_be: &str) -> Diagnostic {
-    CODE.report(format!("`{property}` stops before it has said all"))
-        .label(span, "something is missing here")
-        .help(format!("`{property}` can be {can_be}"))
+/// A value ends before it has said all.
+pub struct ValueUnfinished<'a> {
+    /// Where something is missing.
+    pub span: Span,
+    /// The property that has the value.
+    pub property: &'a str,
+    /// What the property can be: "a length".
+    pub can_be: &'a str,
+}
+
+impl From<ValueUnfinished<'_>> for Diagnostic {
+    fn from(told: ValueUnfinished<'_>) -> Diagnostic {
+        let ValueUnfinished {
+            span,
+            property,
+            can_be,
+        } = told;
+        CODE.report(format!("`{property}` stops before it has said all"))
+            .label(span, "something is missing here")
+            .help(format!("`{property}` can be {can_be}"))
+    }
 }

@@ -17,10 +17,20 @@ sound, that can be compared instead: name its folder.
     mend: Example::Told("Comparing it with last week's packet, built before the bracket was lost."),
 };
 
-/// The version `which` (before, after) of a design, at `path`, makes no packet.
-pub fn version_not_sound(which: &str, path: &str) -> Diagnostic {
-    CODE.report(format!(
-        "the version {which}, `{path}`, makes no packet, so nothing can be compared with it"
-    ))
-    .help("put its mistakes right, or name its packet instead")
+/// A design that is to be compared makes no packet.
+pub struct VersionNotSound<'a> {
+    /// Which of the two it is: "before" or "after".
+    pub which: &'a str,
+    /// Its path, as it is shown.
+    pub path: &'a str,
+}
+
+impl From<VersionNotSound<'_>> for Diagnostic {
+    fn from(told: VersionNotSound<'_>) -> Diagnostic {
+        let VersionNotSound { which, path } = told;
+        CODE.report(format!(
+            "the version {which}, `{path}`, makes no packet, so nothing can be compared with it"
+        ))
+        .help("put its mistakes right, or name its packet instead")
+    }
 }

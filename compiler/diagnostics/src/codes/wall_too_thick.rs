@@ -24,12 +24,28 @@ rod pole { length: 72 in, diameter: 1 in, wall: 1/16 in }
     ),
 };
 
-/// The `wall` at `span` is more than half the `diameter`.
-pub fn wall_too_thick(span: Span, wall: &str, diameter: &str) -> Diagnostic {
-    CODE.report(format!(
-        "a wall of {wall} does not fit in a rod {diameter} across"
-    ))
-    .label(span, "the wall of the tube")
-    .sum(format!("2 x {wall} is more than {diameter}"))
-    .help("write the thickness of the tube's wall, or leave `wall` out for a solid rod")
+/// The wall of a tube is thicker than half the tube.
+pub struct WallTooThick {
+    /// Where it was written.
+    pub span: Span,
+    /// How thick it is.
+    pub wall: String,
+    /// How thick the tube is.
+    pub diameter: String,
+}
+
+impl From<WallTooThick> for Diagnostic {
+    fn from(told: WallTooThick) -> Diagnostic {
+        let WallTooThick {
+            span,
+            wall,
+            diameter,
+        } = told;
+        CODE.report(format!(
+            "a wall of {wall} does not fit in a rod {diameter} across"
+        ))
+        .label(span, "the wall of the tube")
+        .sum(format!("2 x {wall} is more than {diameter}"))
+        .help("write the thickness of the tube's wall, or leave `wall` out for a solid rod")
+    }
 }

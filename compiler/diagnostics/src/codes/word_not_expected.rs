@@ -18,12 +18,30 @@ Write the value in one of the ways that the report lists.
     mend: Example::Text("fabric kelp-stripe { width: 54 in, way: one-way }\n"),
 };
 
-/// `found` at `span` is not understood in `property`, which can be written as `can_be` says
-/// ("`one-way` or `any`").
-pub fn word_not_expected(span: Span, found: &str, property: &str, can_be: &str) -> Diagnostic {
-    CODE.report(format!(
-        "`{property}` cannot be read: `{found}` is not expected"
-    ))
-    .label(span, "not expected here")
-    .help(format!("`{property}` can be {can_be}"))
+/// A value says something that its property does not understand.
+pub struct WordNotExpected<'a> {
+    /// What is not understood.
+    pub span: Span,
+    /// The same as it is written.
+    pub found: &'a str,
+    /// The property that has the value.
+    pub property: &'a str,
+    /// What the property can be: "`one-way` or `any`".
+    pub can_be: &'a str,
+}
+
+impl From<WordNotExpected<'_>> for Diagnostic {
+    fn from(told: WordNotExpected<'_>) -> Diagnostic {
+        let WordNotExpected {
+            span,
+            found,
+            property,
+            can_be,
+        } = told;
+        CODE.report(format!(
+            "`{property}` cannot be read: `{found}` is not expected"
+        ))
+        .label(span, "not expected here")
+        .help(format!("`{property}` can be {can_be}"))
+    }
 }

@@ -4,7 +4,7 @@ use pelmet_design::{
     Design, Expectation as Line, Expected, ExpectedSubject, FabricSize, JobSize, PanelSize,
     WindowSize,
 };
-use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes};
 use pelmet_measure::{Length, Style};
 use pelmet_model::Work;
 
@@ -63,12 +63,15 @@ impl Judge<'_> {
         let by = by.sum(first.value, &first.text, printed);
         let sum = first.sum.iter().cloned();
         let sum = sum.chain([by]).chain(others).collect();
-        Some(codes::expectation_not_met(
-            (line.span, &expected),
-            (&first.what, &first.text, &out),
-            first.cause,
+        let not_met = codes::ExpectationNotMet {
+            expected: PlacedText::new(line.span, expected),
+            what: &first.what,
+            actual: &first.text,
+            difference: out,
+            cause: first.cause.map(|(span, text)| PlacedText::new(span, text)),
             sum,
-        ))
+        };
+        Some(not_met.into())
     }
 
     /// The report of an expectation that cannot be judged, since something it follows from is not
@@ -89,7 +92,12 @@ impl Judge<'_> {
             ExpectedSubject::Job(JobSize::Quote) => ("quote", "price"),
         };
         let is_silent = sizes.is_empty() && self.broken.spares_cloth();
-        is_silent.then(|| codes::expectation_not_known(line.span, what, property))
+        let not_known = codes::ExpectationNotKnown {
+            line: line.span,
+            what,
+            property,
+        };
+        is_silent.then(|| not_known.into())
     }
 
     /// A value in the unit its size is told in.

@@ -88,12 +88,7 @@ impl Cloth<'_> {
     /// (a piece longer than the bolt) is not told again.
     fn in_trouble(&self, trouble: &LayoutTrouble, told: bool) -> Option<Diagnostic> {
         match *trouble {
-            LayoutTrouble::TooMany { count, limit } => Some(codes::too_many_pieces(
-                self.name(),
-                self.place(),
-                count,
-                limit,
-            )),
+            LayoutTrouble::TooMany { count, limit } => Some(self.too_many(count, limit)),
             LayoutTrouble::HeldBeyondWidth {
                 piece,
                 across,
@@ -120,6 +115,16 @@ impl Cloth<'_> {
         (!faults.is_empty()).then(|| self.not_sound(faults))
     }
 
+    fn too_many(&self, count: u64, limit: u32) -> Diagnostic {
+        codes::TooManyPieces {
+            name: self.name(),
+            fabric: self.place(),
+            count,
+            limit,
+        }
+        .into()
+    }
+
     fn not_sound(&self, faults: Vec<String>) -> Diagnostic {
         codes::layout_not_sound(self.name(), self.place(), faults)
     }
@@ -133,12 +138,17 @@ impl Cloth<'_> {
     ) -> Option<Diagnostic> {
         let cut = self.to_lay.cuts.get(piece)?;
         let (style, end) = (self.design.style, start + size);
-        Some(codes::print_leaves_no_room(
-            &self.in_words(cut)?,
-            (self.named_in(cut)?, self.place()),
-            (&style.plain(start), &style.plain(size), &style.plain(end)),
-            (&style.plain(room), &style.plain(end - room)),
-        ))
+        let no_room = codes::PrintLeavesNoRoom {
+            piece: self.in_words(cut)?,
+            cloth: self.named_in(cut)?,
+            fabric: self.place(),
+            start: style.plain(start),
+            size: style.plain(size),
+            end: style.plain(end),
+            room: style.plain(room),
+            beyond: style.plain(end - room),
+        };
+        Some(no_room.into())
     }
 
     /// A piece in a sentence.

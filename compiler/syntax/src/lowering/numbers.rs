@@ -36,12 +36,8 @@ impl Lowering<'_, '_> {
 
     fn tell(&mut self, trouble: &Trouble, number: Span) {
         match trouble {
-            Trouble::TooLarge => self
-                .reports
-                .push(codes::number_too_large::number_too_large(number)),
-            Trouble::OverZero => self
-                .reports
-                .push(codes::fraction_over_zero::fraction_over_zero(number)),
+            Trouble::TooLarge => self.reports.push(codes::number_too_large(number)),
+            Trouble::OverZero => self.reports.push(codes::fraction_over_zero(number)),
             Trouble::Commas => self.tell_not_understood(number),
         }
     }
@@ -76,8 +72,7 @@ impl Lowering<'_, '_> {
                 Rule::lower => over(amount, &part),
                 Rule::comma_decimals => {
                     let decimals = decimals(part)?;
-                    self.reports
-                        .push(codes::decimal_comma::decimal_comma(place, typed));
+                    self.reports.push(codes::decimal_comma(place, typed));
                     sum(amount, decimals)
                 }
                 _ => sum(amount, amount_part(part)?),

@@ -51,13 +51,12 @@ impl Lowering<'_, '_> {
         };
         if signs().count() > MAXIMUM_OPERATORS {
             self.reports
-                .push(codes::sum_too_long::sum_too_long(span, MAXIMUM_OPERATORS));
+                .push(codes::sum_too_long(span, MAXIMUM_OPERATORS));
             return broken(span);
         }
         if let Some(minus) = signs().find(|sign| sign.as_rule() == Rule::minus_tight) {
             let minus = self.place(&minus);
-            self.reports
-                .push(codes::minus_unclear::minus_unclear(minus));
+            self.reports.push(codes::minus_unclear(minus));
             return broken(span);
         }
         let source = self.source;

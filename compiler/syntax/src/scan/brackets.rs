@@ -273,7 +273,7 @@ impl<'a> Pairer<'a> {
         self.pairing.edits.push(SignEdit { at, sign });
     }
 
-    fn tell(&mut self, mistake: Diagnostic) {
+    fn tell(&mut self, mistake: impl Into<Diagnostic>) {
         self.pairing.reports.push(mistake);
     }
 
@@ -281,23 +281,25 @@ impl<'a> Pairer<'a> {
         let text = self.letters.clean.get(..missed).unwrap_or_default();
         let missed = text.trim_end().len();
         let (open, missed) = (self.sign_at(open), self.source.span(missed, missed));
-        self.tell(codes::bracket_not_closed::bracket_not_closed(
-            open, bracket, missed,
-        ));
+        self.tell(codes::BracketNotClosed {
+            open,
+            bracket,
+            missed,
+        });
     }
 
     fn tell_not_opened(&mut self, close: usize, bracket: char) {
-        self.tell(codes::bracket_not_opened::bracket_not_opened(
-            self.sign_at(close),
-            bracket,
-        ));
+        self.tell(codes::bracket_not_opened(self.sign_at(close), bracket));
     }
 
     fn tell_difference(&mut self, open: usize, opened: char, close: usize, closed: char) {
         let (open, close) = (self.sign_at(open), self.sign_at(close));
-        self.tell(codes::brackets_differ::brackets_differ(
-            open, opened, close, closed,
-        ));
+        self.tell(codes::BracketsDiffer {
+            open,
+            opened,
+            close,
+            closed,
+        });
     }
 
     fn sign_at(&self, at: usize) -> Span {

@@ -143,8 +143,7 @@ impl<'a> Reader<'a, '_> {
         if open != STRAIGHT {
             let open = self.source.span(start, end_of_open);
             let close = self.source.span(start_of_close, self.position());
-            self.reports
-                .push(codes::curly_quotes::curly_quotes(open, close));
+            self.reports.push(codes::CurlyQuotes { open, close });
         }
     }
 
@@ -155,8 +154,7 @@ impl<'a> Reader<'a, '_> {
         let text = before_closing_bracket(line).trim_end();
         let start = self.position();
         let place = self.source.span(start, start.saturating_add(text.len()));
-        self.reports
-            .push(codes::text_not_closed::text_not_closed(place));
+        self.reports.push(codes::text_not_closed(place));
         self.keep(open);
         self.blank(text.len().saturating_sub(open.len_utf8()));
     }
@@ -168,10 +166,7 @@ impl<'a> Reader<'a, '_> {
         };
         if self.told.replace(letter) != Some(letter) {
             let place = self.source.span(start, self.position());
-            self.reports
-                .push(codes::character_not_known::character_not_known(
-                    place, letter,
-                ));
+            self.reports.push(codes::character_not_known(place, letter));
         }
     }
 
