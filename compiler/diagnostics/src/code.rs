@@ -8,7 +8,7 @@ use crate::{Diagnostic, Severity};
 pub struct Code {
     /// The readable name, such as `name-unknown`; the same as its file, with hyphens.
     pub slug: &'static str,
-    /// How bad it is.
+    /// What it means for the work; a warning alone can be accepted.
     pub severity: Severity,
     /// What it means, why it matters in cloth, and what to do; paragraphs parted by a blank line.
     pub page: &'static str,
@@ -21,7 +21,7 @@ pub struct Code {
 /// A small design that shows a code, or its mend.
 #[derive(Clone, Copy)]
 pub enum Example {
-    /// The text of one file.
+    /// A design in one file.
     Text(&'static str),
     /// Several files as name and text; the first is the main one.
     Files(&'static [(&'static str, &'static str)]),

@@ -12,7 +12,7 @@ impl Diagnostics {
         Diagnostics::default()
     }
 
-    /// Adds one.
+    /// Takes in one more, wherever its place; the order is made when all are in.
     pub fn push(&mut self, diagnostic: impl Into<Diagnostic>) {
         self.0.push(diagnostic.into());
     }

@@ -39,7 +39,7 @@ pub struct Diagnostic {
 /// What one place has to do with a mistake.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Label {
-    /// The place.
+    /// What is underlined when the diagnostic is drawn.
     pub span: Span,
     /// What is wrong here, or what is stated here.
     pub text: String,
@@ -70,7 +70,7 @@ impl fmt::Display for PlacedText {
 }
 
 impl Severity {
-    /// The word for it, in the singular.
+    /// What a diagnostic of it begins with: "error".
     pub fn word(self) -> &'static str {
         match self {
             Severity::Error => "error",

@@ -17,13 +17,13 @@ pub struct Sources {
 /// Where a span begins and ends, one-based and counted in characters, as an editor shows it.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub struct Place {
-    /// The line of the first character.
+    /// The line on which it begins.
     pub line: usize,
-    /// The column of the first character.
+    /// The column of its first character.
     pub column: usize,
-    /// The line of the end.
+    /// The line on which it ends, for most spans the same.
     pub end_line: usize,
-    /// The column after the last character.
+    /// The column after its last character, on that line.
     pub end_column: usize,
 }
 

@@ -16,12 +16,18 @@ pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic 
             amount,
             to_cover,
             covered,
-        } => uncovered(window, amount, to_cover, covered),
+        } => {
+            let lengths = row_lengths(window, to_cover, covered, amount);
+            label_widths(window, codes::RowUncovered(lengths))
+        }
         RowMatter::Crowded {
             amount,
             to_cover,
             covered,
-        } => crowded(window, amount, to_cover, covered),
+        } => {
+            let lengths = row_lengths(window, to_cover, covered, -amount);
+            label_widths(window, codes::RowCrowded(lengths))
+        }
         RowMatter::FillOutOfRange {
             panel,
             share,
@@ -66,26 +72,6 @@ pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic 
             height,
         } => longer_than_height(at(panel), drop, height),
     }
-}
-
-fn uncovered(
-    window: WindowPlace<'_>,
-    amount: Length,
-    to_cover: Length,
-    covered: Length,
-) -> Diagnostic {
-    let lengths = row_lengths(window, to_cover, covered, amount);
-    label_widths(window, codes::RowUncovered(lengths).into())
-}
-
-fn crowded(
-    window: WindowPlace<'_>,
-    amount: Length,
-    to_cover: Length,
-    covered: Length,
-) -> Diagnostic {
-    let lengths = row_lengths(window, to_cover, covered, -amount);
-    label_widths(window, codes::RowCrowded(lengths).into())
 }
 
 /// What there is to cover and what is covered, which is `missing` to it (too much, where negative).

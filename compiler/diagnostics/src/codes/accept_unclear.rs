@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// An `accept` line without a code or a reason.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "accept-unclear",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// An arc of an outline that no compass can draw.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "arc-impossible",
     severity: Severity::Error,
@@ -42,7 +42,7 @@ outline bowed whole {
 pub struct ArcImpossible {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// The step that asks for it.
+    /// The `arc` that asks for it.
     pub step: Span,
     /// Where the panel names its outline.
     pub outline: Span,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A value that a template asks for and is not given.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "argument-missing",
     severity: Severity::Error,
@@ -30,13 +30,13 @@ rod long-pole like brass-pole(72 in)
 
 /// A template is used without something it asks for.
 pub struct ArgumentMissing<'a> {
-    /// Where it is used.
+    /// The name of the template where it is used, with its brackets.
     pub used: Span,
-    /// Its name.
+    /// What the template is called.
     pub template: &'a str,
-    /// What it asks for.
+    /// The parameter that is given nothing and has nothing of its own.
     pub parameter: &'a str,
-    /// Where it asks for it, unless that is in the standard library.
+    /// Where the template asks for it, unless it is one of the standard library.
     pub asked: Option<Span>,
 }
 

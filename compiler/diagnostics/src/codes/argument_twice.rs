@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A value given twice.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "argument-twice",
     severity: Severity::Error,
@@ -30,9 +30,9 @@ rod long-pole like brass-pole(length: 80 in)
 pub struct ArgumentTwice<'a> {
     /// Where it is given again.
     pub second: Span,
-    /// Where it is given.
+    /// Where it is given the first time.
     pub first: Span,
-    /// The name of what is given.
+    /// What it is called.
     pub argument: &'a str,
 }
 

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span, did_you_mean, listed};
 
-/// A value given for a name that was not asked for.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "argument-unknown",
     severity: Severity::Error,
@@ -30,11 +30,11 @@ rod long-pole like brass-pole(72 in)
 
 /// A template is given something it does not ask for.
 pub struct ArgumentUnknown<'a> {
-    /// What is given.
+    /// What is given in vain, in the brackets of the template.
     pub span: Span,
-    /// Its name.
+    /// What it was called.
     pub argument: &'a str,
-    /// The name of the template.
+    /// What the template is called.
     pub template: &'a str,
     /// What the template asks for.
     pub known: &'a [&'a str],

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A lining folded up from a face that has a way up.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "back-upside-down",
     severity: Severity::Note,

@@ -5,7 +5,7 @@ use crate::{Code, Diagnostic, Fix, Severity};
 
 use super::lining_and_method_differ::LayerAndMethod;
 
-/// A cloth for bands without a method for them, or a method with bands without a cloth.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "band-and-method-differ",
     severity: Severity::Error,

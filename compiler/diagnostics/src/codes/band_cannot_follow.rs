@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A band along an edge that it cannot follow turn by turn.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "band-cannot-follow",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// Bands with no room for one another or for the edge they follow.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "band-too-deep",
     severity: Severity::Error,
@@ -36,9 +36,9 @@ pub struct BandTooDeep {
     pub edge: Span,
     /// How much room the bands need.
     pub needed: String,
-    /// How much there is.
+    /// How much room the edge gives.
     pub room: String,
-    /// How much is missing.
+    /// By how much that is too little.
     pub missing: String,
 }
 

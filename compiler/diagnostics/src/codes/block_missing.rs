@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// An item without its properties.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "block-missing",
     severity: Severity::Error,
@@ -15,9 +15,9 @@ Write them after the name: `fabric kelp-stripe { width: 54 in }`.
     mend: Example::Text("fabric kelp-stripe { width: 54 in }\n"),
 };
 
-/// An item has no block.
+/// An item ends where the block with its properties should begin.
 pub struct BlockMissing<'a> {
-    /// The item.
+    /// The item, as far as it goes.
     pub span: Span,
     /// What it is, as a sentence names it: "the fabric".
     pub item: &'a str,

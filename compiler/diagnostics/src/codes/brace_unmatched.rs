@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, Severity, Span};
 
-/// A curly bracket without its other among the words of a step.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "brace-unmatched",
     severity: Severity::Error,

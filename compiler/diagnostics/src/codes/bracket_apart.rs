@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
-/// A blank between a name and the bracket with its values.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "bracket-apart",
     severity: Severity::Error,

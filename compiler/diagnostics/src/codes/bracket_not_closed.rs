@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A bracket that is opened and never closed.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "bracket-not-closed",
     severity: Severity::Error,
@@ -32,9 +32,9 @@ fabric kelp-stripe {
 
 /// A bracket is opened and never closed.
 pub struct BracketNotClosed {
-    /// The bracket.
+    /// The bracket, which is told first.
     pub open: Span,
-    /// `(` or `{`.
+    /// Which bracket that is: `(` or `{`.
     pub bracket: char,
     /// Where it should have been closed at the latest.
     pub missed: Span,

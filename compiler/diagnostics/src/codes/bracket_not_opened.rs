@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
-/// A closing bracket with nothing to close.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "bracket-not-opened",
     severity: Severity::Error,

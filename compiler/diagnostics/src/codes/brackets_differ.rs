@@ -4,7 +4,7 @@ use crate::{Code, Diagnostic, Example, Severity, Span};
 
 use super::bracket_not_closed::closing;
 
-/// A bracket closed by one of the other kind.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "brackets-differ",
     severity: Severity::Error,
@@ -33,13 +33,13 @@ outline tide half {
 
 /// A bracket is closed by one of the other kind.
 pub struct BracketsDiffer {
-    /// The bracket that opens.
+    /// The bracket that opens, of all still open the nearest.
     pub open: Span,
-    /// `(` or `{`.
+    /// Which bracket that is: `(` or `{`.
     pub opened: char,
-    /// The one that closes.
+    /// The bracket that closes, which is told first.
     pub close: Span,
-    /// `)` or `}`.
+    /// Which bracket that is: `)` or `}`.
     pub closed: char,
 }
 

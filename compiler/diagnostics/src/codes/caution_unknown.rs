@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, Severity, Span, did_you_mean, listed};
 
-/// A caution that is not one.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "caution-unknown",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::words::shown;
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
-/// A character that has no meaning here.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "character-not-known",
     severity: Severity::Error,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity};
 
-/// A cloth asked about from which nothing is cut.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "cloth-not-cut",
     severity: Severity::Error,

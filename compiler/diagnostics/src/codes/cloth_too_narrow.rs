@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A cloth with no usable width.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "cloth-too-narrow",
     severity: Severity::Error,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity};
 
-/// A page asked for that does not exist.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "code-unknown",
     severity: Severity::Error,

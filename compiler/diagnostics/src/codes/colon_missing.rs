@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
-/// A property without the colon before its value.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "colon-missing",
     severity: Severity::Error,

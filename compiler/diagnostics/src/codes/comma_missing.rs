@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, Severity, Span};
 
-/// Two parts of a value without the comma between them.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "comma-missing",
     severity: Severity::Error,
@@ -28,7 +28,7 @@ pub struct CommaMissing<'a> {
     pub comma: Span,
     /// The part that follows.
     pub span: Span,
-    /// The property that has the value.
+    /// The property whose value it is.
     pub property: &'a str,
     /// How such a part begins.
     pub part: &'a str,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A count that is not a whole number.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "count-not-whole",
     severity: Severity::Error,
@@ -21,13 +21,13 @@ Write a whole number. If it is the result of a sum, check the sum that the repor
 
 /// What must be a number of things is not a whole number, or too small a one.
 pub struct CountNotWhole<'a> {
-    /// Where it is written.
+    /// The number, or the sum that gives it.
     pub span: Span,
     /// What it is the number of: "repeat".
     pub what: &'a str,
-    /// What it comes to.
+    /// What it comes to, as a plain number.
     pub number: &'a str,
-    /// The least it may be.
+    /// The least there may be: one, or of what is expected none.
     pub least: u32,
 }
 

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
-/// A text in curly quotes.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "curly-quotes",
     severity: Severity::Error,

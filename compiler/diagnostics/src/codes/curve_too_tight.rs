@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A curve too tight for its seam allowance.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "curve-too-tight",
     severity: Severity::Error,

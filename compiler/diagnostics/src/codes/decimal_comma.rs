@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
-/// A decimal comma.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "decimal-comma",
     severity: Severity::Error,

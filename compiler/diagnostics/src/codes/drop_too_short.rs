@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, PlacedText, Severity};
 
-/// A drop of less than its heading takes.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "drop-too-short",
     severity: Severity::Error,
@@ -32,11 +32,11 @@ Make the drop longer; it is measured from the top of the rod and not from below 
 pub struct DropTooShort {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// Its drop.
+    /// How long the panel is ordered, from the heading line down.
     pub drop: PlacedText,
     /// What takes it: "half of the rod".
     pub taker: PlacedText,
-    /// What that takes.
+    /// How much of the drop that takes, so that no drop can be less.
     pub least: String,
     /// How that comes about.
     pub sum: String,

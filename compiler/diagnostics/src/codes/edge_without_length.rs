@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A step of an outline that draws nothing.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "edge-without-length",
     severity: Severity::Error,
@@ -42,7 +42,7 @@ outline plain-shape whole {
 pub struct EdgeWithoutLength {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// The step that draws it.
+    /// The step that ends where it begins.
     pub step: Span,
     /// Where the panel names its outline.
     pub outline: Span,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// Something expected that follows from what no cloth or notion states.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "expectation-not-known",
     severity: Severity::Error,
@@ -29,7 +29,7 @@ gathers has no thickest stack.
 
 /// Something that a design expects cannot be worked out, since a property is not stated.
 pub struct ExpectationNotKnown<'a> {
-    /// The line that expects it.
+    /// The `expect` line.
     pub line: Span,
     /// What it expects: "weight".
     pub what: &'a str,

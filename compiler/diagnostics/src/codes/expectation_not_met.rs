@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// Something a design expects of itself that did not come out so.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "expectation-not-met",
     severity: Severity::Error,
@@ -36,7 +36,7 @@ pub struct ExpectationNotMet<'a> {
     pub difference: String,
     /// What made it so, where that was written.
     pub cause: Option<PlacedText>,
-    /// The lines of the sum.
+    /// How it came about, how it compares, and what else the line does not hold for.
     pub sum: Vec<String>,
 }
 

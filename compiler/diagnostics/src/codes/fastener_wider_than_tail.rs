@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// A fastener wider than the tail that carries it.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "fastener-wider-than-tail",
     severity: Severity::Warning,
@@ -34,11 +34,11 @@ pub struct FastenerWiderThanTail<'a> {
     pub panel: String,
     /// What the fastener is called: "hook-and-loop".
     pub name: &'a str,
-    /// How wide it is.
+    /// How wide the fastener is, where the heading says so.
     pub width: PlacedText,
     /// What carries it: "tail" or "lap".
     pub carrier: &'static str,
-    /// How long that is.
+    /// How long the tail or lap is, where the heading says so.
     pub length: PlacedText,
     /// How much the fastener is wider.
     pub amount: String,

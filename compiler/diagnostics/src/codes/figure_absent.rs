@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, PlacedText, Severity, Span};
 
-/// Words that name a figure this panel has not.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "figure-absent",
     severity: Severity::Error,
@@ -30,7 +30,7 @@ it has it.
 pub struct FigureAbsent {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// The words.
+    /// The words with their quotes, before which a condition can be put.
     pub words: Span,
     /// The name of the figure among them.
     pub figure: PlacedText,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, PlacedText, Severity, Span};
 
-/// A figure of one pleat, join or tape run among words for the whole panel.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "figure-out-of-place",
     severity: Severity::Error,
@@ -27,7 +27,7 @@ Write `for each pleat`, `for each join` or `for each tape run` before the words.
 
 /// The words of a making step name a figure of one thing among several, and not of which.
 pub struct FigureOutOfPlace {
-    /// The words.
+    /// The words with their quotes, before which `for each` can be put.
     pub words: Span,
     /// The name of the figure among them.
     pub figure: PlacedText,

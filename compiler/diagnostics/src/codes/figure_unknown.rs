@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, Severity, Span, did_you_mean};
 
-/// Words that name a figure no panel has.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "figure-unknown",
     severity: Severity::Error,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity};
 
-/// Something that stands where a command would write.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "file-already-there",
     severity: Severity::Error,
@@ -23,7 +23,7 @@ Name another folder, or move what stands in the way.
 
 /// Something not written by pelmet stands where a command would write.
 pub struct FileAlreadyThere<'a> {
-    /// Its path, as it is shown.
+    /// Where the command would write, as the maker named it.
     pub path: &'a str,
     /// What stands there: "`notes.txt` in it".
     pub found: &'a str,

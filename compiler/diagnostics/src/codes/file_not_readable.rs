@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A file that the machine will not give.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "file-not-readable",
     severity: Severity::Error,
@@ -22,7 +22,7 @@ Close the other program, or let yourself read the file, and run again.
 pub struct FileNotReadable<'a> {
     /// Where a design names it, if one does.
     pub place: Option<Span>,
-    /// Its path, as it is shown.
+    /// The path by which the file was named.
     pub path: &'a str,
     /// What the machine says.
     pub reason: &'a str,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity};
 
-/// A file or folder that the machine will not let be written.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "file-not-writable",
     severity: Severity::Error,
@@ -20,7 +20,7 @@ Make room, close the other program, or write somewhere else.
 
 /// The machine does not let something be written.
 pub struct FileNotWritable<'a> {
-    /// Its path, as it is shown.
+    /// The file or folder that was to be written.
     pub path: &'a str,
     /// What the machine says.
     pub reason: &'a str,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A file larger than the limit.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "file-too-large",
     severity: Severity::Error,
@@ -25,7 +25,7 @@ Divide a very large job into several files, joined by `use` lines.
 pub struct FileTooLarge<'a> {
     /// Where a design names it, if one does.
     pub place: Option<Span>,
-    /// Its path, as it is shown.
+    /// The path by which the file was named.
     pub path: &'a str,
     /// How many bytes it has.
     pub size: u64,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A filling panel whose share lies outside its limits.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "fill-out-of-range",
     severity: Severity::Error,
@@ -35,11 +35,11 @@ pub struct FillOutOfRange {
     pub row: Span,
     /// Where the window names its rod or board.
     pub support: Span,
-    /// The length there is to cover.
+    /// The length of the rod or board, returns included.
     pub to_cover: String,
     /// What the other panels take of it.
     pub taken: String,
-    /// What they leave.
+    /// What that leaves for the panels that fill.
     pub left: String,
     /// What of that falls to this panel.
     pub share: String,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// Two flaws on one part of the cloth.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "flaws-overlap",
     severity: Severity::Error,
@@ -26,9 +26,9 @@ fabric calico { width: 45 in, flaws: 3 yd to 4 yd }
 
 /// Two flaws of a cloth lie on the same part of it.
 pub struct FlawsOverlap {
-    /// The later one.
+    /// The one written later, which is told first.
     pub flaw: Span,
-    /// The earlier one.
+    /// The one written earlier.
     pub other: Span,
 }
 

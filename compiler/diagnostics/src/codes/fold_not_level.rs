@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A lining folded up from the face at a lower edge that is not level.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "fold-not-level",
     severity: Severity::Error,
@@ -78,7 +78,7 @@ pub struct FoldNotLevel<'a> {
     pub lining: Span,
     /// How far the edge lies below the made-up top edge at its highest.
     pub highest: String,
-    /// How far at its lowest.
+    /// How far it lies below that at its lowest.
     pub lowest: String,
     /// How much the two differ.
     pub apart: String,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span, counted};
 
-/// More layers over one another than a pleat rule intends.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "fold-on-fold",
     severity: Severity::Warning,
@@ -58,7 +58,7 @@ pub struct FoldOnFold {
     pub intended: u32,
     /// Where that begins across the finished width, from the left.
     pub from: String,
-    /// Where it ends.
+    /// Where it ends, measured alike.
     pub to: String,
 }
 

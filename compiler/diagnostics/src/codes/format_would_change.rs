@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity};
 
-/// A file that the formatter cannot lay out without changing what it says.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "format-would-change",
     severity: Severity::Error,

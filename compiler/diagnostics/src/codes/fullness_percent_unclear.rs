@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A fullness in percent, which is said in two ways.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "fullness-percent-unclear",
     severity: Severity::Error,
@@ -47,9 +47,9 @@ panel half {
 /// A fullness in percent can be meant of the whole cloth, or of what is added to the finished
 /// width.
 pub struct FullnessPercentUnclear<'a> {
-    /// Where it is written.
+    /// The percentage.
     pub span: Span,
-    /// How it is written: "200 %".
+    /// The percentage as it is written: "200 %".
     pub typed: &'a str,
     /// What it is if the whole cloth is meant: "2 times".
     pub whole: &'a str,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// A fullness under one.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "fullness-under-one",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, Severity, Span};
 
-/// A panel cut on the fold whose halves are not alike.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "halves-differ",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// A heading for a rod on a board, or the other way round.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "heading-needs-other",
     severity: Severity::Error,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, PlacedText, Severity, Span};
 
-/// A preferred value outside its own range.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "ideal-outside-range",
     severity: Severity::Error,
@@ -34,15 +34,15 @@ pleats rows {
 
 /// What is preferred lies outside the range it is preferred in.
 pub struct IdealOutsideRange<'a> {
-    /// What is preferred.
+    /// The length that `ideally` asks for.
     pub ideal: PlacedText,
-    /// The range.
+    /// Both ends and what stands between them.
     pub range: Span,
     /// Its lower end.
     pub least: String,
     /// Its upper end.
     pub most: String,
-    /// The property that has the range.
+    /// The property or step that takes such a range: "space".
     pub property: &'a str,
 }
 

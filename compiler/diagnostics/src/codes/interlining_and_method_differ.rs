@@ -5,7 +5,7 @@ use crate::{Code, Diagnostic, Fix, Severity};
 
 use super::lining_and_method_differ::LayerAndMethod;
 
-/// An interlining without a method for it, or a method for an interlining without one.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "interlining-and-method-differ",
     severity: Severity::Error,

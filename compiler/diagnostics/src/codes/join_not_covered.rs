@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, PlacedText, Severity};
 
-/// A panel over a join that does not reach the margin it states.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "join-not-covered",
     severity: Severity::Error,
@@ -33,7 +33,7 @@ pub struct JoinNotCovered {
     pub panel: String,
     /// What it is asked to cover on each side.
     pub wanted: PlacedText,
-    /// Its finished width.
+    /// How wide the panel hangs.
     pub finished: PlacedText,
     /// What it covers on each side, to be typed in.
     pub covered: String,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity, Span};
 
-/// A panel that reaches very little beyond the join it lies over.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "join-thinly-covered",
     severity: Severity::Warning,
@@ -31,7 +31,7 @@ Make the panel wider. If the margin is enough for you, say so: `covers: 1/2 in e
 pub struct JoinThinlyCovered {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// Its finished width.
+    /// How wide the panel hangs.
     pub finished: PlacedText,
     /// Where it was hung over the joins.
     pub over: Span,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, PlacedText, Severity, Span};
 
-/// Two quantities that do not go together in a sum.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "kind-mismatch",
     severity: Severity::Error,
@@ -21,9 +21,9 @@ and divided by a plain number.
 
 /// Two values do not go together under the sign between them.
 pub struct KindMismatch {
-    /// The sign.
+    /// Where the sign stands, which is told first.
     pub operator: Span,
-    /// Which sign it is.
+    /// `+`, `-`, `*` or `/`.
     pub sign: char,
     /// The kind of the value before it, with its article: "a length".
     pub left: PlacedText,

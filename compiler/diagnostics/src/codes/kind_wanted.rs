@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A quantity of one kind where another is wanted.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "kind-wanted",
     severity: Severity::Error,
@@ -20,7 +20,7 @@ Write a quantity of the kind that the report names. A count has no unit; a lengt
 
 /// A value is of another kind than its place wants.
 pub struct KindWanted<'a> {
-    /// The value.
+    /// The value, or the sum that gives it.
     pub span: Span,
     /// The kind that is wanted, with its article: "a length".
     pub wanted: &'a str,

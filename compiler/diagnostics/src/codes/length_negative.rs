@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A length of less than nothing.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "length-negative",
     severity: Severity::Error,
@@ -20,7 +20,7 @@ Check the sum that the report shows.
 
 /// A length comes out at less than nothing.
 pub struct LengthNegative<'a> {
-    /// Where it is written.
+    /// The number, or the sum that gives it.
     pub span: Span,
     /// The property that says it: "selvage".
     pub what: &'a str,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A length of nothing or less where there must be some.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "length-not-positive",
     severity: Severity::Error,
@@ -21,7 +21,7 @@ Check the sum that the report shows.
 
 /// A length comes out at nothing or less.
 pub struct LengthNotPositive<'a> {
-    /// Where it is written.
+    /// The number, or the sum that gives it.
     pub span: Span,
     /// The property that says it: "width".
     pub what: &'a str,

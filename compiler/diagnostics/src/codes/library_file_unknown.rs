@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span, did_you_mean, listed};
 
-/// A file that the standard library does not have.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "library-file-unknown",
     severity: Severity::Error,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, PlacedText, Severity};
 
-/// Things that are like each other in a circle.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "like-in-a-circle",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, Severity, Span};
 
-/// A lining without a method for it, or a method for a lining without one.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "lining-and-method-differ",
     severity: Severity::Error,
@@ -31,7 +31,7 @@ pub struct LayerAndMethod<'a> {
     pub layer: Span,
     /// Where the panel names its making method.
     pub make: Span,
-    /// The name of the method.
+    /// What the making method is called.
     pub method: &'a str,
     /// A cloth that the layer could be made of, where the method makes it and the panel names none;
     /// nothing where the panel names one in vain.

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// A lining or interlining that shrinks more than its face.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "lining-shrinks-more",
     severity: Severity::Warning,
@@ -40,7 +40,7 @@ pub struct LiningShrinksMore {
     pub face: PlacedText,
     /// By how many percent that is more.
     pub more: String,
-    /// The drop of the panel.
+    /// How long the panel is, over which that tells.
     pub drop: String,
     /// How much shorter than the face that makes it.
     pub shorter: String,

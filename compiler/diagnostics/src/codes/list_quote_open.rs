@@ -3,7 +3,7 @@
 use crate::example::windows_from;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A cell of a list whose quotes are not closed.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "list-quote-open",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::windows_from;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A line of a list with more or fewer cells than the list has columns.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "list-row-uneven",
     severity: Severity::Error,
@@ -25,9 +25,9 @@ bay,pole(40 in),12 in
 
 /// A line of a list has more or fewer cells than the list has columns.
 pub struct ListRowUneven {
-    /// The line.
+    /// The line, from its first cell to its last.
     pub span: Span,
-    /// How many cells it has.
+    /// How many it has, the empty ones too.
     pub cells: usize,
     /// How many columns the first line names.
     pub columns: usize,

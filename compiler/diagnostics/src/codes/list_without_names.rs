@@ -3,7 +3,7 @@
 use crate::example::windows_from;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A list of windows in which a window, or the column of names, is missing.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "list-without-names",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A piece longer than its cloth is to be had.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "longer-than-bolt",
     severity: Severity::Error,
@@ -38,7 +38,7 @@ pub struct LongerThanBolt {
     pub fabric: Option<Span>,
     /// How long the piece is cut.
     pub cut_length: String,
-    /// How long a bolt is.
+    /// The longest piece that the cloth comes in.
     pub bolt: String,
     /// How much the bolt is shorter.
     pub amount: String,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// A panel longer than its rod or board is high.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "longer-than-height",
     severity: Severity::Error,
@@ -28,7 +28,7 @@ Make the drop shorter than the height, or correct the height if it was measured 
 pub struct LongerThanHeight {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// Its drop.
+    /// How far the panel hangs down.
     pub drop: PlacedText,
     /// How high its rod or board hangs.
     pub height: PlacedText,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// Two properties of a making method that cannot both hold.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "making-contradicts-itself",
     severity: Severity::Error,
@@ -28,7 +28,7 @@ Leave one of the two lines out. A method that copies another by `like` has all o
 
 /// Two properties of a making method cannot both hold.
 pub struct MakingContradictsItself<'a> {
-    /// The name of the method.
+    /// What the making method is called.
     pub method: &'a str,
     /// The property that leaves the other nothing to do.
     pub first: PlacedText,

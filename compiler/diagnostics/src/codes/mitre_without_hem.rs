@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// Mitred corners where an edge has no hem.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "mitre-without-hem",
     severity: Severity::Error,
@@ -27,9 +27,9 @@ Give both `sides` and `lower edge` a hem, or leave `corners` out.
 
 /// A making method mitres corners at an edge that has no hem.
 pub struct MitreWithoutHem<'a> {
-    /// The name of the method.
+    /// What the making method is called.
     pub method: &'a str,
-    /// Where it mitres the corners.
+    /// The line that asks for the mitres.
     pub corners: Span,
     /// The edges without a hem: "sides".
     pub edges: &'a str,

@@ -384,7 +384,7 @@ codes! {
     word_not_expected::WordNotExpected
 }
 
-/// The code with this slug.
+/// The code that is written so: "name-unknown" is that of [`NameUnknown`].
 pub fn by_slug(slug: &str) -> Option<&'static Code> {
     let at = ALL.binary_search_by_key(&slug, |code| code.slug).ok()?;
     ALL.get(at).copied()

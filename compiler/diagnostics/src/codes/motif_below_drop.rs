@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// A motif below the lower edge of its panel.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "motif-below-drop",
     severity: Severity::Error,
@@ -32,7 +32,7 @@ pub struct MotifBelowDrop {
     pub panel: String,
     /// How far below the heading line it is to lie.
     pub below: PlacedText,
-    /// The drop of the panel.
+    /// How far down the panel reaches.
     pub drop: PlacedText,
     /// How much that is less.
     pub amount: String,

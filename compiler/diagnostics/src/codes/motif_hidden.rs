@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A motif that a pleat hides.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "motif-hidden",
     severity: Severity::Warning,
@@ -48,7 +48,7 @@ pub struct MotifHidden {
     pub at: String,
     /// Where the hidden cloth begins, from the left edge.
     pub from: String,
-    /// Where it ends.
+    /// Where it ends, measured alike.
     pub to: String,
 }
 

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, PlacedText, Severity};
 
-/// A name that stands for itself.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "name-in-a-circle",
     severity: Severity::Error,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// An item without a name.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "name-missing",
     severity: Severity::Error,
@@ -24,7 +24,7 @@ fabric sea-linen { width: 54 in }
     ),
 };
 
-/// An item has no name.
+/// An item begins with its kind and goes on without saying what it is called.
 pub struct NameMissing<'a> {
     /// What stands where its name should, or the line that ends there.
     pub span: Span,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A measure of the window that the window does not give.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "name-needs-property",
     severity: Severity::Error,
@@ -54,7 +54,7 @@ window porch: valance { rod: pole, opening: 38 in x 45 in }
 pub struct NameNeedsProperty<'a> {
     /// Where the name is written.
     pub span: Span,
-    /// The name.
+    /// The name as it is written: "opening-height".
     pub name: &'a str,
     /// The property of the window that would give the measure.
     pub property: &'a str,

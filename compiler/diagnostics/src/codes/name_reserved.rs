@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A parameter named like something that is always known there.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "name-reserved",
     severity: Severity::Error,
@@ -35,11 +35,11 @@ outline flared(foot = 10 in) {
 
 /// A parameter has a name that always means something in its item.
 pub struct NameReserved<'a> {
-    /// The parameter.
+    /// The parameter, in the brackets of its template.
     pub span: Span,
-    /// Its name.
+    /// What it is called: "width".
     pub name: &'a str,
-    /// What the item is: "outline".
+    /// What the template is: "outline".
     pub item: &'a str,
 }
 

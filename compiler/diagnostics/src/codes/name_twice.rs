@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// Two things of one name.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "name-twice",
     severity: Severity::Error,
@@ -30,7 +30,7 @@ pub struct NameTwice<'a> {
     pub second: Span,
     /// The name of the earlier one.
     pub first: Span,
-    /// The name.
+    /// What both are called.
     pub name: &'a str,
 }
 

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
-/// A name that nothing in the design carries.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "name-unknown",
     severity: Severity::Error,
@@ -34,7 +34,7 @@ pub struct NameUnknown<'a> {
     pub noun: &'a str,
     /// The word that describes such a thing: "pleats".
     pub word: &'a str,
-    /// The name.
+    /// The name as it is written.
     pub name: &'a str,
     /// The nearest name that there is.
     pub suggestion: Option<String>,

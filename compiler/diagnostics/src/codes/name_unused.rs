@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// Something described and used by nothing.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "name-unused",
     severity: Severity::Warning,
@@ -63,9 +63,9 @@ window bench: plain {
 pub struct NameUnused<'a> {
     /// Where it was named.
     pub span: Span,
-    /// What it is: "fabric".
+    /// What sort of thing it is: "making method".
     pub kind: &'a str,
-    /// Its name.
+    /// What it is called.
     pub name: &'a str,
 }
 

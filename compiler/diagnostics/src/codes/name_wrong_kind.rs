@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span, with_article};
 
-/// A name of one kind of thing where another is wanted.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "name-wrong-kind",
     severity: Severity::Error,
@@ -30,7 +30,7 @@ fabric sand-twill like kelp-stripe { width: 48 in }
 pub struct NameWrongKind<'a> {
     /// Where the name is written.
     pub used: Span,
-    /// The name.
+    /// The name as it is written.
     pub name: &'a str,
     /// What has this name, without an article: "rod".
     pub found: &'a str,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// Two pleats with nothing between them that could follow the print.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "nothing-follows-print",
     severity: Severity::Error,
@@ -43,7 +43,7 @@ pleats touching {
 pub struct NothingFollowsPrint {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// The pleat.
+    /// The step that makes the later of the two.
     pub step: Span,
     /// Where the panel names its pleats.
     pub pleats: Span,

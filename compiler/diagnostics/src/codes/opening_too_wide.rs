@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// A turning opening longer than the top edge it lies in.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "opening-too-wide",
     severity: Severity::Error,
@@ -29,7 +29,7 @@ Make the opening shorter than the panel is wide.
 pub struct OpeningTooWide {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// How wide the opening is.
+    /// How much of the top edge is left open.
     pub opening: PlacedText,
     /// How wide the top edge is.
     pub edge: PlacedText,

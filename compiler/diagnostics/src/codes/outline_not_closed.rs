@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// An outline that ends before it reaches the heading line.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "outline-not-closed",
     severity: Severity::Error,
@@ -41,7 +41,7 @@ outline plain-shape whole {
 pub struct OutlineNotClosed {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// Its last step.
+    /// Its last step, which should end on the heading line.
     pub step: Span,
     /// Where the panel names its outline.
     pub outline: Span,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A point of an outline outside the width or drop of its panel.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "outline-outside-size",
     severity: Severity::Error,
@@ -44,7 +44,7 @@ outline pointed whole {
 pub struct OutlineOutsideSize {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// The step that leaves it.
+    /// The step that leaves it, at its end or on its way.
     pub step: Span,
     /// Where the panel names its outline.
     pub outline: Span,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// An outline whose lowest point stays short of the drop.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "outline-short-of-drop",
     severity: Severity::Error,
@@ -42,7 +42,7 @@ pub struct OutlineShortOfDrop {
     pub panel: String,
     /// How far down it reaches; at the place where the panel names its outline.
     pub lowest: PlacedText,
-    /// The drop of the panel.
+    /// How far down it should reach.
     pub drop: PlacedText,
     /// How much is missing.
     pub amount: String,

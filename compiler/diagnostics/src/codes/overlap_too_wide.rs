@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// An overlap as wide as a panel it lies on.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "overlap-too-wide",
     severity: Severity::Error,
@@ -30,7 +30,7 @@ Make the overlap smaller, or the panel wider.
 pub struct OverlapTooWide {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// How far they overlap.
+    /// How far each panel lies over its neighbour.
     pub overlap: PlacedText,
     /// The finished width of the panel.
     pub finished: PlacedText,

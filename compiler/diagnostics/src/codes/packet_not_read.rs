@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity};
 
-/// A packet to compare that cannot be read.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "packet-not-read",
     severity: Severity::Error,
@@ -20,7 +20,7 @@ Build the packet again from its design, or compare the designs themselves.
 
 /// A file is not a packet, or one of another version.
 pub struct PacketNotRead<'a> {
-    /// Its path, as it is shown.
+    /// The path by which the file was named.
     pub path: &'a str,
     /// What stands in the way.
     pub reason: &'a str,

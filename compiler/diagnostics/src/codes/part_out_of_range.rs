@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A part of something that is less than nothing or more than all of it.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "part-out-of-range",
     severity: Severity::Error,
@@ -26,11 +26,11 @@ fabric calico { width: 45 in, shrinkage: 3 % }
 
 /// A percentage or a ratio is one that cannot be.
 pub struct PartOutOfRange<'a> {
-    /// Where it is written.
+    /// The percentage or the ratio, as it is written.
     pub span: Span,
-    /// What it is: "fullness".
+    /// The property that says it: "fullness".
     pub property: &'a str,
-    /// What it comes to.
+    /// What it comes to, as a plain number.
     pub number: &'a str,
 }
 

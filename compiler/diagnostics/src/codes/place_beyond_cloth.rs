@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A place on the cloth that is past its edge or its end.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "place-beyond-cloth",
     severity: Severity::Error,
@@ -27,7 +27,7 @@ fabric calico { width: 45 in, bolt: 20 yd, flaws: 11 yd to 12 yd }
 
 /// A place on a cloth lies past its end or its edge.
 pub struct PlaceBeyondCloth {
-    /// Where it is written.
+    /// What says where it lies, in the block of the cloth.
     pub span: Span,
     /// What is there: "the flaw reaches to".
     pub what: &'static str,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, PlacedText, Severity, Span, counted};
 
-/// A width that the pleat rule cannot meet with any number of pleats.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "pleats-do-not-fit",
     severity: Severity::Error,
@@ -45,7 +45,7 @@ pleats even {
 pub struct FittingWidth {
     /// The width, of the kind that is wanted.
     pub text: String,
-    /// The number of pleats.
+    /// How many pleats bring it about.
     pub pleats: u32,
     /// What to write for it, where the width was written at all and not left to the row.
     pub to_write: Option<String>,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity, Span};
 
-/// Pleats that take more cloth than there is.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "pleats-take-too-much",
     severity: Severity::Error,
@@ -42,7 +42,7 @@ pub struct PleatsTakeTooMuch {
     pub flat: PlacedText,
     /// What the pleats and spaces take.
     pub taken: String,
-    /// How much is missing.
+    /// By how much the flat width is too small.
     pub missing: String,
     /// The line that states enough: "flat width: 20 in"; nothing where no length was stated.
     pub to_write: Option<String>,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A piece that fits its cloth, but not where the print holds it.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "print-leaves-no-room",
     severity: Severity::Error,
@@ -38,9 +38,9 @@ pub struct PrintLeavesNoRoom {
     pub fabric: Option<Span>,
     /// The first place where the print lets it begin.
     pub start: String,
-    /// How large it is from there on.
+    /// How far the piece reaches from there on.
     pub size: String,
-    /// Where it would end.
+    /// How far along or across the cloth it would end.
     pub end: String,
     /// How far the cloth reaches.
     pub room: String,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A property without a value.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "property-empty",
     severity: Severity::Error,
@@ -26,13 +26,13 @@ fabric kelp-stripe {
 "),
 };
 
-/// A property has no value.
+/// Nothing follows the colon of a property.
 pub struct PropertyEmpty<'a> {
-    /// The property.
+    /// The property, as far as its colon.
     pub span: Span,
-    /// Its name.
+    /// What it is called: "drop".
     pub property: &'a str,
-    /// A line in which it has one.
+    /// The same with a value: "drop: 17 in".
     pub line: &'a str,
 }
 

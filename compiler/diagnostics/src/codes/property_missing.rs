@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A property that an item cannot do without.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "property-missing",
     severity: Severity::Error,
@@ -20,13 +20,13 @@ Add the line that the report shows, with your own measure in it.
 
 /// An item lacks a property that it needs.
 pub struct PropertyMissing<'a> {
-    /// The item.
+    /// The name of the item.
     pub span: Span,
     /// What it is, as a sentence names it: "the fabric `kelp-stripe`".
     pub item: &'a str,
-    /// The property.
+    /// What is missing: "width".
     pub property: &'a str,
-    /// A line that gives it.
+    /// What to add: "width: 54 in".
     pub line: &'a str,
 }
 

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A property given twice.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "property-twice",
     severity: Severity::Error,
@@ -21,9 +21,9 @@ the rest.
 pub struct PropertyTwice<'a> {
     /// Where it is given again.
     pub second: Span,
-    /// Where it is given.
+    /// Where it is given the first time.
     pub first: Span,
-    /// The property.
+    /// What it is called.
     pub property: &'a str,
 }
 

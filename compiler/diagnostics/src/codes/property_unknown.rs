@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span, did_you_mean, listed, with_article};
 
-/// A property that this kind of item does not have.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "property-unknown",
     severity: Severity::Error,
@@ -31,11 +31,11 @@ fabric kelp-stripe {
 
 /// An item is given a property that its kind does not have.
 pub struct PropertyUnknown<'a> {
-    /// The property.
+    /// The name that is no property.
     pub span: Span,
     /// What the item is, without an article: "fabric".
     pub item: &'a str,
-    /// The name of the property.
+    /// The same as it is written.
     pub property: &'a str,
     /// The properties that such an item has.
     pub known: &'a [&'a str],

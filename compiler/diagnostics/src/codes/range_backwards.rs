@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, PlacedText, Severity};
 
-/// A range whose first end is larger than its second.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "range-backwards",
     severity: Severity::Error,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, PlacedText, Severity};
 
-/// A print that does not come round once on a whole bolt.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "repeat-longer-than-bolt",
     severity: Severity::Error,
@@ -28,7 +28,7 @@ fabric fern { width: 54 in, repeat: 25 in along, bolt: 20 yd }
 pub struct RepeatLongerThanBolt {
     /// How often it repeats along the cloth.
     pub repeat: PlacedText,
-    /// How long a bolt is.
+    /// The longest piece that the cloth comes in.
     pub bolt: PlacedText,
     /// How much the repeat is longer.
     pub over: String,

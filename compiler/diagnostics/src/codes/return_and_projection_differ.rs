@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, PlacedText, Severity};
 
-/// Returns that are not as deep as the rod stands off the wall.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "return-and-projection-differ",
     severity: Severity::Warning,
@@ -32,7 +32,7 @@ Make the returns as long as the projection of the rod or the depth of the board.
 pub struct ReturnAndProjectionDiffer {
     /// The window, as a sentence names it: "the window `north`".
     pub window: String,
-    /// How long they are.
+    /// How far the row turns back to the wall at its ends.
     pub returns: PlacedText,
     /// How far the rod or board stands off the wall.
     pub projection: PlacedText,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A window that hangs from a rod and from a board.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "rod-and-board",
     severity: Severity::Error,
@@ -53,11 +53,11 @@ window porch: valance { rod: pole }
 
 /// A window names both a rod and a board.
 pub struct RodAndBoard<'a> {
-    /// The board.
+    /// Where the window names a board, which is told first.
     pub board: Span,
-    /// The rod.
+    /// Where it names a rod.
     pub rod: Span,
-    /// The name of the window.
+    /// What the window is called.
     pub name: &'a str,
 }
 

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A rod that sags more than it may between its brackets.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "rod-sags",
     severity: Severity::Warning,
@@ -38,7 +38,7 @@ pub struct RodSags {
     pub window: String,
     /// Where the window names its rod.
     pub support: Span,
-    /// How far it sags.
+    /// How far it sags between two brackets, rounded up.
     pub sag: String,
     /// How far it may.
     pub limit: String,

@@ -5,7 +5,7 @@ use crate::{Code, Diagnostic, Severity};
 
 use super::row_uncovered::RowLengths;
 
-/// A row that needs more than its rod or board.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "row-crowded",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A row with no panel in it.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "row-empty",
     severity: Severity::Error,

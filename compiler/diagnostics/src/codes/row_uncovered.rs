@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A row that does not cover its rod or board.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "row-uncovered",
     severity: Severity::Error,
@@ -32,7 +32,7 @@ pub struct RowLengths {
     pub row: Span,
     /// Where the window names its rod or board.
     pub support: Span,
-    /// The length there is to cover.
+    /// The length of the rod or board, returns included.
     pub to_cover: String,
     /// The length that the row covers.
     pub covered: String,

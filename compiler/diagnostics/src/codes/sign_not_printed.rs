@@ -3,7 +3,7 @@
 use crate::words::shown;
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A sign that the letters of printed sheets do not have.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "sign-not-printed",
     severity: Severity::Error,

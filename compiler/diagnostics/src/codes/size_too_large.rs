@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A size that comes out larger than any panel.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "size-too-large",
     severity: Severity::Error,
@@ -34,7 +34,7 @@ pub struct SizeTooLarge<'a> {
     pub place: Span,
     /// Which size: "flat width".
     pub size: &'a str,
-    /// The largest length there is.
+    /// The most that can be reckoned with: "10 km".
     pub largest: String,
 }
 

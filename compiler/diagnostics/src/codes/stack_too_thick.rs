@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span, counted};
 
-/// A stack of folded cloth thicker than the making method allows.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "stack-too-thick",
     severity: Severity::Warning,
@@ -49,7 +49,7 @@ pub struct StackTooThick {
     pub method: Span,
     /// How many layers of the panel lie there.
     pub layers: u32,
-    /// How thick one of them is.
+    /// How thick one layer of the panel is.
     pub layer: String,
     /// How thick they are together.
     pub thickness: String,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// A tail as long as its panel.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "tail-shows",
     severity: Severity::Warning,
@@ -29,9 +29,9 @@ Make the tail shorter than the drop.
 pub struct TailShows {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// How long the tail is.
+    /// How far the tail hangs down behind from where it begins.
     pub tail: PlacedText,
-    /// The drop of the panel.
+    /// How far the panel hangs down in front.
     pub drop: PlacedText,
     /// How far the tail begins below the heading line: half the rod.
     pub half: String,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span, counted, listed};
 
-/// More values given than a template asks for.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "too-many-arguments",
     severity: Severity::Error,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// More pieces to cut from one cloth than the limit.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "too-many-pieces",
     severity: Severity::Error,
@@ -27,7 +27,7 @@ Correct the length, or part the job into several.
 
 /// More pieces are to be cut from one cloth than are laid.
 pub struct TooManyPieces<'a> {
-    /// The cloth.
+    /// The cloth that they are cut from.
     pub name: &'a str,
     /// Where the cloth was described, if that is known.
     pub fabric: Option<Span>,

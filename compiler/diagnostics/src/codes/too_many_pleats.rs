@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// More pleats than the limit.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "too-many-pleats",
     severity: Severity::Error,
@@ -43,7 +43,7 @@ pleats fine {
 pub struct TooManyPleats {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// The step.
+    /// The step that asks for them.
     pub step: Span,
     /// Where the panel names its pleats.
     pub pleats: Span,

@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// More sentences in one making method than the limit.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "too-many-sentences",
     severity: Severity::Error,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A notch or neck that leaves no room for its seam allowance.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "too-narrow-for-allowance",
     severity: Severity::Error,
@@ -44,17 +44,17 @@ outline notched whole {
 pub struct TooNarrowForAllowance {
     /// The panel, as a sentence names it: "the panel `bib` of `north`".
     pub panel: String,
-    /// The step that draws it.
+    /// The step whose edge the allowances leave nothing of.
     pub step: Span,
     /// Where the panel names its outline.
     pub outline: Span,
     /// Where the panel names its making method.
     pub make: Span,
-    /// How wide it is.
+    /// How wide the notch or neck is there.
     pub width: String,
     /// How wide the allowances need it.
     pub needed: String,
-    /// How much is missing.
+    /// By how much that is too narrow.
     pub missing: String,
 }
 

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// A hem whose raw edge is turned under by more than its depth.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "turn-deeper-than-hem",
     severity: Severity::Error,
@@ -26,7 +26,7 @@ Turn less under, make the hem deeper, or fold it twice by its whole depth: `doub
 
 /// More of a hem is to be turned under than the hem is deep.
 pub struct TurnDeeperThanHem {
-    /// The hem.
+    /// The property that asks for the hem, after its colon.
     pub span: Span,
     /// How much is to be turned under.
     pub turn: String,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Severity, Span};
 
-/// Cloth whose turn at each crease is not counted, since one layer does not say how thick it is.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "turn-of-cloth-not-counted",
     severity: Severity::Note,

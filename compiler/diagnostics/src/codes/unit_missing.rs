@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Fix, Severity, Span};
 
-/// A length without its unit.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "unit-missing",
     severity: Severity::Error,
@@ -21,9 +21,9 @@ Write the unit after the number: `18 in`, `46 cm`. In a size the last unit serve
 
 /// A number without a unit stands where a length must.
 pub struct UnitMissing<'a> {
-    /// The number.
+    /// The number, after which a unit can be put.
     pub number: Span,
-    /// How it is written.
+    /// The number as it is written.
     pub typed: &'a str,
     /// The unit that this house writes most.
     pub unit: &'a str,

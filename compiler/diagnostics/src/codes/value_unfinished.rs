@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A value that stops before it has said all.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "value-unfinished",
     severity: Severity::Error,
@@ -28,7 +28,7 @@ fabric kelp-stripe { width: 54 in, repeat: 12 in along }
 pub struct ValueUnfinished<'a> {
     /// Where something is missing.
     pub span: Span,
-    /// The property that has the value.
+    /// The property or step whose value it is.
     pub property: &'a str,
     /// What the property can be: "a length".
     pub can_be: &'a str,

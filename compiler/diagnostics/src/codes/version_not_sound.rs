@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity};
 
-/// A version of a design that makes no packet to compare.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "version-not-sound",
     severity: Severity::Error,
@@ -21,7 +21,7 @@ sound, that can be compared instead: name its folder.
 pub struct VersionNotSound<'a> {
     /// Which of the two it is: "before" or "after".
     pub which: &'a str,
-    /// Its path, as it is shown.
+    /// The path by which that one was named.
     pub path: &'a str,
 }
 

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A tube whose wall is thicker than its half.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "wall-too-thick",
     severity: Severity::Error,
@@ -28,7 +28,7 @@ rod pole { length: 72 in, diameter: 1 in, wall: 1/16 in }
 pub struct WallTooThick {
     /// Where it was written.
     pub span: Span,
-    /// How thick it is.
+    /// How thick the wall is said to be.
     pub wall: String,
     /// How thick the tube is.
     pub diameter: String,

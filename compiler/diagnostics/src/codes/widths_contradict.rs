@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, Fix, PlacedText, Severity, Span};
 
-/// A flat and a finished width that the pleats do not join.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "widths-contradict",
     severity: Severity::Error,
@@ -45,13 +45,13 @@ pub struct WidthsContradict {
     pub panel: String,
     /// Where the panel names its pleats.
     pub pleats: Span,
-    /// Its finished width.
+    /// The finished width, where something gives it.
     pub finished: PlacedText,
-    /// Its flat width.
+    /// The flat width, where something gives it.
     pub flat: PlacedText,
     /// The length between the two.
     pub difference: String,
-    /// What the pleats take up.
+    /// The take-up of the pleats that comes nearest.
     pub take_up: String,
     /// What each crease of that loses to the turn of the cloth, where it is counted.
     pub turns: Option<String>,

@@ -3,7 +3,7 @@
 use crate::example::one_window;
 use crate::{Code, Diagnostic, PlacedText, Severity};
 
-/// Two widths of a panel that cannot both be right.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "widths-disagree",
     severity: Severity::Error,
@@ -30,11 +30,11 @@ pub struct WidthsDisagree<'a> {
     pub panel: String,
     /// What the one is called: "flat width".
     pub first_name: &'a str,
-    /// How long it is.
+    /// The one, where what gives it is written.
     pub first: PlacedText,
     /// What the other, which is told first, is called.
     pub second_name: &'a str,
-    /// How long that is.
+    /// The other, where what gives it is written.
     pub second: PlacedText,
     /// How far they are apart.
     pub difference: String,

@@ -2,7 +2,7 @@
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
-/// A word that a property cannot read.
+/// Its page for `pelmet explain`, with an example and the mend.
 pub const CODE: Code = Code {
     slug: "word-not-expected",
     severity: Severity::Error,
@@ -24,7 +24,7 @@ pub struct WordNotExpected<'a> {
     pub span: Span,
     /// The same as it is written.
     pub found: &'a str,
-    /// The property that has the value.
+    /// The property or step whose value it is.
     pub property: &'a str,
     /// What the property can be: "`one-way` or `any`".
     pub can_be: &'a str,
