@@ -10,6 +10,7 @@ mod findings;
 mod layout;
 mod other_cloths;
 mod pipeline;
+mod sequence;
 mod watch;
 
 pub use assemble::{Parts, assemble};

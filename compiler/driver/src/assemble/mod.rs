@@ -62,7 +62,7 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
         currency: parts.currency,
     };
     let panels = hung_panels(parts.job, parts.work)?;
-    let windows = crate::layout::window_order(parts.job).into_iter();
+    let windows = crate::sequence::window_order(parts.job).into_iter();
     let windows: Vec<Window> = windows
         .filter_map(|index| {
             let order = parts.job.windows.get(index)?;
@@ -100,10 +100,10 @@ struct HungPanel<'a> {
 /// Every panel of the job, window by window, in the order it is met along the row.
 fn hung_panels<'a>(job: &'a Job, work: &'a Work) -> Option<Vec<HungPanel<'a>>> {
     let mut panels = Vec::new();
-    for window in crate::layout::window_order(job) {
+    for window in crate::sequence::window_order(job) {
         let order = job.windows.get(window)?;
         let made = work.windows.get(window)?;
-        for index in crate::layout::hanging_order(order) {
+        for index in crate::sequence::hanging_order(order) {
             panels.push(HungPanel {
                 window,
                 window_name: &order.name,

@@ -12,7 +12,8 @@ use super::bound::{bound_in_words, out_of_bound};
 use super::broken::Broken;
 use super::panel::PanelAsked;
 use crate::assemble::{Printer, cost, quoted, weight};
-use crate::layout::{LaidCloth, window_order};
+use crate::layout::LaidCloth;
+use crate::sequence::window_order;
 use pelmet_packet::Expectation;
 
 /// The answer of a design, to be held against its expectations.

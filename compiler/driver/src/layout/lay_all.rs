@@ -6,7 +6,7 @@ use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
 use pelmet_model::Work;
 
-use super::lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
+use super::cloth_to_lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 use crate::expectations::Broken;
 use crate::pipeline::Purpose;
 use crate::watch::{Search, Watch};

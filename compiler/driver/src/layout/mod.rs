@@ -1,12 +1,13 @@
 //! From worked-out panels to pieces laid out on cloth.
 
+mod cloth_laid;
+mod cloth_to_lay;
 mod cut_line;
-mod lay;
+mod cut_pieces;
 mod lay_all;
 mod ways;
 
-pub use lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
-pub(crate) use lay::{hanging_order, window_order};
+pub use cloth_to_lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 pub(crate) use lay_all::{lay_all, no_packet};
 pub use ways::WayCompared;
 pub(crate) use ways::{Tried, Unfit, settle_ways, settled, tried};

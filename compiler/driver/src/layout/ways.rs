@@ -9,7 +9,7 @@ use pelmet_measure::Length;
 use pelmet_model::{Fabric, Finding, Railroad};
 use pelmet_workroom::work;
 
-use super::lay::cloths_to_lay;
+use super::cloth_to_lay::cloths_to_lay;
 
 /// The ways that are compared; of two that buy the same, the first is taken.
 const WAYS: [Railroad; 3] = [Railroad::WhereTooWide, Railroad::Never, Railroad::Always];
