@@ -10,12 +10,12 @@ use pelmet_design::{Design, Project, ReadTrouble, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use pelmet_measure::{Length, Money};
 use pelmet_model::{Fabric, Railroad};
+use pelmet_packet::{Amount, ClothCompared, ClothComparison, ClothTaken, ClothTrial, Measure};
 
 use crate::assemble::{Printer, cost, pieces_along, print_repeat};
 use crate::layout::{Tried, Unfit, settled, tried};
 use crate::pipeline::{Purpose, check_for};
 use crate::watch::unwatched;
-use pelmet_packet::{Amount, ClothCompared, ClothComparison, ClothTaken, ClothTrial, Measure};
 
 /// The name that reports have for the sheet of what was asked for.
 pub const ASKED_FOR: &str = "what was asked for";

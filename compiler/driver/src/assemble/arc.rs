@@ -1,10 +1,10 @@
 //! Arcs of circles among the points of a line, so that a compass or a plotter can draw them as such.
 
 use pelmet_measure::Length;
+use pelmet_packet::{Arc, Place};
 
 use super::number;
 use super::printer::Printer;
-use pelmet_packet::{Arc, Place};
 
 /// How far, in millimetres, a point may lie from the circle of its arc: as far as the line between
 /// points may lie from the curve they stand for.

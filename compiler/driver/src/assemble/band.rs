@@ -1,9 +1,9 @@
 //! The bands of a panel.
 
 use pelmet_model::{BandMade, BandSeam as SeamMade};
+use pelmet_packet::{BandSeam, EdgeBand};
 
 use super::printer::Printer;
-use pelmet_packet::{BandSeam, EdgeBand};
 
 pub(crate) fn bands(made: &[BandMade], printer: &Printer<'_>) -> Vec<EdgeBand> {
     made.iter().map(|made| band(made, printer)).collect()

@@ -1,19 +1,15 @@
 //! The cloths to buy and their layouts.
 
-use std::collections::BTreeSet;
-
-use pelmet_bolt::{BoltUsed as BoltMade, Corner, Outline, Placed, Section};
+use pelmet_bolt::BoltUsed as BoltMade;
 use pelmet_measure::{Length, Money};
-use pelmet_model::{Fabric, Job, Price as PriceStated, Railroad, Repeat};
+use pelmet_model::{Fabric, Job, Railroad, Repeat};
+use pelmet_packet::{Amount, Band, BoltUsed, Cloth, Flaw, PiecesAlong, PrintRepeat, WayCompared};
 
-use super::printer::{Printer, cost, money};
-use super::reckoning::Reckoning;
-use super::{number, ordinal, piece, sections};
-use crate::layout::{CutPiece, LaidCloth};
-use pelmet_packet::{
-    Amount, Band, BoltUsed, Cloth, Flaw, Measure, PiecesAlong, PlacedCorner, PlacedPiece, Price,
-    PrintRepeat, WayCompared,
-};
+use super::placed_piece::placed_pieces;
+use super::price::{cost, price};
+use super::printer::Printer;
+use super::{number, ordinal, sections};
+use crate::layout::LaidCloth;
 
 /// Every cloth that something is cut from, by name.
 pub(crate) fn cloths(job: &Job, laid: &[LaidCloth], printer: &Printer<'_>) -> Vec<Cloth> {
@@ -142,189 +138,6 @@ pub(crate) fn print_repeat(repeat: Repeat, printer: &Printer<'_>) -> PrintRepeat
         along: repeat.along.map(|along| printer.plain(along)),
         across: repeat.across.map(|across| printer.plain(across)),
         matching: repeat.matching,
-    }
-}
-
-/// A price for a length, in words too.
-pub(super) fn price(stated: &PriceStated, printer: &Printer<'_>) -> Price {
-    let amount = printer.amount(money(stated.amount));
-    let per = per(stated.per, printer);
-    let text = format!("{} per {}", amount.text, per.text.trim_start_matches("1 "));
-    Price { amount, per, text }
-}
-
-/// How what a length costs comes about; `None` for a price that buys no length.
-pub(super) fn reckoning(
-    price: &PriceStated,
-    length: Length,
-    printer: &Printer<'_>,
-) -> Option<Reckoning> {
-    let per = per(price.per, printer);
-    Some(Reckoning {
-        quantity: length.ratio_to(price.per)?,
-        unit: per.text.trim_start_matches("1 ").to_owned(),
-        price: price.amount,
-    })
-}
-
-/// The length a price buys; a yard and a metre keep their names in either system of units.
-fn per(length: Length, printer: &Printer<'_>) -> Measure {
-    let named = |text: &str| Measure {
-        text: text.to_owned(),
-        ..printer.plain(length)
-    };
-    match length {
-        Length::YARD => named("1 yd"),
-        Length::METRE => named("1 m"),
-        other => printer.plain(other),
-    }
-}
-
-fn placed_pieces(job: &Job, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<PlacedPiece> {
-    let nested = nested(laid);
-    laid.layout
-        .placed
-        .iter()
-        .enumerate()
-        .filter_map(|(index, placed)| {
-            let cut = laid.to_lay.cuts.get(placed.piece)?;
-            let sections = &laid.layout.sections;
-            let piece = placed_piece(job, ordinal(index), (placed, cut), sections, printer)?;
-            let (across, along) = print_held(job, laid, placed, cut);
-            Some(PlacedPiece {
-                nested: nested.contains(&index),
-                print_across: across.map(|place| printer.mark(place)),
-                print_along: along.map(|place| printer.mark(place)),
-                ..piece
-            })
-        })
-        .collect()
-}
-
-/// Where on the bolt a piece is held by the print, across and along.
-fn print_held(
-    job: &Job,
-    laid: &LaidCloth,
-    placed: &Placed,
-    cut: &CutPiece,
-) -> (Option<Length>, Option<Length>) {
-    let fabric = job.fabrics.get(laid.to_lay.fabric);
-    let line_across = fabric.map_or(Length::ZERO, Fabric::print_line_across);
-    let line_along = laid.to_lay.print_line.unwrap_or_default();
-    let across = cut.piece.phase_across;
-    let along = cut.piece.phase_along;
-    (
-        across.map(|phase| placed.across + phase + line_across),
-        along.map(|phase| placed.along + phase + line_along),
-    )
-}
-
-/// Where the corners of an outline lie on the bolt.
-fn placed_outline(placed: &Placed, cut: &CutPiece, printer: &Printer<'_>) -> Vec<PlacedCorner> {
-    let piece = &cut.piece;
-    let corners = piece.outline.as_ref().map_or(&[][..], Outline::corners);
-    let on_bolt = |corner: &Corner| {
-        let (across, along) = if placed.turned {
-            (piece.width - corner.across, piece.length - corner.along)
-        } else {
-            (corner.across, corner.along)
-        };
-        PlacedCorner {
-            across: printer.mark(placed.across + across),
-            along: printer.mark(placed.along + along),
-        }
-    };
-    corners.iter().map(on_bolt).collect()
-}
-
-/// The pieces that lie partly within the width and length of another, by index.
-fn nested(laid: &LaidCloth) -> BTreeSet<usize> {
-    let placed = &laid.layout.placed;
-    let boxed = |placed: &Placed| {
-        let piece = laid.to_lay.cuts.get(placed.piece).map(|cut| &cut.piece)?;
-        Some((placed.across + piece.width, placed.along + piece.length))
-    };
-    let mut nested = BTreeSet::new();
-    for (index, one) in placed.iter().enumerate() {
-        let Some((right, end)) = boxed(one) else {
-            continue;
-        };
-        let after = placed.iter().enumerate().skip(index.saturating_add(1));
-        let beside = after.take_while(|(_, it)| it.bolt == one.bolt && it.along < end);
-        for (other, it) in beside {
-            let meets = boxed(it).is_some_and(|(its_right, _)| one.across < its_right);
-            if meets && it.across < right {
-                nested.extend([index, other]);
-            }
-        }
-    }
-    nested
-}
-
-fn placed_piece(
-    job: &Job,
-    place: u32,
-    (placed, cut): (&Placed, &CutPiece),
-    layout_sections: &[Section],
-    printer: &Printer<'_>,
-) -> Option<PlacedPiece> {
-    let window = job.windows.get(cut.window)?;
-    let panel = &window.panels.get(cut.panel)?.name;
-    let Copy {
-        strip,
-        copy,
-        copies,
-    } = copy_of(cut, placed.copy);
-    let whole = format!("{} {}", window.name, piece::label(panel, cut.layer));
-    let (fold_at, middle_at) = sections::middle(placed, cut, layout_sections);
-    let mark = |place: Option<Length>| place.map(|place| printer.mark(place));
-    Some(PlacedPiece {
-        number: place,
-        name: strip.map_or(whole.clone(), |strip| format!("{whole}, strip {strip}")),
-        window: window.name.clone(),
-        panel: panel.clone(),
-        layer: cut.layer.kind(),
-        strip,
-        copy,
-        copies,
-        bolt: placed.bolt.saturating_add(1),
-        across: printer.mark(placed.across),
-        along: printer.mark(placed.along),
-        width: printer.cut(cut.piece.width),
-        length: printer.cut(cut.piece.length),
-        turned: placed.turned,
-        railroaded: cut.railroaded,
-        nested: false,
-        outline: placed_outline(placed, cut, printer),
-        print_across: None,
-        print_along: None,
-        fold_at: mark(fold_at),
-        middle_at: mark(middle_at),
-    })
-}
-
-/// Which of the pieces alike a placed one is, numbered from 1.
-struct Copy {
-    strip: Option<u32>,
-    copy: u32,
-    copies: u32,
-}
-
-/// Copies of a joined piece are its strips by turns.
-fn copy_of(cut: &CutPiece, copy: u32) -> Copy {
-    let strips = number(cut.strips.len().max(1));
-    let turn = copy.checked_rem(strips).unwrap_or(0);
-    Copy {
-        strip: usize::try_from(turn)
-            .ok()
-            .and_then(|turn| cut.strips.get(turn))
-            .copied(),
-        copy: copy.checked_div(strips).unwrap_or(copy).saturating_add(1),
-        copies: cut
-            .piece
-            .quantity
-            .checked_div(strips)
-            .unwrap_or(cut.piece.quantity),
     }
 }
 

@@ -4,10 +4,10 @@ use pelmet_model::{
     Elevation, FoldedLayer as FoldedLayerMade, FoldedOutline, Folding,
     LiningSeen as LiningSeenMade, Point,
 };
+use pelmet_packet::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen, Place};
 
 use super::printer::Printer;
 use super::{number, ordinal};
-use pelmet_packet::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen, Place};
 
 pub(crate) fn folded(
     outline: &FoldedOutline,

@@ -2,9 +2,9 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{FastenerOrder, Heading};
+use pelmet_packet::HangRange;
 
 use super::printer::Printer;
-use pelmet_packet::HangRange;
 
 /// The heading in words.
 pub(crate) fn in_words(heading: &Heading, printer: &Printer<'_>) -> String {

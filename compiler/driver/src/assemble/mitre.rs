@@ -1,10 +1,10 @@
 //! The mitred corners of a panel.
 
 use pelmet_model::{Mitre as MitreMade, MitrePoint as PointMade};
+use pelmet_packet::{Mitre, MitrePoint};
 
 use super::ordinal;
 use super::printer::Printer;
-use pelmet_packet::{Mitre, MitrePoint};
 
 pub(crate) fn mitres(made: &[MitreMade], printer: &Printer<'_>) -> Vec<Mitre> {
     made.iter().map(|made| mitre(made, printer)).collect()

@@ -13,11 +13,12 @@ mod notion;
 mod outline;
 mod panel;
 mod piece;
+mod placed_piece;
 mod pleat;
+mod price;
 mod print_followed;
 mod printer;
 mod quote;
-mod reckoning;
 mod remark;
 mod rod_check;
 mod row;
@@ -27,11 +28,12 @@ mod window;
 use pelmet_diagnostics::Diagnostic;
 use pelmet_measure::{Length, Mass, Style, System};
 use pelmet_model::{Job, PanelMade, PanelOrder, Work};
+use pelmet_packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
 
 use crate::layout::LaidCloth;
 pub(crate) use cloth::{pieces_along, print_repeat};
-use pelmet_packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
-pub(crate) use printer::{Printer, cost};
+pub(crate) use price::cost;
+pub(crate) use printer::Printer;
 pub(crate) use quote::quoted;
 
 /// Everything a packet is assembled from.

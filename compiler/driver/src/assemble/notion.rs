@@ -4,11 +4,11 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::{Length, Money, Ratio};
 use pelmet_model::{Extent as ExtentNeeded, Job, Notion as Sold, NotionKind, NotionPrice};
-
-use super::printer::{Printer, money};
-use super::reckoning::Reckoning;
-use super::{HungPanel, cloth, repeated};
 use pelmet_packet::{Extent, Notion, NotionPart};
+
+use super::price::{self, Reckoning, money};
+use super::printer::Printer;
+use super::{HungPanel, repeated};
 
 /// Every notion, with what each kind of panel needs of it.
 pub(crate) fn notions(panels: &[HungPanel<'_>], job: &Job, printer: &Printer<'_>) -> Vec<Notion> {
@@ -83,7 +83,7 @@ impl Bought<'_> {
         };
         match self.sold?.price.as_ref()? {
             NotionPrice::PerLength(price) => {
-                cloth::reckoning(price, self.length_bought(printer)?, printer)
+                price::reckoning(price, self.length_bought(printer)?, printer)
             }
             NotionPrice::PerRoll(amount) => of_count(self.rolls(), "roll", amount),
             NotionPrice::PerPack(amount) => of_count(self.packs(), "pack", amount),
@@ -232,7 +232,7 @@ fn told(extent: ExtentNeeded, printer: &Printer<'_>) -> Extent {
 
 fn price_in_words(price: &NotionPrice, printer: &Printer<'_>) -> String {
     let (amount, unit) = match price {
-        NotionPrice::PerLength(price) => return cloth::price(price, printer).text,
+        NotionPrice::PerLength(price) => return price::price(price, printer).text,
         NotionPrice::PerRoll(amount) => (amount, "per roll"),
         NotionPrice::PerPack(amount) => (amount, "per pack"),
         NotionPrice::Each(amount) => (amount, "each"),

@@ -2,11 +2,11 @@
 
 use pelmet_measure::{Length, Ratio};
 use pelmet_model::{Piece as PieceMade, Point, Shape};
+use pelmet_packet::{CurvedEdge, OutlinePoint, Place, SewnCorner};
 
 use super::arc::arcs;
 use super::printer::Printer;
 use super::{number, ordinal};
-use pelmet_packet::{CurvedEdge, OutlinePoint, Place, SewnCorner};
 
 /// The sewn outline.
 pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {

@@ -2,12 +2,12 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade};
+use pelmet_packet::{Fastener, Measure, Panel, Piece, PleatStrips, TapeRun, Tolerance};
 
 use super::making_order::Bench;
 use super::print_followed::print_followed;
 use super::printer::{Printer, times};
 use super::{HungPanel, band, folded, heading, mark, mitre, outline, piece, pleat};
-use pelmet_packet::{Fastener, Measure, Panel, Piece, PleatStrips, TapeRun, Tolerance};
 
 pub(crate) fn panel(bench: Bench<'_>) -> Panel {
     let Bench {

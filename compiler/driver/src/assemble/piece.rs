@@ -5,10 +5,10 @@ use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_model::{
     Allowance, EdgeKind, Fabric, JoinedWidths as JoinedMade, Layer, Piece as PieceMade, Shape,
 };
+use pelmet_packet::{CutAllowance, JoinSeam, JoinedWidths, MeasuredFrom, Piece, Place};
 
 use super::outline::{cutting_line, sewn_line};
 use super::printer::Printer;
-use pelmet_packet::{CutAllowance, JoinSeam, JoinedWidths, MeasuredFrom, Piece, Place};
 
 /// A piece of a panel of that name and of that sewn shape.
 pub(crate) fn piece(

@@ -4,10 +4,10 @@ use pelmet_measure::Length;
 use pelmet_model::{
     Crease as CreaseMade, Folding, LayerRun, Lies, Pleat as PleatMade, Stretch as StretchMade,
 };
+use pelmet_packet::{Crease, Layers, Pleat, Seen, Stretch, TurnOfCloth};
 
 use super::printer::Printer;
 use super::{number, ordinal};
-use pelmet_packet::{Crease, Layers, Pleat, Seen, Stretch, TurnOfCloth};
 
 pub(crate) fn pleats(made: &[PleatMade], printer: &Printer<'_>) -> Vec<Pleat> {
     made.iter()

@@ -4,9 +4,9 @@ use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
 use pelmet_model::{Pleat, PleatRule};
+use pelmet_packet::PrintFollowed;
 
 use super::printer::Printer;
-use pelmet_packet::PrintFollowed;
 
 /// From the middle of a pleat to the middle of the next, on the flat panel; nothing for a rule that
 /// does not follow the print. A mirrored half keeps to itself.

@@ -1,7 +1,6 @@
 //! Lengths, areas and money as one house prints them.
 
-use pelmet_measure::{Area, Length, Mass, Money, Quantity, Ratio, Style, number_text, ratio};
-use pelmet_model::Price;
+use pelmet_measure::{Area, Length, Mass, Money, Ratio, Style, number_text, ratio};
 
 use pelmet_packet::{Amount, Measure, Place, Run, Surface, Times, Weight};
 
@@ -119,19 +118,6 @@ pub(crate) fn times(whole: Length, part: Length) -> Option<Times> {
     })
 }
 
-/// What a length costs, to the hundredth; `None` for a price that buys no length.
-pub(crate) fn cost(price: &Price, length: Length) -> Option<Money> {
-    let lengths = Quantity::number(length.ratio_to(price.per)?);
-    let cost = Quantity::number(price.amount).multiply(lengths).ok()?;
-    Some(ONE_UNIT_OF_MONEY.scaled(cost.amount))
-}
-
-/// An amount of money, to the hundredth.
-pub(crate) fn money(amount: Ratio) -> Money {
-    ONE_UNIT_OF_MONEY.scaled(amount)
-}
-
-const ONE_UNIT_OF_MONEY: Money = Money::from_hundredths(100);
 const MICROGRAMS_IN_A_GRAM: f64 = 1e6;
 const SQUARE_NANOMETRES_IN_A_SQUARE_METRE: f64 = 1e18;
 
@@ -166,11 +152,10 @@ pub(crate) fn quotient(number: Ratio) -> f64 {
 
 #[cfg(test)]
 mod tests {
-    use pelmet_measure::{Length, Money, Ratio, Style};
-    use pelmet_model::Price;
+    use pelmet_measure::{Length, Money, Style};
     use proptest::prelude::*;
 
-    use super::{Printer, cost, times};
+    use super::{Printer, times};
 
     const LARGEST: i64 = Length::LARGEST.nanometres();
     const INCHES: Printer<'_> = Printer {
@@ -205,35 +190,6 @@ mod tests {
         assert_eq!(
             INCHES.bought(length),
             super::printed(bought, String::from("3/8 yd"))
-        );
-    }
-
-    #[test]
-    fn a_cost_is_rounded_once() {
-        let price = Price {
-            amount: Ratio::new(29, 2),
-            per: Length::YARD,
-        };
-        for (length, hundredths) in [
-            (Length::YARD, 14_50),
-            (Length::YARD.divided(8), 1_81),
-            (Length::YARD * 3, 43_50),
-            (Length::ZERO, 0),
-        ] {
-            assert_eq!(
-                cost(&price, length),
-                Some(Money::from_hundredths(hundredths))
-            );
-        }
-        assert_eq!(
-            cost(
-                &Price {
-                    amount: Ratio::new(1, 1),
-                    per: Length::ZERO
-                },
-                Length::YARD
-            ),
-            None
         );
     }
 

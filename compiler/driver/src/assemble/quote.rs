@@ -4,13 +4,13 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::{Money, Quantity, Ratio, number_text};
 use pelmet_model::{Job, PanelMade, Work, WorkPer, WorkStep};
+use pelmet_packet::{Markup, Quote, QuoteKind, QuoteLine};
 
 use super::notion::{Bought, bought};
+use super::price::{self, Reckoning};
 use super::printer::{Printer, quotient};
-use super::reckoning::Reckoning;
-use super::{HungPanel, cloth, hung_panels, number};
+use super::{HungPanel, hung_panels, number};
 use crate::layout::LaidCloth;
-use pelmet_packet::{Markup, Quote, QuoteKind, QuoteLine};
 
 /// The quote of a job; `None` where nothing in it has a price.
 pub(crate) fn quote(
@@ -130,7 +130,7 @@ fn cloths(job: &Job, laid: &[LaidCloth], printer: &Printer<'_>) -> Vec<Entry> {
             reckoning: fabric
                 .price
                 .as_ref()
-                .and_then(|price| cloth::reckoning(price, length, printer)),
+                .and_then(|price| price::reckoning(price, length, printer)),
         })
     });
     let mut entries: Vec<Entry> = entries.collect();

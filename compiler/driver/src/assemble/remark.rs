@@ -4,9 +4,9 @@ use std::collections::BTreeSet;
 
 use pelmet_diagnostics::{Diagnostic, Severity, codes};
 use pelmet_model::Fabric;
+use pelmet_packet::{Note, Warning};
 
 use super::HungPanel;
-use pelmet_packet::{Note, Warning};
 
 pub(crate) fn warnings(diagnostics: &[Diagnostic]) -> Vec<Warning> {
     let warnings = of(diagnostics, Severity::Warning).map(|diagnostic| Warning {

@@ -2,10 +2,10 @@
 
 use pelmet_measure::{Length, System};
 use pelmet_model::{Material, Rod, RodCheck as RodChecked, RodUnknown};
+use pelmet_packet::{Bending, Load, Measure, RodCheck, Stiffness};
 use pelmet_workroom::GRAVITY;
 
 use super::printer::Printer;
-use pelmet_packet::{Bending, Load, Measure, RodCheck, Stiffness};
 
 pub(crate) fn rod_check(rod: &Rod, checked: &RodChecked, printer: &Printer<'_>) -> RodCheck {
     RodCheck {

@@ -2,10 +2,10 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{WindowMade, WindowOrder};
+use pelmet_packet::{Row, RowPanel};
 
 use super::HungPanel;
 use super::printer::Printer;
-use pelmet_packet::{Row, RowPanel};
 
 pub(crate) fn row(
     order: &WindowOrder,

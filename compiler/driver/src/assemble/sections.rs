@@ -2,10 +2,10 @@
 
 use pelmet_bolt::{Placed, Section as SectionLaid};
 use pelmet_measure::Length;
+use pelmet_packet::{Fold, Section};
 
 use super::printer::Printer;
 use crate::layout::{CutPiece, LaidCloth};
-use pelmet_packet::{Fold, Section};
 
 /// The stretches of every bolt.
 pub(super) fn sections(laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Section> {

@@ -3,11 +3,11 @@
 use std::collections::BTreeSet;
 
 use pelmet_model::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
+use pelmet_packet::{Size, Support, SupportKind, Window};
 
 use super::making_order::Bench;
 use super::printer::Printer;
 use super::{HungPanel, panel, rod_check, row};
-use pelmet_packet::{Size, Support, SupportKind, Window};
 
 pub(crate) fn window<'a>(
     order: &WindowOrder,

@@ -7,6 +7,7 @@ use pelmet_design::{
 use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes};
 use pelmet_measure::{Length, Style};
 use pelmet_model::Work;
+use pelmet_packet::Expectation;
 
 use super::bound::{bound_in_words, out_of_bound};
 use super::broken::Broken;
@@ -14,7 +15,6 @@ use super::panel::PanelAsked;
 use crate::assemble::{Printer, cost, quoted, weight};
 use crate::layout::LaidCloth;
 use crate::sequence::window_order;
-use pelmet_packet::Expectation;
 
 /// The answer of a design, to be held against its expectations.
 pub(crate) struct Judge<'a> {

@@ -11,11 +11,11 @@ mod said;
 
 use pelmet_measure::Length;
 use pelmet_model::{CautionKind, Fabric, Support, WindowOrder};
+use pelmet_packet::{OrderStep, WorkTime};
 
 use super::printer::Printer;
 use super::quote::{in_hours_and_minutes, minutes_at};
 use super::{HungPanel, ordinal};
-use pelmet_packet::{OrderStep, WorkTime};
 
 /// A step before it has its number.
 pub(super) struct Draft {
