@@ -34,7 +34,7 @@ use crate::layout::LaidCloth;
 pub(crate) use cloth::{pieces_along, print_repeat};
 pub(crate) use price::cost;
 pub(crate) use printer::Printer;
-pub(crate) use quote::quoted;
+pub(crate) use quote::{Asked, quoted};
 
 /// Everything a packet is assembled from.
 pub struct Parts<'a> {

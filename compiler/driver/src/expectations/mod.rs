@@ -2,8 +2,10 @@
 
 mod bound;
 mod broken;
+mod came_out;
 mod judge;
 mod panel;
+mod sizes;
 
 pub(crate) use broken::Broken;
 pub(crate) use judge::Judge;

@@ -5,7 +5,7 @@ use pelmet_diagnostics::Span;
 use pelmet_measure::{Length, Style};
 use pelmet_model::{Layer, PanelMade, PanelOrder, Piece, Pleat};
 
-use super::judge::CameOut;
+use super::came_out::CameOut;
 
 /// A panel whose size is asked for.
 pub(super) struct PanelAsked<'a> {
