@@ -23,4 +23,4 @@ pub use finding::*;
 pub use geometry::Point;
 pub use order::*;
 pub use parts::{BandEdge, EdgeKind, End, Layer, LayerKind};
-pub use shape::{Corner, Curve, Edge, Relief, Shape};
+pub use shape::{Circle, Corner, Curve, Edge, Relief, Shape};

@@ -43,6 +43,40 @@ impl Corner {
     }
 }
 
+/// The circle that an arc runs along.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub struct Circle {
+    /// Its centre.
+    pub centre: Point,
+    /// Its radius.
+    pub radius: Length,
+    /// Whether the arc bends away from the cloth beside it; otherwise it hollows it.
+    pub swells: bool,
+}
+
+impl Circle {
+    /// The circle about the same centre with the arc so far out from the cloth (in, where that is
+    /// negative).
+    #[must_use]
+    pub fn grown(self, by: Length) -> Self {
+        let radius = if self.swells {
+            self.radius + by
+        } else {
+            self.radius - by
+        };
+        Self { radius, ..self }
+    }
+
+    /// The same circle with cloth on the other side of its arc.
+    #[must_use]
+    pub fn with_cloth_beyond(self) -> Self {
+        Self {
+            swells: !self.swells,
+            ..self
+        }
+    }
+}
+
 closed_set! {
     /// What the allowance at a corner calls for.
     pub enum Relief {
@@ -78,6 +112,8 @@ pub struct Curve {
     pub clips: u32,
     /// Wedges to cut out of the allowance where the edge is convex, so that it lies flat.
     pub wedges: u32,
+    /// The circle it runs along; `None` where it follows no one circle.
+    pub circle: Option<Circle>,
     /// The way it leaves its first corner.
     pub leaves: Vector,
     /// The way it comes to its second.

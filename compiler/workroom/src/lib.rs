@@ -18,6 +18,7 @@ mod hang;
 mod layers;
 mod panel;
 mod pleat;
+mod rounding;
 mod work;
 
 pub use cut::allowance::LONGEST_POINT;
@@ -36,5 +37,6 @@ pub use hang::weight::mass_per_area;
 pub use pleat::rule::intended_layers;
 pub use pleat::turn_of_cloth::{says_no_thickness, thickness, turn_of, turn_of_cloth};
 pub use pleat::width::fullness_of;
-pub use pleat::{ROUNDING, check, lay_out, no_pleats, tolerance};
+pub use pleat::{check, lay_out, no_pleats, tolerance};
+pub use rounding::ROUNDING;
 pub use work::work;

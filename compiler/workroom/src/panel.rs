@@ -19,7 +19,8 @@ use crate::fold::outline::fold_outline;
 use crate::fold::strip::{fold_pleating, is_hidden};
 use crate::hang::heading::{HeadingMade, make_heading};
 use crate::hang::weight::cloth_weight;
-use crate::pleat::{ROUNDING, check, tolerance};
+use crate::pleat::{check, tolerance};
+use crate::rounding::ROUNDING;
 
 /// A panel to be worked out, with what it is made from and hangs on.
 pub(crate) struct PanelTask<'a> {

@@ -1,10 +1,10 @@
 //! Outlines as numbers: the sewn one corner by corner, the cutting line from two straight edges.
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_model::{Piece as PieceMade, Point, Shape};
-use pelmet_packet::{CurvedEdge, OutlinePoint, Place, SewnCorner};
+use pelmet_model::{Circle, Piece as PieceMade, Point, Shape};
+use pelmet_packet::{CurvedEdge, OutlinePoint, SewnCorner};
 
-use super::arc::arcs;
+use super::arc::{LinePoint, arcs};
 use super::printer::Printer;
 use super::{number, ordinal};
 
@@ -37,16 +37,6 @@ pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {
 
 /// A curve is drawn by hand from points about so far apart, an inch. Common practice, no source.
 const PLOTTED_EVERY: Length = Length::INCH;
-
-/// A point of a line on a piece.
-#[derive(Copy, Clone)]
-struct LinePoint {
-    at: Point,
-    /// Whether it lies on a curve, between two corners.
-    on_curve: bool,
-    /// The number of the corner of the panel that lies there.
-    corner: Option<u32>,
-}
 
 /// The cutting line of a piece from its left edge and its top, or from its fold and its top;
 /// shrinkage included.
@@ -82,18 +72,15 @@ fn told(
     numbers: impl Iterator<Item = Option<u32>>,
     printer: &Printer<'_>,
 ) -> Vec<OutlinePoint> {
-    let place = |point: &LinePoint| printer.place(point.at.across, point.at.down);
-    let places: Vec<(Place, bool)> = points
-        .iter()
-        .map(|point| (place(point), point.on_curve))
-        .collect();
-    let arcs = arcs(&places, printer);
-    let points = places.into_iter().zip(numbers).zip(arcs);
+    let arcs = arcs(points, printer);
     points
-        .map(|(((at, on_curve), number), arc)| OutlinePoint {
+        .iter()
+        .zip(numbers)
+        .zip(arcs)
+        .map(|((point, number), arc)| OutlinePoint {
             number,
-            at,
-            on_curve,
+            at: printer.place(point.at.across, point.at.down),
+            on_curve: point.on_curve,
             arc,
         })
         .collect()
@@ -181,17 +168,28 @@ fn from_top_left(
         down: stretched(at.down - least.down, longer),
     };
     let parts = line.corners.iter().zip(&line.edges);
-    let points = parts.flat_map(|(corner, edge)| {
-        let between = edge.between().iter().map(|at| (*at, true));
-        std::iter::once((corner.at, false)).chain(between)
+    let points = parts.flat_map(|(begins, edge)| {
+        let circle = edge.curve.as_ref().and_then(|curve| curve.circle);
+        let circle = circle.map(|circle| Circle {
+            centre: stretch(circle.centre),
+            radius: stretched(circle.radius, wider),
+            ..circle
+        });
+        let between = edge.between().iter().map(move |at| LinePoint {
+            at: stretch(*at),
+            on_curve: true,
+            circle,
+            corner: None,
+        });
+        let begins = LinePoint {
+            at: stretch(begins.at),
+            on_curve: false,
+            circle: None,
+            corner: corner(begins.at),
+        };
+        std::iter::once(begins).chain(between)
     });
-    points
-        .map(|(at, on_curve)| LinePoint {
-            at: stretch(at),
-            on_curve,
-            corner: if on_curve { None } else { corner(at) },
-        })
-        .collect()
+    points.collect()
 }
 
 fn stretched(length: Length, by: Option<Ratio>) -> Length {
@@ -217,12 +215,16 @@ fn from_fold(points: &[LinePoint], width: Length) -> Vec<LinePoint> {
             half.push(LinePoint {
                 at: crossing(from, to, fold),
                 on_curve: false,
+                circle: None,
                 corner: None,
             });
         }
     }
     for point in &mut half {
         point.at.across -= fold;
+        if let Some(circle) = &mut point.circle {
+            circle.centre.across -= fold;
+        }
     }
     half
 }

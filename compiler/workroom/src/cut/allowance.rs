@@ -55,7 +55,7 @@ pub(crate) fn grow(shape: &Shape, by: &[Length]) -> Result<Shape, Vec<OutlineMat
     if !too_narrow.is_empty() {
         return Err(too_narrow);
     }
-    let cut = CutLine::new(shape, &corners, trimmed);
+    let cut = CutLine::new(shape, by, &corners, trimmed);
     let run_together = run_together(shape, by, &cut);
     if run_together.is_empty() {
         Ok(cut.shape)
@@ -200,7 +200,7 @@ struct CutLine {
 }
 
 impl CutLine {
-    fn new(shape: &Shape, corners: &[CutCorner], trimmed: Vec<Trimmed>) -> Self {
+    fn new(shape: &Shape, by: &[Length], corners: &[CutCorner], trimmed: Vec<Trimmed>) -> Self {
         let mut cut = Self {
             shape: Shape {
                 corners: vec![],
@@ -208,7 +208,8 @@ impl CutLine {
             },
             sewn: vec![],
         };
-        let sewn = shape.corners.iter().zip(&shape.edges);
+        let moved = shape.edges.iter().zip(by.iter().copied());
+        let sewn = shape.corners.iter().zip(moved);
         let parts = sewn.zip(corners).zip(trimmed).enumerate();
         for (index, (((sewn, edge), corner), trimmed)) in parts {
             let Some((last, first)) = corner.at.split_last() else {
@@ -232,7 +233,7 @@ impl CutLine {
         &mut self,
         index: usize,
         (sewn, at): (&Corner, Point),
-        edge: &Edge,
+        (edge, by): (&Edge, Length),
         between: Vec<Point>,
     ) {
         self.sewn.push(index);
@@ -251,7 +252,9 @@ impl CutLine {
                 between,
                 clips: 0,
                 wedges: 0,
-                ..curve.clone()
+                circle: curve.circle.map(|circle| circle.grown(by)),
+                leaves: curve.leaves,
+                arrives: curve.arrives,
             }),
         });
     }

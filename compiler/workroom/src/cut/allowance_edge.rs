@@ -7,32 +7,6 @@ use pelmet_model::{Edge, Point};
 
 use crate::cut::allowance::CutCorner;
 use crate::draw::curve::{NEAREST, moved, way};
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn moved(line: &[(f64, f64)]) -> MovedEdge {
-        MovedEdge {
-            leaves: Vec2::ZERO,
-            arrives: Vec2::ZERO,
-            by: 0.0,
-            sewn: vec![],
-            line: line.iter().map(|&(x, y)| Vec2::new(x, y)).collect(),
-        }
-    }
-
-    /// The next line comes back and crosses this one a second time, further from the corner in
-    /// sides of the two lines.
-    #[test]
-    fn of_two_crossings_the_one_nearer_to_the_corner_is_taken() {
-        let own = moved(&[(0.0, 0.0), (10.0, 0.0), (20.0, 0.0)]);
-        let next = moved(&[(5.0, 5.0), (5.0, -5.0), (15.0, -5.0), (15.0, 5.0)]);
-        let crossing = own.crossing(&next);
-        assert_eq!(crossing, Some(((0, 0), Vec2::new(5.0, 0.0))));
-        let apart = moved(&[(5.0, 5.0), (15.0, 5.0)]);
-        assert_eq!(own.crossing(&apart), None);
-    }
-}
 
 /// An edge moved out, in millimetres from the panel's top left corner.
 #[derive(Clone, Debug)]
@@ -278,4 +252,31 @@ fn meeting(one: (Vec2, Vec2), other: (Vec2, Vec2)) -> Option<Vec2> {
     let (along_own, along_other) = (between.cross(others) / turn, between.cross(own) / turn);
     let within = |part: f64| (0.0..=1.0).contains(&part);
     (within(along_own) && within(along_other)).then(|| one.0 + own * along_own)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn moved(line: &[(f64, f64)]) -> MovedEdge {
+        MovedEdge {
+            leaves: Vec2::ZERO,
+            arrives: Vec2::ZERO,
+            by: 0.0,
+            sewn: vec![],
+            line: line.iter().map(|&(x, y)| Vec2::new(x, y)).collect(),
+        }
+    }
+
+    /// The next line comes back and crosses this one a second time, further from the corner in
+    /// sides of the two lines.
+    #[test]
+    fn of_two_crossings_the_one_nearer_to_the_corner_is_taken() {
+        let own = moved(&[(0.0, 0.0), (10.0, 0.0), (20.0, 0.0)]);
+        let next = moved(&[(5.0, 5.0), (5.0, -5.0), (15.0, -5.0), (15.0, 5.0)]);
+        let crossing = own.crossing(&next);
+        assert_eq!(crossing, Some(((0, 0), Vec2::new(5.0, 0.0))));
+        let apart = moved(&[(5.0, 5.0), (15.0, 5.0)]);
+        assert_eq!(own.crossing(&apart), None);
+    }
 }

@@ -7,7 +7,7 @@
 use pelmet_measure::Length;
 use pelmet_model::geometry::Vector;
 use pelmet_model::{
-    BandEdge, BandMade, BandOrder, BandSeam, Corner, Curve, Edge, EdgeKind, MakingMatter,
+    BandEdge, BandMade, BandOrder, BandSeam, Circle, Corner, Curve, Edge, EdgeKind, MakingMatter,
     OutlineMatter, Point, Shape,
 };
 
@@ -236,6 +236,7 @@ fn reversed(edge: &Edge, shape: &Shape, index: usize) -> Edge {
             leaves: Vector::between(to, first),
             arrives: Vector::between(last, from),
             between,
+            circle: curve.circle.map(Circle::with_cloth_beyond),
             ..*curve
         }
     });

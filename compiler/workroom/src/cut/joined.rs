@@ -2,132 +2,6 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{Layer, PieceMatter, Strip};
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn print_meets_at_every_seam(strips: &[Strip], join: Length, repeat: Length) -> bool {
-        strips.windows(2).all(|pair| {
-            let right = pair[0].cut_width - join - pair[0].print_across.unwrap();
-            let left = join - pair[1].print_across.unwrap();
-            over(right - left, repeat).0.is_zero()
-        })
-    }
-
-    #[test]
-    fn the_print_meets_at_every_seam_and_strips_fit_their_cloth() {
-        for (cut_width, usable, repeat, motif) in [
-            (101, 53, 12, false),
-            (96, 53, 12, true),
-            (81, 48, 12, true),
-            (300, 54, 9, true),
-            (300, 54, 27, false),
-            (140, 54, 50, false),
-        ] {
-            let [cut_width, usable, repeat] = [cut_width, usable, repeat].map(Length::inches);
-            let join = Length::inch_fraction(1, 2);
-            let line = Length::inches(3);
-            let print = HeldAcross {
-                repeat,
-                line,
-                motif,
-            };
-            let whole = whole_width(usable, join, Some(print));
-            let widths = strip_widths(Layer::Face, cut_width, whole, join).unwrap();
-            let held = motif.then(|| cut_width.divided(2));
-            let strips = strips_on_print(&widths, join, Some(repeat), held);
-            assert!(print_meets_at_every_seam(&strips, join, repeat));
-            // Moved to the first line of the print that it can sit on, every strip still fits.
-            for strip in &strips {
-                let to_line = over(line - strip.print_across.unwrap(), repeat).0;
-                assert!(to_line + strip.cut_width <= usable, "{strip:?}");
-            }
-        }
-    }
-
-    /// A motif in the middle of a strip 48 in between its seams lies half an inch past a line of
-    /// the print; to bring it to the next the strip would move 11 1/2 in, and there are only 4.
-    #[test]
-    fn a_strip_with_a_motif_leaves_room_to_move_it_to_the_print() {
-        let (usable, join) = (Length::inches(53), Length::inch_fraction(1, 2));
-        let repeat = Length::inches(12);
-        let whole = |motif, line| {
-            let line = Length::inches(line);
-            let print = HeldAcross {
-                repeat,
-                line,
-                motif,
-            };
-            whole_width(usable, join, Some(print))
-        };
-        assert_eq!(whole(false, 0), Length::inches(48));
-        assert_eq!(whole(true, 0), Length::inches(36));
-        // A print that begins an inch in is an inch away from the motif, and from the strip.
-        assert_eq!(whole(true, 1), Length::inches(48));
-        assert_eq!(whole(false, 5), Length::inches(36));
-        assert_eq!(whole_width(usable, join, None), Length::inches(52));
-    }
-
-    #[test]
-    fn a_strip_fits_where_its_held_point_can_reach_a_line_of_the_print() {
-        let strip = |cut_width, held| Strip {
-            cut_width: Length::inches(cut_width),
-            print_across: Some(Length::inches(held)),
-            half_dropped: false,
-        };
-        let usable = Length::inches(54);
-        let print = |line| {
-            Some(HeldAcross {
-                repeat: Length::inches(12),
-                line: Length::inches(line),
-                motif: false,
-            })
-        };
-        // Held 3 in from its edge, a strip lies 9 in in from the edge of the cloth.
-        for (cut_width, held, whether) in
-            [(45, 3, true), (46, 3, false), (54, 0, true), (55, 0, false)]
-        {
-            assert_eq!(
-                fits(&strip(cut_width, held), usable, print(0)),
-                whether,
-                "{cut_width}"
-            );
-        }
-        // The print begins just where it is held.
-        assert!(fits(&strip(54, 3), usable, print(3)));
-        assert!(fits(&strip(54, 3), usable, None));
-    }
-
-    #[test]
-    fn cloth_is_joined_down_to_three_of_the_least_parts() {
-        let join = Length::inch_fraction(1, 2);
-        let strips = |whole| strip_widths(Layer::Face, Length::inches(30), whole, join);
-        assert!(strips(LEAST_PART * 3).is_ok());
-        let narrower = LEAST_PART * 3 - Length::from_nanometres(1);
-        let too_narrow = PieceMatter::ClothTooNarrow {
-            layer: Layer::Face,
-            usable: narrower + join * 2,
-            needed: LEAST_PART * 3 + join * 2,
-        };
-        assert_eq!(strips(narrower), Err(too_narrow));
-    }
-
-    #[test]
-    fn strips_beside_the_middle_one_lie_half_a_repeat_lower_in_a_half_drop() {
-        let widths = [20, 53, 53, 53, 20].map(Length::inches);
-        let dropped = |repeat: Option<Length>| -> Vec<bool> {
-            let strips = strips_on_print(&widths, Length::inch_fraction(1, 2), repeat, None);
-            strips.iter().map(|strip| strip.half_dropped).collect()
-        };
-        assert_eq!(dropped(None), [false, true, false, true, false]);
-        let three = strips_on_print(&widths[1..4], Length::ZERO, None, None);
-        let dropped_of_three = three.iter().map(|strip| strip.half_dropped);
-        assert!(dropped_of_three.eq([true, false, true]));
-        // 52 in between seams is one repeat of 52 in, and two of 26 in.
-        assert_eq!(dropped(Some(Length::inches(52)))[1..4], [true, false, true]);
-        assert_eq!(dropped(Some(Length::inches(26)))[1..4], [false; 3]);
-    }
-}
 
 /// The narrowest strip that is joined on, sewn. Common practice, no source: less is hard to press.
 pub const LEAST_PART: Length = Length::inches(4);
@@ -275,4 +149,131 @@ pub(crate) fn seam_positions(strips: &[Length], join: Length) -> Vec<Length> {
         reached
     });
     ends.take(strips.len().saturating_sub(1)).collect()
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn print_meets_at_every_seam(strips: &[Strip], join: Length, repeat: Length) -> bool {
+        strips.windows(2).all(|pair| {
+            let right = pair[0].cut_width - join - pair[0].print_across.unwrap();
+            let left = join - pair[1].print_across.unwrap();
+            over(right - left, repeat).0.is_zero()
+        })
+    }
+
+    #[test]
+    fn the_print_meets_at_every_seam_and_strips_fit_their_cloth() {
+        for (cut_width, usable, repeat, motif) in [
+            (101, 53, 12, false),
+            (96, 53, 12, true),
+            (81, 48, 12, true),
+            (300, 54, 9, true),
+            (300, 54, 27, false),
+            (140, 54, 50, false),
+        ] {
+            let [cut_width, usable, repeat] = [cut_width, usable, repeat].map(Length::inches);
+            let join = Length::inch_fraction(1, 2);
+            let line = Length::inches(3);
+            let print = HeldAcross {
+                repeat,
+                line,
+                motif,
+            };
+            let whole = whole_width(usable, join, Some(print));
+            let widths = strip_widths(Layer::Face, cut_width, whole, join).unwrap();
+            let held = motif.then(|| cut_width.divided(2));
+            let strips = strips_on_print(&widths, join, Some(repeat), held);
+            assert!(print_meets_at_every_seam(&strips, join, repeat));
+            // Moved to the first line of the print that it can sit on, every strip still fits.
+            for strip in &strips {
+                let to_line = over(line - strip.print_across.unwrap(), repeat).0;
+                assert!(to_line + strip.cut_width <= usable, "{strip:?}");
+            }
+        }
+    }
+
+    /// A motif in the middle of a strip 48 in between its seams lies half an inch past a line of
+    /// the print; to bring it to the next the strip would move 11 1/2 in, and there are only 4.
+    #[test]
+    fn a_strip_with_a_motif_leaves_room_to_move_it_to_the_print() {
+        let (usable, join) = (Length::inches(53), Length::inch_fraction(1, 2));
+        let repeat = Length::inches(12);
+        let whole = |motif, line| {
+            let line = Length::inches(line);
+            let print = HeldAcross {
+                repeat,
+                line,
+                motif,
+            };
+            whole_width(usable, join, Some(print))
+        };
+        assert_eq!(whole(false, 0), Length::inches(48));
+        assert_eq!(whole(true, 0), Length::inches(36));
+        // A print that begins an inch in is an inch away from the motif, and from the strip.
+        assert_eq!(whole(true, 1), Length::inches(48));
+        assert_eq!(whole(false, 5), Length::inches(36));
+        assert_eq!(whole_width(usable, join, None), Length::inches(52));
+    }
+
+    #[test]
+    fn a_strip_fits_where_its_held_point_can_reach_a_line_of_the_print() {
+        let strip = |cut_width, held| Strip {
+            cut_width: Length::inches(cut_width),
+            print_across: Some(Length::inches(held)),
+            half_dropped: false,
+        };
+        let usable = Length::inches(54);
+        let print = |line| {
+            Some(HeldAcross {
+                repeat: Length::inches(12),
+                line: Length::inches(line),
+                motif: false,
+            })
+        };
+        // Held 3 in from its edge, a strip lies 9 in in from the edge of the cloth.
+        for (cut_width, held, whether) in
+            [(45, 3, true), (46, 3, false), (54, 0, true), (55, 0, false)]
+        {
+            assert_eq!(
+                fits(&strip(cut_width, held), usable, print(0)),
+                whether,
+                "{cut_width}"
+            );
+        }
+        // The print begins just where it is held.
+        assert!(fits(&strip(54, 3), usable, print(3)));
+        assert!(fits(&strip(54, 3), usable, None));
+    }
+
+    #[test]
+    fn cloth_is_joined_down_to_three_of_the_least_parts() {
+        let join = Length::inch_fraction(1, 2);
+        let strips = |whole| strip_widths(Layer::Face, Length::inches(30), whole, join);
+        assert!(strips(LEAST_PART * 3).is_ok());
+        let narrower = LEAST_PART * 3 - Length::from_nanometres(1);
+        let too_narrow = PieceMatter::ClothTooNarrow {
+            layer: Layer::Face,
+            usable: narrower + join * 2,
+            needed: LEAST_PART * 3 + join * 2,
+        };
+        assert_eq!(strips(narrower), Err(too_narrow));
+    }
+
+    #[test]
+    fn strips_beside_the_middle_one_lie_half_a_repeat_lower_in_a_half_drop() {
+        let widths = [20, 53, 53, 53, 20].map(Length::inches);
+        let dropped = |repeat: Option<Length>| -> Vec<bool> {
+            let strips = strips_on_print(&widths, Length::inch_fraction(1, 2), repeat, None);
+            strips.iter().map(|strip| strip.half_dropped).collect()
+        };
+        assert_eq!(dropped(None), [false, true, false, true, false]);
+        let three = strips_on_print(&widths[1..4], Length::ZERO, None, None);
+        let dropped_of_three = three.iter().map(|strip| strip.half_dropped);
+        assert!(dropped_of_three.eq([true, false, true]));
+        // 52 in between seams is one repeat of 52 in, and two of 26 in.
+        assert_eq!(dropped(Some(Length::inches(52)))[1..4], [true, false, true]);
+        assert_eq!(dropped(Some(Length::inches(26)))[1..4], [false; 3]);
+    }
 }

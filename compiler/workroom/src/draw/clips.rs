@@ -4,42 +4,6 @@ use pelmet_measure::Length;
 use pelmet_model::Point;
 
 use crate::draw::curve::way;
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    /// Points of a wave, in millimetres.
-    fn line(points: &[(i64, i64)]) -> Vec<Point> {
-        points
-            .iter()
-            .map(|&(across, down)| Point {
-                across: Length::millimetres(across),
-                down: Length::millimetres(down),
-            })
-            .collect()
-    }
-
-    #[test]
-    fn each_stretch_is_cut_by_its_hand_and_length() {
-        // Turns left on the way, which is convex where the panel lies on the left.
-        let bowl = line(&[(0, 0), (50, 20), (100, 20), (150, 0)]);
-        assert_eq!(clips(&bowl), (0, 8));
-        // The other way round it turns right.
-        let mut back = bowl;
-        back.reverse();
-        assert_eq!(clips(&back), (8, 0));
-        // It is one stretch, though it runs straight for a while.
-        let flat = line(&[(0, 0), (60, 24), (90, 24), (120, 24), (180, 0)]);
-        assert_eq!(clips(&flat), (0, 9));
-        // A wave is cut both ways.
-        let wave = line(&[(0, 0), (50, 20), (100, 20), (150, 0), (200, 0), (250, 20)]);
-        assert_eq!(clips(&wave), (5, 8));
-        // What hardly turns needs nothing, what is short a single cut.
-        assert_eq!(clips(&line(&[(0, 0), (50, 1), (100, 0)])), (0, 0));
-        assert_eq!(clips(&line(&[(0, 0), (5, 5), (10, 0)])), (0, 1));
-        assert_eq!(clips(&[]), (0, 0));
-    }
-}
 
 /// How far apart the allowance of a curve is clipped, three quarters of an inch. Common practice,
 /// no source: near enough together that no pucker forms, far enough apart that the seam holds.
@@ -101,4 +65,41 @@ fn stretches(points: &[Point]) -> Vec<Stretch> {
         before = Some(way);
     }
     stretches
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    /// Points of a wave, in millimetres.
+    fn line(points: &[(i64, i64)]) -> Vec<Point> {
+        points
+            .iter()
+            .map(|&(across, down)| Point {
+                across: Length::millimetres(across),
+                down: Length::millimetres(down),
+            })
+            .collect()
+    }
+
+    #[test]
+    fn each_stretch_is_cut_by_its_hand_and_length() {
+        // Turns left on the way, which is convex where the panel lies on the left.
+        let bowl = line(&[(0, 0), (50, 20), (100, 20), (150, 0)]);
+        assert_eq!(clips(&bowl), (0, 8));
+        // The other way round it turns right.
+        let mut back = bowl;
+        back.reverse();
+        assert_eq!(clips(&back), (8, 0));
+        // It is one stretch, though it runs straight for a while.
+        let flat = line(&[(0, 0), (60, 24), (90, 24), (120, 24), (180, 0)]);
+        assert_eq!(clips(&flat), (0, 9));
+        // A wave is cut both ways.
+        let wave = line(&[(0, 0), (50, 20), (100, 20), (150, 0), (200, 0), (250, 20)]);
+        assert_eq!(clips(&wave), (5, 8));
+        // What hardly turns needs nothing, what is short a single cut.
+        assert_eq!(clips(&line(&[(0, 0), (50, 1), (100, 0)])), (0, 0));
+        assert_eq!(clips(&line(&[(0, 0), (5, 5), (10, 0)])), (0, 1));
+        assert_eq!(clips(&[]), (0, 0));
+    }
 }

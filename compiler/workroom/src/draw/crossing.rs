@@ -5,85 +5,6 @@ use std::collections::BTreeSet;
 
 use pelmet_model::Point;
 use pelmet_model::geometry::{Vector, closed};
-#[cfg(test)]
-mod tests {
-    use pelmet_measure::Length;
-
-    use super::*;
-
-    fn line(points: &[(i64, i64)]) -> Vec<Point> {
-        let at = Length::millimetres;
-        points
-            .iter()
-            .map(|&(across, down)| Point {
-                across: at(across),
-                down: at(down),
-            })
-            .collect()
-    }
-
-    #[test]
-    fn sound_lines_meet_only_at_their_corners() {
-        for points in [
-            vec![(0, 0), (0, 5), (5, 5), (5, 0)],
-            vec![(0, 0), (0, 5), (5, 0)],
-            vec![
-                (0, 0),
-                (0, 9),
-                (4, 9),
-                (4, 6),
-                (5, 6),
-                (5, 9),
-                (9, 9),
-                (9, 0),
-            ],
-            vec![(0, 0), (0, 9), (4, 9), (5, 6), (6, 9), (9, 9), (9, 0)],
-            vec![],
-        ] {
-            assert_eq!(crossings(&line(&points)), [], "{points:?}");
-        }
-    }
-
-    #[test]
-    fn crossing_touching_and_doubled_lines_are_found() {
-        for (points, pairs) in [
-            (vec![(0, 0), (0, 5), (5, 0), (5, 5)], vec![(1, 3)]),
-            // The tip of a notch touches the top edge.
-            (
-                vec![(0, 0), (0, 9), (4, 9), (5, 0), (6, 9), (9, 9), (9, 0)],
-                vec![(2, 6)],
-            ),
-            // A spike that comes back on itself, not as far as it went.
-            (
-                vec![(0, 0), (0, 5), (3, 5), (3, 9), (3, 7), (5, 7), (5, 0)],
-                vec![(2, 3)],
-            ),
-            // A spike that comes back on itself.
-            (
-                vec![(0, 0), (0, 5), (3, 5), (3, 9), (3, 5), (5, 5), (5, 0)],
-                vec![(1, 3)],
-            ),
-            // Two edges lie on one another.
-            (
-                vec![
-                    (0, 0),
-                    (0, 9),
-                    (2, 9),
-                    (2, 4),
-                    (5, 4),
-                    (5, 6),
-                    (2, 6),
-                    (2, 2),
-                    (9, 2),
-                    (9, 0),
-                ],
-                vec![(2, 5)],
-            ),
-        ] {
-            assert_eq!(crossings(&line(&points)), pairs, "{points:?}");
-        }
-    }
-}
 
 /// The pairs of edges (by the index of the corner each starts at, the smaller first) that cross or
 /// touch where a sound outline would not. One mistake makes edges that follow one another cross the
@@ -198,4 +119,84 @@ impl Line {
 
 fn ordered(one: usize, other: usize) -> (usize, usize) {
     (one.min(other), one.max(other))
+}
+
+#[cfg(test)]
+mod tests {
+    use pelmet_measure::Length;
+
+    use super::*;
+
+    fn line(points: &[(i64, i64)]) -> Vec<Point> {
+        let at = Length::millimetres;
+        points
+            .iter()
+            .map(|&(across, down)| Point {
+                across: at(across),
+                down: at(down),
+            })
+            .collect()
+    }
+
+    #[test]
+    fn sound_lines_meet_only_at_their_corners() {
+        for points in [
+            vec![(0, 0), (0, 5), (5, 5), (5, 0)],
+            vec![(0, 0), (0, 5), (5, 0)],
+            vec![
+                (0, 0),
+                (0, 9),
+                (4, 9),
+                (4, 6),
+                (5, 6),
+                (5, 9),
+                (9, 9),
+                (9, 0),
+            ],
+            vec![(0, 0), (0, 9), (4, 9), (5, 6), (6, 9), (9, 9), (9, 0)],
+            vec![],
+        ] {
+            assert_eq!(crossings(&line(&points)), [], "{points:?}");
+        }
+    }
+
+    #[test]
+    fn crossing_touching_and_doubled_lines_are_found() {
+        for (points, pairs) in [
+            (vec![(0, 0), (0, 5), (5, 0), (5, 5)], vec![(1, 3)]),
+            // The tip of a notch touches the top edge.
+            (
+                vec![(0, 0), (0, 9), (4, 9), (5, 0), (6, 9), (9, 9), (9, 0)],
+                vec![(2, 6)],
+            ),
+            // A spike that comes back on itself, not as far as it went.
+            (
+                vec![(0, 0), (0, 5), (3, 5), (3, 9), (3, 7), (5, 7), (5, 0)],
+                vec![(2, 3)],
+            ),
+            // A spike that comes back on itself.
+            (
+                vec![(0, 0), (0, 5), (3, 5), (3, 9), (3, 5), (5, 5), (5, 0)],
+                vec![(1, 3)],
+            ),
+            // Two edges lie on one another.
+            (
+                vec![
+                    (0, 0),
+                    (0, 9),
+                    (2, 9),
+                    (2, 4),
+                    (5, 4),
+                    (5, 6),
+                    (2, 6),
+                    (2, 2),
+                    (9, 2),
+                    (9, 0),
+                ],
+                vec![(2, 5)],
+            ),
+        ] {
+            assert_eq!(crossings(&line(&points)), pairs, "{points:?}");
+        }
+    }
 }

@@ -7,7 +7,7 @@ use kurbo::{
 };
 use pelmet_measure::Length;
 use pelmet_model::geometry::Vector;
-use pelmet_model::{ArcFault, Point};
+use pelmet_model::{ArcFault, Circle, Point};
 
 /// How far, in millimetres, a curve may lie from the straight lines between the points that stand
 /// for it. An allowance of a few times the curve's radius multiplies it, and a cut line must stay
@@ -32,6 +32,8 @@ pub(crate) struct Bend {
     pub(crate) leaves: Vector,
     /// The way it comes to its end.
     pub(crate) arrives: Vector,
+    /// The circle it runs along, where it is an arc.
+    pub(crate) circle: Option<Circle>,
 }
 
 /// How an arc is told apart from all others between the same two points.
@@ -89,6 +91,7 @@ pub(crate) fn cubic(from: Point, (first, second): (Point, Point), to: Point) -> 
         length: Length::from_millimetres_f64(curve.arclen(LENGTH_ACCURACY))?,
         leaves: direction(first_of_some_length(leaves)?),
         arrives: direction(first_of_some_length(arrives)?),
+        circle: None,
     })
 }
 
@@ -105,6 +108,14 @@ impl Bend {
 
     /// The same curve in another place.
     pub(crate) fn moved(mut self, place: impl Fn(Point) -> Point) -> Self {
+        if let Some(circle) = &mut self.circle {
+            circle.centre = place(circle.centre);
+        }
+        self.with_points(place)
+    }
+
+    /// The same curve with its points brought to where they were meant to lie.
+    pub(crate) fn with_points(mut self, place: impl Fn(Point) -> Point) -> Self {
         for point in &mut self.between {
             *point = place(*point);
         }
@@ -128,9 +139,23 @@ impl Bend {
         Self {
             length: self.length + next.length,
             arrives: next.arrives,
+            circle: self
+                .circle
+                .filter(|circle| next.circle.is_some_and(|next| is_same(*circle, next))),
             ..self
         }
     }
+}
+
+/// Whether two arcs run along one circle; a half arc and its mirror image may each have been rounded by
+/// a nanometre.
+fn is_same(one: Circle, other: Circle) -> bool {
+    const ROUNDED: Length = Length::from_nanometres(2);
+    let apart = |one: Length, other: Length| (one - other).abs() > ROUNDED;
+    one.swells == other.swells
+        && !apart(one.radius, other.radius)
+        && !apart(one.centre.across, other.centre.across)
+        && !apart(one.centre.down, other.centre.down)
 }
 
 /// An arc in millimetres: the angle it starts at, and the angle it turns through, positive to the
@@ -152,6 +177,18 @@ impl Arc {
             length,
             leaves: direction(Vec2::from_angle(self.start)),
             arrives: direction(Vec2::from_angle(self.start + self.sweep)),
+            circle: self.circle(),
+        })
+    }
+
+    /// Its circle; `None` where the centre is out of reach. The panel lies on the left of its line, so
+    /// that an arc which turns to the left bends away from it.
+    fn circle(self) -> Option<Circle> {
+        let to_centre = Vec2::from_angle(self.start + FRAC_PI_2 * self.sweep.signum());
+        Some(Circle {
+            centre: moved(self.from, to_centre * self.radius)?,
+            radius: Length::from_millimetres_f64(self.radius)?,
+            swells: self.sweep.is_sign_negative(),
         })
     }
 

@@ -1,7 +1,7 @@
 //! The two halves of a made-up shape: whether they are alike, and the shape turned over.
 
 use pelmet_measure::Length;
-use pelmet_model::{Corner, Curve, Edge, Point, Shape};
+use pelmet_model::{Circle, Corner, Curve, Edge, Point, Shape};
 
 use crate::draw::curve::FLATTENING;
 
@@ -56,9 +56,13 @@ pub fn mirrored(shape: &Shape) -> Shape {
 /// The edge as its mirror image is walked, the other way round.
 fn mirrored_edge(edge: &Edge, turned: impl Fn(Point) -> Point) -> Edge {
     let curve = edge.curve.as_ref().map(|curve| Curve {
-        between: curve.between.iter().rev().copied().map(turned).collect(),
+        between: curve.between.iter().rev().copied().map(&turned).collect(),
         leaves: curve.arrives.turned_round().mirrored(),
         arrives: curve.leaves.turned_round().mirrored(),
+        circle: curve.circle.map(|circle| Circle {
+            centre: turned(circle.centre),
+            ..circle
+        }),
         ..*curve
     });
     Edge { curve, ..*edge }

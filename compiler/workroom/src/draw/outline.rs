@@ -299,7 +299,7 @@ impl Pen {
     /// A curve to a point. Where its end is inside the size, all of it must be.
     fn curve(&mut self, step: usize, there: Point, bend: Option<Bend>) {
         let size = self.size;
-        let bend = bend.map(|bend| bend.moved(|point| size.without_rounding(point)));
+        let bend = bend.map(|bend| bend.with_points(|point| size.without_rounding(point)));
         let before = self.matters.len();
         self.reach(step, there, true);
         let between = bend.iter().flat_map(|bend| &bend.between);

@@ -314,6 +314,7 @@ fn edge(from: &Vertex, to: Point, is_top: bool, flat: Length) -> Edge {
             wedges,
             leaves: bend.leaves,
             arrives: bend.arrives,
+            circle: bend.circle,
         }
     });
     let kind = match &curve {

@@ -7,7 +7,7 @@ use pelmet_model::geometry::{Vector, closed};
 use pelmet_model::{Elevation, FoldedLayer, LiningSeen, Point};
 
 use crate::fold::outline::down_at;
-use crate::pleat::ROUNDING;
+use crate::rounding::ROUNDING;
 
 /// How often two edges are compared before a panel is given up as too thickly folded to be drawn.
 /// A panel of two thousand plain pleats takes less than a tenth of this.

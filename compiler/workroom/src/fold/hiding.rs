@@ -2,6 +2,163 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{Folding, Lies, Stretch};
+
+/// Two places on the flat strip, the left one first, and all that lies between them.
+pub(crate) type Run = (Length, Length);
+
+/// The flat runs that are not seen once the panel is folded, from left to right.
+pub(crate) fn hidden_runs(folding: &Folding) -> Vec<Run> {
+    let mut runs: Vec<Run> = Vec::new();
+    for (index, stretch) in folding.stretches.iter().enumerate() {
+        let mut of_stretch = match stretch.lies {
+            Lies::Flat => covered(folding, index, stretch),
+            Lies::Drawn => vec![],
+            Lies::BetweenFingers => vec![(stretch.flat_from, stretch.flat_to)],
+        };
+        of_stretch.sort_unstable();
+        for run in of_stretch {
+            add_run(&mut runs, run);
+        }
+    }
+    runs
+}
+
+/// The parts of a flat stretch that others lie on.
+fn covered(folding: &Folding, index: usize, stretch: &Stretch) -> Vec<Run> {
+    let (left, right) = stretch.span();
+    let before = folding.layers.partition_point(|layers| layers.to <= left);
+    let over = folding.layers.iter().skip(before);
+    let over = over.take_while(|layers| layers.from < right);
+    let under_others = over.filter(|layers| layers.top != index);
+    let laid_from = stretch.flat_from + stretch.turn_from;
+    let flat_at = |finished: Length| laid_from + (finished - stretch.finished_from).abs();
+    under_others
+        .map(|layers| {
+            let one = flat_at(layers.from.max(left));
+            let other = flat_at(layers.to.min(right));
+            with_turns(stretch, (one.min(other), one.max(other)))
+        })
+        .collect()
+}
+
+/// A run that reaches an end of its stretch takes in what is lost there in the turn.
+fn with_turns(stretch: &Stretch, (from, to): Run) -> Run {
+    let at_start = from <= stretch.flat_from + stretch.turn_from;
+    let at_end = to >= stretch.flat_to - stretch.turn_to;
+    (
+        if at_start { stretch.flat_from } else { from },
+        if at_end { stretch.flat_to } else { to },
+    )
+}
+
+fn add_run(runs: &mut Vec<Run>, run: Run) {
+    match runs.last_mut() {
+        Some(last) if run.0 <= last.1 => last.1 = last.1.max(run.1),
+        _ => runs.push(run),
+    }
+}
+
+/// The place of the runs nearest to another.
+pub(crate) fn nearest_in(runs: &[Run], wanted: Length) -> Option<Length> {
+    let clamped = runs.iter().map(|(from, to)| wanted.clamp(*from, *to));
+    clamped.min_by_key(|place| (*place - wanted).abs())
+}
+
+/// The run in which a place lies; the place alone where none reaches it.
+pub(crate) fn run_around(runs: &[Run], at: Length) -> Run {
+    let around = runs.iter().find(|(from, to)| *from <= at && at <= *to);
+    around.copied().unwrap_or((at, at))
+}
+
+/// What seams between strips may do.
+pub(crate) struct SeamRoom<'a> {
+    /// Where the outermost strips begin and end.
+    pub(crate) ends: Run,
+    /// The least and the most a strip may have between its seams.
+    pub(crate) strip: Run,
+    /// Where a seam is not seen, from left to right.
+    pub(crate) hidden: &'a [Run],
+}
+
+impl SeamRoom<'_> {
+    /// The seams moved from where they were to the nearest hidden places that the strips allow:
+    /// all of them if that can be, or else as many as the strips let go, from the right.
+    pub(crate) fn hide(&self, seams: &[Length]) -> Vec<Length> {
+        let only_hidden = |_: &Length| self.hidden.to_vec();
+        let or_as_it_was = |seam: &Length| with_place(self.hidden, *seam);
+        self.place(seams, only_hidden)
+            .or_else(|| self.place(seams, or_as_it_was))
+            .unwrap_or_else(|| seams.to_vec())
+    }
+
+    /// Places for the seams among those allowed to each; `None` where strips of the widths allowed
+    /// do not reach from one end to the other by them.
+    fn place(
+        &self,
+        seams: &[Length],
+        allowed: impl Fn(&Length) -> Vec<Run>,
+    ) -> Option<Vec<Length>> {
+        let mut reached = vec![(self.ends.0, self.ends.0)];
+        let mut within_reach = Vec::new();
+        for seam in seams {
+            reached = self.common(&self.one_strip_on(&reached), &allowed(seam));
+            within_reach.push(reached.clone());
+        }
+        let mut next = self.ends.1;
+        let mut placed = Vec::new();
+        for (seam, reach) in seams.iter().zip(&within_reach).rev() {
+            let (least, most) = self.strip;
+            let here = self.common(reach, &[(next - most, next - least)]);
+            let hidden = self.common(&here, self.hidden);
+            next = nearest_in(&hidden, *seam).or_else(|| nearest_in(&here, *seam))?;
+            placed.push(next);
+        }
+        placed.reverse();
+        let (least, most) = self.strip;
+        let first = placed.first().map_or(next, |first| *first) - self.ends.0;
+        (least..=most).contains(&first).then_some(placed)
+    }
+
+    /// Where a strip can end that begins in one of these runs.
+    fn one_strip_on(&self, runs: &[Run]) -> Vec<Run> {
+        let (least, most) = self.strip;
+        let mut on = Vec::new();
+        for (from, to) in runs {
+            add_run(&mut on, (*from + least, *to + most));
+        }
+        on
+    }
+
+    /// What two lists of runs have in common.
+    fn common(&self, one: &[Run], other: &[Run]) -> Vec<Run> {
+        let mut common = Vec::new();
+        let mut others = other.iter().peekable();
+        for &(from, to) in one {
+            while let Some(&&(other_from, other_to)) = others.peek() {
+                let both = (from.max(other_from), to.min(other_to));
+                if both.0 <= both.1 {
+                    common.push(both);
+                }
+                if other_to > to {
+                    break;
+                }
+                others.next();
+            }
+        }
+        common
+    }
+}
+
+/// The runs and one place more, from left to right.
+fn with_place(runs: &[Run], place: Length) -> Vec<Run> {
+    let mut all = runs.to_vec();
+    if !runs.iter().any(|(from, to)| *from <= place && place <= *to) {
+        all.push((place, place));
+        all.sort_unstable();
+    }
+    all
+}
+
 #[cfg(test)]
 #[expect(
     clippy::arithmetic_side_effects,
@@ -175,160 +332,4 @@ mod tests {
             prop_assert!(seen(&placed) <= seen(&seams), "{:?}", placed);
         }
     }
-}
-
-/// Two places on the flat strip, the left one first, and all that lies between them.
-pub(crate) type Run = (Length, Length);
-
-/// The flat runs that are not seen once the panel is folded, from left to right.
-pub(crate) fn hidden_runs(folding: &Folding) -> Vec<Run> {
-    let mut runs: Vec<Run> = Vec::new();
-    for (index, stretch) in folding.stretches.iter().enumerate() {
-        let mut of_stretch = match stretch.lies {
-            Lies::Flat => covered(folding, index, stretch),
-            Lies::Drawn => vec![],
-            Lies::BetweenFingers => vec![(stretch.flat_from, stretch.flat_to)],
-        };
-        of_stretch.sort_unstable();
-        for run in of_stretch {
-            add_run(&mut runs, run);
-        }
-    }
-    runs
-}
-
-/// The parts of a flat stretch that others lie on.
-fn covered(folding: &Folding, index: usize, stretch: &Stretch) -> Vec<Run> {
-    let (left, right) = stretch.span();
-    let before = folding.layers.partition_point(|layers| layers.to <= left);
-    let over = folding.layers.iter().skip(before);
-    let over = over.take_while(|layers| layers.from < right);
-    let under_others = over.filter(|layers| layers.top != index);
-    let laid_from = stretch.flat_from + stretch.turn_from;
-    let flat_at = |finished: Length| laid_from + (finished - stretch.finished_from).abs();
-    under_others
-        .map(|layers| {
-            let one = flat_at(layers.from.max(left));
-            let other = flat_at(layers.to.min(right));
-            with_turns(stretch, (one.min(other), one.max(other)))
-        })
-        .collect()
-}
-
-/// A run that reaches an end of its stretch takes in what is lost there in the turn.
-fn with_turns(stretch: &Stretch, (from, to): Run) -> Run {
-    let at_start = from <= stretch.flat_from + stretch.turn_from;
-    let at_end = to >= stretch.flat_to - stretch.turn_to;
-    (
-        if at_start { stretch.flat_from } else { from },
-        if at_end { stretch.flat_to } else { to },
-    )
-}
-
-fn add_run(runs: &mut Vec<Run>, run: Run) {
-    match runs.last_mut() {
-        Some(last) if run.0 <= last.1 => last.1 = last.1.max(run.1),
-        _ => runs.push(run),
-    }
-}
-
-/// The place of the runs nearest to another.
-pub(crate) fn nearest_in(runs: &[Run], wanted: Length) -> Option<Length> {
-    let clamped = runs.iter().map(|(from, to)| wanted.clamp(*from, *to));
-    clamped.min_by_key(|place| (*place - wanted).abs())
-}
-
-/// The run in which a place lies; the place alone where none reaches it.
-pub(crate) fn run_around(runs: &[Run], at: Length) -> Run {
-    let around = runs.iter().find(|(from, to)| *from <= at && at <= *to);
-    around.copied().unwrap_or((at, at))
-}
-
-/// What seams between strips may do.
-pub(crate) struct SeamRoom<'a> {
-    /// Where the outermost strips begin and end.
-    pub(crate) ends: Run,
-    /// The least and the most a strip may have between its seams.
-    pub(crate) strip: Run,
-    /// Where a seam is not seen, from left to right.
-    pub(crate) hidden: &'a [Run],
-}
-
-impl SeamRoom<'_> {
-    /// The seams moved from where they were to the nearest hidden places that the strips allow:
-    /// all of them if that can be, or else as many as the strips let go, from the right.
-    pub(crate) fn hide(&self, seams: &[Length]) -> Vec<Length> {
-        let only_hidden = |_: &Length| self.hidden.to_vec();
-        let or_as_it_was = |seam: &Length| with_place(self.hidden, *seam);
-        self.place(seams, only_hidden)
-            .or_else(|| self.place(seams, or_as_it_was))
-            .unwrap_or_else(|| seams.to_vec())
-    }
-
-    /// Places for the seams among those allowed to each; `None` where strips of the widths allowed
-    /// do not reach from one end to the other by them.
-    fn place(
-        &self,
-        seams: &[Length],
-        allowed: impl Fn(&Length) -> Vec<Run>,
-    ) -> Option<Vec<Length>> {
-        let mut reached = vec![(self.ends.0, self.ends.0)];
-        let mut within_reach = Vec::new();
-        for seam in seams {
-            reached = self.common(&self.one_strip_on(&reached), &allowed(seam));
-            within_reach.push(reached.clone());
-        }
-        let mut next = self.ends.1;
-        let mut placed = Vec::new();
-        for (seam, reach) in seams.iter().zip(&within_reach).rev() {
-            let (least, most) = self.strip;
-            let here = self.common(reach, &[(next - most, next - least)]);
-            let hidden = self.common(&here, self.hidden);
-            next = nearest_in(&hidden, *seam).or_else(|| nearest_in(&here, *seam))?;
-            placed.push(next);
-        }
-        placed.reverse();
-        let (least, most) = self.strip;
-        let first = placed.first().map_or(next, |first| *first) - self.ends.0;
-        (least..=most).contains(&first).then_some(placed)
-    }
-
-    /// Where a strip can end that begins in one of these runs.
-    fn one_strip_on(&self, runs: &[Run]) -> Vec<Run> {
-        let (least, most) = self.strip;
-        let mut on = Vec::new();
-        for (from, to) in runs {
-            add_run(&mut on, (*from + least, *to + most));
-        }
-        on
-    }
-
-    /// What two lists of runs have in common.
-    fn common(&self, one: &[Run], other: &[Run]) -> Vec<Run> {
-        let mut common = Vec::new();
-        let mut others = other.iter().peekable();
-        for &(from, to) in one {
-            while let Some(&&(other_from, other_to)) = others.peek() {
-                let both = (from.max(other_from), to.min(other_to));
-                if both.0 <= both.1 {
-                    common.push(both);
-                }
-                if other_to > to {
-                    break;
-                }
-                others.next();
-            }
-        }
-        common
-    }
-}
-
-/// The runs and one place more, from left to right.
-fn with_place(runs: &[Run], place: Length) -> Vec<Run> {
-    let mut all = runs.to_vec();
-    if !runs.iter().any(|(from, to)| *from <= place && place <= *to) {
-        all.push((place, place));
-        all.sort_unstable();
-    }
-    all
 }

@@ -5,7 +5,7 @@ use std::collections::BTreeSet;
 use pelmet_measure::Length;
 use pelmet_model::{Crease, CreaseKind, Drawn, Folding, LayerRun, Lies, Pleating, Stretch};
 
-use crate::pleat::ROUNDING;
+use crate::rounding::ROUNDING;
 
 /// Folds a flat strip at its creases.
 ///

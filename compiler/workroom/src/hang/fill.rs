@@ -6,84 +6,6 @@ use pelmet_measure::Length;
 use pelmet_model::{FinishedOrder, RowMatter, WindowOrder};
 
 use crate::hang::row::RowFinding;
-#[cfg(test)]
-mod tests {
-    use super::*;
-
-    fn filler(count: i64, least: i64, most: i64) -> Filler {
-        Filler {
-            count,
-            least: Length::inches(least),
-            most: Length::inches(most),
-        }
-    }
-
-    fn shared(fillers: &[Filler], left: Length) -> Option<Vec<Length>> {
-        let fillers: BTreeMap<usize, Filler> = fillers.iter().copied().enumerate().collect();
-        let level = level(&fillers, left)?;
-        Some(fillers.values().map(|filler| filler.at(level)).collect())
-    }
-
-    #[test]
-    fn what_a_limit_stops_goes_to_the_rest() {
-        type Case<'a> = (&'a [Filler], i64, Option<&'a [i64]>);
-        let cases: &[Case<'_>] = &[
-            (&[filler(1, 0, 100)], 30, Some(&[30])),
-            (&[filler(3, 0, 100)], 30, Some(&[10])),
-            (&[filler(1, 0, 10), filler(1, 0, 100)], 50, Some(&[10, 40])),
-            (&[filler(1, 20, 100), filler(2, 0, 100)], 30, Some(&[20, 5])),
-            (
-                &[filler(1, 20, 100), filler(1, 0, 5), filler(1, 0, 100)],
-                40,
-                Some(&[20, 5, 15]),
-            ),
-            (&[filler(2, 20, 30)], 60, Some(&[30])),
-            (&[filler(2, 20, 30)], 40, Some(&[20])),
-            (&[filler(2, 20, 30)], 61, None),
-            (&[filler(2, 20, 30)], 39, None),
-            (&[filler(1, 0, 30)], 0, None),
-            (&[filler(1, 0, 30)], -4, None),
-        ];
-        for (fillers, left, expected) in cases {
-            let expected =
-                expected.map(|widths| widths.iter().map(|&w| Length::inches(w)).collect());
-            assert_eq!(
-                shared(fillers, Length::inches(*left)),
-                expected,
-                "{left} in"
-            );
-        }
-    }
-
-    /// Shares are whole nanometres, so what cannot be shared out is left over.
-    #[test]
-    fn less_than_a_nanometre_a_panel_may_be_left_over() {
-        let pair = [filler(2, 20, 30)];
-        let nanometres = Length::from_nanometres;
-        let most = Length::inches(60);
-        assert!(shared(&pair, most + nanometres(1)).is_some());
-        assert_eq!(shared(&pair, most + nanometres(2)), None);
-        let one = Filler {
-            count: 1,
-            least: Length::ZERO,
-            most: Length::LARGEST,
-        };
-        assert_eq!(shared(&[one], Length::LARGEST), Some(vec![Length::LARGEST]));
-    }
-
-    #[test]
-    fn an_equal_share_names_the_limit_it_breaks() {
-        // The share of 10 in is just what the panel of the first pair may have, at least or at most.
-        for first in [filler(2, 0, 100), filler(2, 10, 100), filler(2, 0, 10)] {
-            let fillers = [(4, first), (7, filler(1, 20, 30))].into_iter().collect();
-            let (panel, share, limit) = broken_limit(&fillers, Length::inches(30));
-            assert_eq!(
-                (panel, share, limit),
-                (7, Length::inches(10), Length::inches(20))
-            );
-        }
-    }
-}
 
 /// The finished width of every filling panel of a row, by panel. `widths` are those of the panels
 /// that do not fill; where one of them is not known there is nothing to share out.
@@ -234,4 +156,83 @@ fn count(fillers: &BTreeMap<usize, Filler>) -> i64 {
         .values()
         .map(|filler| filler.count)
         .fold(0, i64::saturating_add)
+}
+
+#[cfg(test)]
+mod tests {
+    use super::*;
+
+    fn filler(count: i64, least: i64, most: i64) -> Filler {
+        Filler {
+            count,
+            least: Length::inches(least),
+            most: Length::inches(most),
+        }
+    }
+
+    fn shared(fillers: &[Filler], left: Length) -> Option<Vec<Length>> {
+        let fillers: BTreeMap<usize, Filler> = fillers.iter().copied().enumerate().collect();
+        let level = level(&fillers, left)?;
+        Some(fillers.values().map(|filler| filler.at(level)).collect())
+    }
+
+    #[test]
+    fn what_a_limit_stops_goes_to_the_rest() {
+        type Case<'a> = (&'a [Filler], i64, Option<&'a [i64]>);
+        let cases: &[Case<'_>] = &[
+            (&[filler(1, 0, 100)], 30, Some(&[30])),
+            (&[filler(3, 0, 100)], 30, Some(&[10])),
+            (&[filler(1, 0, 10), filler(1, 0, 100)], 50, Some(&[10, 40])),
+            (&[filler(1, 20, 100), filler(2, 0, 100)], 30, Some(&[20, 5])),
+            (
+                &[filler(1, 20, 100), filler(1, 0, 5), filler(1, 0, 100)],
+                40,
+                Some(&[20, 5, 15]),
+            ),
+            (&[filler(2, 20, 30)], 60, Some(&[30])),
+            (&[filler(2, 20, 30)], 40, Some(&[20])),
+            (&[filler(2, 20, 30)], 61, None),
+            (&[filler(2, 20, 30)], 39, None),
+            (&[filler(1, 0, 30)], 0, None),
+            (&[filler(1, 0, 30)], -4, None),
+        ];
+        for (fillers, left, expected) in cases {
+            let expected =
+                expected.map(|widths| widths.iter().map(|&w| Length::inches(w)).collect());
+            assert_eq!(
+                shared(fillers, Length::inches(*left)),
+                expected,
+                "{left} in"
+            );
+        }
+    }
+
+    /// Shares are whole nanometres, so what cannot be shared out is left over.
+    #[test]
+    fn less_than_a_nanometre_a_panel_may_be_left_over() {
+        let pair = [filler(2, 20, 30)];
+        let nanometres = Length::from_nanometres;
+        let most = Length::inches(60);
+        assert!(shared(&pair, most + nanometres(1)).is_some());
+        assert_eq!(shared(&pair, most + nanometres(2)), None);
+        let one = Filler {
+            count: 1,
+            least: Length::ZERO,
+            most: Length::LARGEST,
+        };
+        assert_eq!(shared(&[one], Length::LARGEST), Some(vec![Length::LARGEST]));
+    }
+
+    #[test]
+    fn an_equal_share_names_the_limit_it_breaks() {
+        // The share of 10 in is just what the panel of the first pair may have, at least or at most.
+        for first in [filler(2, 0, 100), filler(2, 10, 100), filler(2, 0, 10)] {
+            let fillers = [(4, first), (7, filler(1, 20, 30))].into_iter().collect();
+            let (panel, share, limit) = broken_limit(&fillers, Length::inches(30));
+            assert_eq!(
+                (panel, share, limit),
+                (7, Length::inches(10), Length::inches(20))
+            );
+        }
+    }
 }

@@ -4,11 +4,12 @@ use pelmet_measure::Length;
 
 use super::counts::{Counts, settled, written_for};
 use super::halves::Halves;
+use super::limits::MAXIMUM_PIECES;
 use super::piece::{Piece, Value};
 use super::reach::{is_within_limits, panel_pleats};
 use super::solve::{Wanted, solve};
 use super::strip::{Steps, in_working_order};
-use super::{MAXIMUM_PIECES, ROUNDING};
+use crate::rounding::ROUNDING;
 
 /// The pieces that meet what is wanted with the smallest largest departure from an ideal; of equals
 /// those with the fewest pleats. `None` where no choice of counts meets it.

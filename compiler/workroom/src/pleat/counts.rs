@@ -2,7 +2,7 @@
 
 use pelmet_model::{MAXIMUM_PLEATS, PleatStep, Ranged, StepKind};
 
-use super::COUNTS_TRIED;
+use super::limits::COUNTS_TRIED;
 use super::piece::Piece;
 use super::reach::Reach;
 use super::solve::Wanted;

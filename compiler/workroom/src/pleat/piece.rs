@@ -245,7 +245,7 @@ const OPEN: Ranged<Length> = Ranged {
 };
 
 /// The most parts a gathered run is counted in, so that rounding one part stays under
-/// [`super::ROUNDING`].
+/// [`crate::rounding::ROUNDING`].
 const MOST_PARTS: i128 = 500;
 
 /// A ratio as whole parts of flat cloth to finished; one that is finer than the parts allow is

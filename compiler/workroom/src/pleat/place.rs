@@ -3,11 +3,11 @@
 use pelmet_measure::Length;
 use pelmet_model::{Crease, PleatMatter, Pleating};
 
-use super::ROUNDING;
 use super::halves::Halves;
 use super::laid::Laid;
 use super::piece::{Measure, Piece, PieceKind, sum};
 use super::walk::Walk;
+use crate::rounding::ROUNDING;
 
 /// Places the pieces on a strip of this flat width.
 ///

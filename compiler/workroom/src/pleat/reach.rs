@@ -3,8 +3,8 @@
 use pelmet_measure::Length;
 use pelmet_model::MAXIMUM_PLEATS;
 
-use super::MAXIMUM_PIECES;
 use super::halves::Halves;
+use super::limits::MAXIMUM_PIECES;
 use super::piece::{Measure, Piece};
 use super::solve::Wanted;
 

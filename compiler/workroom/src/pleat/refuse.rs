@@ -7,7 +7,7 @@ use pelmet_model::{MAXIMUM_PLEATS, PleatMatter, PleatRule};
 
 use super::counts::{Counts, settled, written_for};
 use super::halves::Halves;
-use super::lay_out;
+use super::lay_out::lay_out;
 use super::piece::Measure;
 use super::reach::{Reach, is_within_limits, panel_pleats};
 use super::rule::turn;

@@ -2,8 +2,8 @@
 
 use pelmet_measure::Length;
 
-use super::ROUNDING;
 use super::piece::{Measure, Piece, Role, Value, sum};
+use crate::rounding::ROUNDING;
 
 /// What the part of the strip that a rule describes has to meet.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]

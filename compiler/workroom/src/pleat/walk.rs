@@ -3,10 +3,10 @@
 use pelmet_measure::Length;
 use pelmet_model::{FoldPlace, PleatMake, PleatMatter};
 
-use super::ROUNDING;
 use super::halves::Halves;
 use super::laid::{Laid, Size};
 use super::piece::{Piece, PieceKind, PleatPiece};
+use crate::rounding::ROUNDING;
 
 /// How far the work has come.
 pub(super) struct Walk {

@@ -7,8 +7,8 @@ use pelmet_model::{
 };
 
 use crate::pleat::follow::follow_print;
+use crate::pleat::lay_out::{lay_out, no_pleats};
 use crate::pleat::turn_of_cloth::pleats_with_turn;
-use crate::pleat::{lay_out, no_pleats};
 
 /// How many times the finished width the flat width is; `None` where there is no finished width.
 ///

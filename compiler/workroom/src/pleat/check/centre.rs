@@ -3,9 +3,9 @@
 use pelmet_measure::Length;
 use pelmet_model::{Pleat, PleatMatter, Pleating};
 
-use super::worst_of_each;
-use crate::pleat::ROUNDING;
+use super::worst::worst_of_each;
 use crate::pleat::halves::Halves;
+use crate::rounding::ROUNDING;
 
 /// A fold of the right half lies, once pleated, as far from the centre line as on the flat cloth,
 /// less what is taken up on the way. It crosses when that is less than nothing.

@@ -2,8 +2,8 @@
 
 use pelmet_model::{Pleat, PleatMatter, Pleating};
 
-use super::worst_of_each;
-use crate::pleat::ROUNDING;
+use super::worst::worst_of_each;
+use crate::rounding::ROUNDING;
 
 /// A visible fold brought past the side edge lies over it.
 pub(super) fn find(

@@ -5,9 +5,9 @@ use std::collections::BTreeSet;
 use pelmet_measure::Length;
 use pelmet_model::{Folding, PleatMatter, Pleating, Stretch};
 
-use super::{pleat_of_crease, worst_of_each};
-use crate::pleat::ROUNDING;
+use super::worst::{pleat_of_crease, worst_of_each};
 use crate::pleat::halves::Halves;
+use crate::rounding::ROUNDING;
 
 /// A pleat laid nearer to the side edge than it is deep has an underfold longer than the cloth that
 /// should cover it. Of a mirrored rule only the edge it describes is looked at. An underfold as long

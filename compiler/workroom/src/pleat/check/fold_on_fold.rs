@@ -6,9 +6,9 @@ use std::collections::BTreeSet;
 use pelmet_measure::Length;
 use pelmet_model::{Folding, LayerRun, Pleat, PleatMatter, PleatRule, Pleating, Stretch};
 
-use super::{pleat_of_crease, worst_of_each};
-use crate::pleat::ROUNDING;
+use super::worst::{pleat_of_crease, worst_of_each};
 use crate::pleat::rule::intended_layers;
+use crate::rounding::ROUNDING;
 
 /// Looks for runs of finished positions with too many layers, leaving out what lies under a pleat
 /// already reported. Neighbouring runs are one stack; of the stacks whose deepest fold is of the

@@ -5,9 +5,10 @@ mod edge_inside;
 mod edge_overrun;
 mod fold_on_fold;
 mod run_together;
-use std::collections::{BTreeMap, BTreeSet};
+mod worst;
 
-use pelmet_measure::Length;
+use std::collections::BTreeSet;
+
 use pelmet_model::{Folding, Pleat, PleatMatter, PleatRule, Pleating};
 
 use super::halves::Halves;
@@ -30,31 +31,6 @@ pub fn check(rule: &PleatRule, pleating: &Pleating, folding: &Folding) -> Vec<Pl
     found.extend(edge_overrun::find(halves, pleating, folding, &named));
     found.extend(fold_on_fold::find(rule, pleating, folding, &named));
     found
-}
-
-/// The worst case of each, in order of key; of equals the first.
-fn worst_of_each<Key: Ord, Amount: Ord, Case>(
-    cases: impl IntoIterator<Item = (Key, Amount, Case)>,
-) -> impl Iterator<Item = (Key, Amount, Case)> {
-    let mut worst: BTreeMap<Key, (Amount, Case)> = BTreeMap::new();
-    for (key, amount, case) in cases {
-        if worst.get(&key).is_none_or(|(most, _)| amount > *most) {
-            worst.insert(key, (amount, case));
-        }
-    }
-    worst
-        .into_iter()
-        .map(|(key, (amount, case))| (key, amount, case))
-}
-
-/// The pleat to which the crease at a flat position belongs.
-fn pleat_of_crease(pleating: &Pleating, at: Length) -> Option<&Pleat> {
-    let before = pleating.creases.partition_point(|crease| crease.at < at);
-    let crease = pleating
-        .creases
-        .get(before)
-        .filter(|crease| crease.at == at)?;
-    pleating.pleats.get(crease.pleat)
 }
 
 fn second_step(matter: &PleatMatter) -> Option<usize> {

@@ -3,9 +3,9 @@
 use pelmet_measure::Length;
 use pelmet_model::{Pleat, PleatMatter, Pleating};
 
-use super::worst_of_each;
-use crate::pleat::ROUNDING;
+use super::worst::worst_of_each;
 use crate::pleat::halves::Halves;
+use crate::rounding::ROUNDING;
 
 /// Compares each pleat with the one before it that reaches furthest. Where the two halves of a
 /// mirrored rule meet, it is the centre line that is crossed, and told so.
