@@ -1,7 +1,7 @@
 //! How long each form of a packet takes to write: of a job of three windows, and of twelve.
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use pelmet_sheets::{Choice, FORMS, files};
+use pelmet_sheets::{FORMS, PacketChoice, files};
 use pelmet_tests::project_at;
 
 /// Jobs, and what they are called here.
@@ -22,16 +22,16 @@ fn forms(criterion: &mut Criterion) {
             bencher.iter(|| project.build());
         });
         for form in &FORMS {
-            let choice = Choice {
+            let choice = PacketChoice {
                 forms: vec![form],
-                ..Choice::default()
+                ..PacketChoice::default()
             };
             group.bench_function(form.word, |bencher| {
                 bencher.iter(|| files(&packet, &choice));
             });
         }
         group.bench_function("usual forms", |bencher| {
-            bencher.iter(|| files(&packet, &Choice::default()));
+            bencher.iter(|| files(&packet, &PacketChoice::default()));
         });
         group.finish();
     }

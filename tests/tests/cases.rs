@@ -10,7 +10,7 @@
 
 use pelmet_diagnostics::render;
 use pelmet_driver::Built;
-use pelmet_sheets::{SheetKind, TextOptions};
+use pelmet_sheets::{SHEETS, SheetKind, TextOptions, sheet_title, text};
 use pelmet_tests::{Memory, blocks, files_below, is_update, read, write};
 
 /// What a block behind a design should hold; nothing if it is a block for readers only.
@@ -22,10 +22,10 @@ fn given(info: &str, built: Option<&Built>) -> Option<String> {
             Some(render::plain(&built.diagnostics, &built.sources))
         }
         "sheet" => {
-            let of_name = |kind: &SheetKind| pelmet_sheets::title(*kind).to_lowercase() == name;
-            let kind = pelmet_sheets::ALL.into_iter().find(of_name).unwrap();
+            let of_name = |kind: &SheetKind| sheet_title(*kind).to_lowercase() == name;
+            let kind = SHEETS.iter().copied().find(of_name).unwrap();
             let packet = built.unwrap().packet.as_ref();
-            let sheet = |packet| pelmet_sheets::sheet(packet, kind, TextOptions::default());
+            let sheet = |packet| text(packet, &[kind], TextOptions::default());
             Some(packet.map_or_else(|| "there is no packet\n".to_owned(), sheet))
         }
         _ => None,

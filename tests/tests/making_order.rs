@@ -6,7 +6,7 @@
 
 use pelmet_diagnostics::render;
 use pelmet_packet::{OrderStep, Packet};
-use pelmet_sheets::{SheetKind, TextOptions};
+use pelmet_sheets::{SheetKind, TextOptions, text};
 use pelmet_tests::{Memory, project_at};
 
 /// The names of the library's making methods.
@@ -122,7 +122,7 @@ fn every_caution_of_a_step_is_told_on_the_sheet() {
     for main in pelmet_tests::designs_below("examples") {
         let packet = project_at(&main).build().packet.unwrap();
         let wide = TextOptions { width: 10_000 };
-        let sheet = pelmet_sheets::sheet(&packet, SheetKind::MakingOrder, wide);
+        let sheet = text(&packet, &[SheetKind::MakingOrder], wide);
         for name in every_step(&packet)
             .iter()
             .copied()

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{FileId, render};
 use pelmet_driver::Built;
-use pelmet_sheets::{Choice, files};
+use pelmet_sheets::{PacketChoice, files};
 use pelmet_tests::{Memory, blocks, designs_below, files_below, project_at, read};
 
 /// A warning that the design itself accepts is no fault of it.
@@ -156,7 +156,7 @@ fn every_example_is_sound_and_its_packet_is_up_to_date() {
             .filter_map(|(name, bytes)| Some((name.strip_prefix(&folder)?, bytes)))
             .filter(|(name, _)| is_checked_in(name))
             .collect();
-        let files = files(&built.packet.unwrap(), &Choice::default());
+        let files = files(&built.packet.unwrap(), &PacketChoice::default());
         let made = files
             .iter()
             .map(|file| (file.name.as_str(), &file.contents))

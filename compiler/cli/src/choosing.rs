@@ -2,7 +2,7 @@
 
 use clap::Args;
 use clap::builder::{PossibleValue, PossibleValuesParser, TypedValueParser, ValueParser};
-use pelmet_sheets::{ALL, Choice, FORMS, Form, Paper, SheetKind, word};
+use pelmet_sheets::{FORMS, PacketChoice, PacketForm, Paper, SHEETS, SheetKind, sheet_word};
 
 /// What is written of a packet.
 #[derive(Args, Clone, Debug)]
@@ -32,18 +32,19 @@ const EVERY: &str = "all";
 
 impl Choosing {
     /// What was chosen. Whatever the order it was typed in, forms and sheets have their own.
-    pub fn choice(&self) -> Choice {
-        Choice {
+    pub fn choice(&self) -> PacketChoice {
+        PacketChoice {
             forms: FORMS.iter().filter(|form| self.wants(form)).collect(),
-            sheets: ALL
-                .into_iter()
+            sheets: SHEETS
+                .iter()
+                .copied()
                 .filter(|kind| self.sheets.is_empty() || self.sheets.contains(kind))
                 .collect(),
             paper: self.paper,
         }
     }
 
-    fn wants(&self, form: &Form) -> bool {
+    fn wants(&self, form: &PacketForm) -> bool {
         self.write.iter().any(|word| match word.as_str() {
             EVERY => true,
             USUAL => form.usual,
@@ -69,8 +70,10 @@ fn forms() -> ValueParser {
 }
 
 fn sheets() -> impl TypedValueParser<Value = SheetKind> {
-    PossibleValuesParser::new(ALL.map(word)).try_map(|chosen| {
-        let sheet = ALL.into_iter().find(|kind| word(*kind) == chosen);
+    let words = SHEETS.iter().map(|kind| sheet_word(*kind));
+    PossibleValuesParser::new(words).try_map(|chosen| {
+        let mut sheets = SHEETS.iter().copied();
+        let sheet = sheets.find(|kind| sheet_word(*kind) == chosen);
         sheet.ok_or("no such sheet")
     })
 }

@@ -4,7 +4,7 @@
 
 use libfuzzer_sys::fuzz_target;
 use pelmet_diagnostics::{Severity, render};
-use pelmet_sheets::{Choice, FORMS, files};
+use pelmet_sheets::{FORMS, PacketChoice, files};
 use pelmet_tests::Memory;
 
 fuzz_target!(|bytes: &[u8]| {
@@ -26,9 +26,9 @@ fuzz_target!(|bytes: &[u8]| {
     let _ = render::human(reports, &built.sources, render::HumanOptions::default());
     let _ = render::json(reports, &built.sources);
     if let Some(packet) = &built.packet {
-        let every = Choice {
+        let every = PacketChoice {
             forms: FORMS.iter().collect(),
-            ..Choice::default()
+            ..PacketChoice::default()
         };
         let _ = files(packet, &every);
     }

@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use clap::Args;
 use pelmet_diagnostics::codes;
 use pelmet_packet::Packet;
-use pelmet_sheets::{Choice, PacketFile, is_of_a_packet, text};
+use pelmet_sheets::{PacketChoice, PacketFile, is_of_a_packet, text};
 
 use super::built;
 use crate::choosing::Choosing;
@@ -80,7 +80,7 @@ impl Build {
 }
 
 /// The files of a packet, made form by form.
-fn made(packet: &Packet, choice: &Choice, console: &mut Console) -> Vec<PacketFile> {
+fn made(packet: &Packet, choice: &PacketChoice, console: &mut Console) -> Vec<PacketFile> {
     let mut files = Vec::new();
     for form in &choice.forms {
         console

@@ -17,8 +17,8 @@ fn a_packet_stands_beside_the_design_and_is_printed() {
     assert_eq!(done.errors, "");
     assert_eq!(scratch.list("job"), ["kitchen.packet", "kitchen.pelmet"]);
     assert_eq!(scratch.list("job/kitchen.packet"), PACKET);
-    for sheet in pelmet_sheets::ALL {
-        let heading = format!("{}: kitchen\n", pelmet_sheets::title(sheet));
+    for sheet in pelmet_sheets::SHEETS {
+        let heading = format!("{}: kitchen\n", pelmet_sheets::sheet_title(*sheet));
         assert!(done.output.contains(&heading), "{heading}");
     }
 }

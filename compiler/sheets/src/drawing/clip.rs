@@ -1,10 +1,10 @@
 //! Cutting shapes off.
 
-use super::Point;
+use super::point::PaperPoint;
 
 /// What of a closed shape lies at a height or below it, by going round it edge by edge. (A shape that
 /// is cut into parts comes back as one, its parts joined along the cut.)
-pub(crate) fn below(shape: &[Point], height: f64) -> Vec<Point> {
+pub(crate) fn below(shape: &[PaperPoint], height: f64) -> Vec<PaperPoint> {
     let ends = shape.iter().cycle().skip(1);
     let edges = shape.iter().zip(ends);
     edges
@@ -18,9 +18,9 @@ pub(crate) fn below(shape: &[Point], height: f64) -> Vec<Point> {
 }
 
 /// What of a closed shape lies at a height or above it.
-pub(crate) fn above(shape: &[Point], height: f64) -> Vec<Point> {
-    let over = |points: &[Point]| -> Vec<Point> {
-        let turned = points.iter().map(|point| Point {
+pub(crate) fn above(shape: &[PaperPoint], height: f64) -> Vec<PaperPoint> {
+    let over = |points: &[PaperPoint]| -> Vec<PaperPoint> {
+        let turned = points.iter().map(|point| PaperPoint {
             y: -point.y,
             ..*point
         });
@@ -30,9 +30,9 @@ pub(crate) fn above(shape: &[Point], height: f64) -> Vec<Point> {
 }
 
 /// Where a side meets a height between its ends.
-pub(crate) fn crossing(from: Point, to: Point, height: f64) -> Point {
+pub(crate) fn crossing(from: PaperPoint, to: PaperPoint, height: f64) -> PaperPoint {
     let part = (height - from.y) / (to.y - from.y);
-    Point {
+    PaperPoint {
         x: from.x + (to.x - from.x) * part,
         y: height,
     }
@@ -41,7 +41,7 @@ pub(crate) fn crossing(from: Point, to: Point, height: f64) -> Point {
 #[cfg(test)]
 mod tests {
     use super::below;
-    use crate::drawing::{Point, at, rectangle};
+    use crate::drawing::point::{PaperPoint, at, rectangle};
 
     #[test]
     fn a_rectangle_is_cut_off_level() {
@@ -54,7 +54,7 @@ mod tests {
     fn what_lies_wholly_on_one_side_is_kept_or_gone() {
         let shape = rectangle(at(0.0, 0.0), at(4.0, 10.0));
         assert_eq!(below(&shape, 0.0), shape);
-        assert_eq!(below(&shape, 11.0), Vec::<Point>::new());
+        assert_eq!(below(&shape, 11.0), Vec::<PaperPoint>::new());
     }
 
     #[test]

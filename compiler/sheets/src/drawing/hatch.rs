@@ -1,10 +1,14 @@
 //! Slanting lines over a rectangle, to tell it from what lies beside it in black and white.
 
-use super::{Point, at};
+use super::point::{PaperPoint, at};
 
 /// Lines from edge to edge of a rectangle, given by its left upper and right lower corner, that rise to
 /// the right and lie so far apart, measured along an edge.
-pub(crate) fn hatch(near: Point, far: Point, apart: f64) -> impl Iterator<Item = [Point; 2]> {
+pub(crate) fn hatch(
+    near: PaperPoint,
+    far: PaperPoint,
+    apart: f64,
+) -> impl Iterator<Item = [PaperPoint; 2]> {
     // On one line the sum of x and y is the same everywhere.
     let (first, last) = (near.x + near.y, far.x + far.y);
     let sums = (1_u32..).map(move |count| first + apart * f64::from(count));
@@ -18,7 +22,7 @@ pub(crate) fn hatch(near: Point, far: Point, apart: f64) -> impl Iterator<Item =
 #[cfg(test)]
 mod tests {
     use super::hatch;
-    use crate::drawing::at;
+    use crate::drawing::point::at;
 
     #[test]
     fn lines_run_from_edge_to_edge() {

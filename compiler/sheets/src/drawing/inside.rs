@@ -1,11 +1,14 @@
 //! What of a line lies inside a rectangle.
 
-use super::Point;
+use super::point::PaperPoint;
 
 /// The parts of a line from point to point that lie inside an upright rectangle, by its left upper and
 /// its right lower corner, in order.
-pub(crate) fn inside(line: &[Point], (least, most): (Point, Point)) -> Vec<Vec<Point>> {
-    let mut parts: Vec<Vec<Point>> = Vec::new();
+pub(crate) fn inside(
+    line: &[PaperPoint],
+    (least, most): (PaperPoint, PaperPoint),
+) -> Vec<Vec<PaperPoint>> {
+    let mut parts: Vec<Vec<PaperPoint>> = Vec::new();
     for (from, to) in line.iter().zip(line.iter().skip(1)) {
         let Some((start, end)) = segment_inside((*from, *to), (least, most)) else {
             continue;
@@ -21,9 +24,9 @@ pub(crate) fn inside(line: &[Point], (least, most): (Point, Point)) -> Vec<Vec<P
 /// The part of a straight line inside (after Liang and Barsky: each side of the rectangle moves the
 /// start or the end of the part inward).
 fn segment_inside(
-    (from, to): (Point, Point),
-    (least, most): (Point, Point),
-) -> Option<(Point, Point)> {
+    (from, to): (PaperPoint, PaperPoint),
+    (least, most): (PaperPoint, PaperPoint),
+) -> Option<(PaperPoint, PaperPoint)> {
     let (dx, dy) = (to.x - from.x, to.y - from.y);
     let sides = [
         (-dx, from.x - least.x),
@@ -45,7 +48,7 @@ fn segment_inside(
     let on = |part: f64| match part {
         0.0 => from,
         1.0 => to,
-        part => Point {
+        part => PaperPoint {
             x: from.x + dx * part,
             y: from.y + dy * part,
         },
@@ -56,9 +59,12 @@ fn segment_inside(
 #[cfg(test)]
 mod tests {
     use super::inside;
-    use crate::drawing::{Point, at};
+    use crate::drawing::point::{PaperPoint, at};
 
-    const SQUARE: (Point, Point) = (Point { x: 0.0, y: 0.0 }, Point { x: 10.0, y: 10.0 });
+    const SQUARE: (PaperPoint, PaperPoint) = (
+        PaperPoint { x: 0.0, y: 0.0 },
+        PaperPoint { x: 10.0, y: 10.0 },
+    );
 
     #[test]
     fn a_line_that_leaves_and_comes_back_is_two() {
@@ -84,11 +90,11 @@ mod tests {
         );
         assert_eq!(
             inside(&[at(-1.0, 12.0), at(12.0, 11.0)], SQUARE),
-            Vec::<Vec<Point>>::new()
+            Vec::<Vec<PaperPoint>>::new()
         );
         assert_eq!(
             inside(&[at(-1.0, 3.0), at(-1.0, 9.0)], SQUARE),
-            Vec::<Vec<Point>>::new()
+            Vec::<Vec<PaperPoint>>::new()
         );
     }
 }

@@ -2,7 +2,7 @@
 
 use pelmet_lettering::Weight;
 
-use crate::fractions::{Part, parts};
+use crate::text::fractions::{TextPart, parts};
 
 /// What a text is set in.
 #[derive(Copy, Clone, PartialEq, Debug)]
@@ -14,7 +14,7 @@ pub(crate) struct Lettering {
 
 /// A part of a line that is set in one size at one height.
 #[derive(PartialEq, Debug)]
-pub(crate) struct Run<'a> {
+pub(crate) struct LetteringRun<'a> {
     pub(crate) text: &'a str,
     /// The height of its type, in millimetres.
     pub(crate) height: f64,
@@ -45,7 +45,7 @@ impl Lettering {
     /// The width of a text on one line, in millimetres.
     pub(crate) fn width(self, text: &str) -> f64 {
         let runs = self.runs(text);
-        let width = |run: &Run<'_>| self.weight.width(run.text) * run.height;
+        let width = |run: &LetteringRun<'_>| self.weight.width(run.text) * run.height;
         runs.iter().map(width).sum()
     }
 
@@ -69,15 +69,15 @@ impl Lettering {
     }
 
     /// The runs of a text: the numbers of a fraction are small, and the upper one is raised.
-    pub(crate) fn runs(self, text: &str) -> Vec<Run<'_>> {
-        let run = |text, size, rise| Run {
+    pub(crate) fn runs(self, text: &str) -> Vec<LetteringRun<'_>> {
+        let run = |text, size, rise| LetteringRun {
             text,
             height: self.height * size,
             rise: self.height * rise,
         };
         let set = |part| match part {
-            Part::Plain(text) => vec![run(text, 1.0, 0.0)],
-            Part::Fraction(over, under) => vec![
+            TextPart::Plain(text) => vec![run(text, 1.0, 0.0)],
+            TextPart::Fraction(over, under) => vec![
                 run(over, FRACTION_SIZE, FRACTION_RISE),
                 run("/", 1.0, 0.0),
                 run(under, FRACTION_SIZE, 0.0),

@@ -2,7 +2,10 @@
 
 use pelmet_packet::Measure;
 
-use super::{Align, Drawing, Line, Size, at};
+use super::elements::Drawing;
+use super::line_kind::LineKind;
+use super::point::at;
+use super::text_size::{Align, TextSize};
 
 /// The paper that a drawing may take, so that it fits a sheet of Letter or A4 with its margins, in
 /// millimetres.
@@ -67,10 +70,10 @@ impl Scale {
             at(x + BAR, y),
             at(x + BAR, y - 1.5),
         ];
-        drawing.line(Line::Measure, ends);
+        drawing.line(LineKind::Measure, ends);
         let told = format!("1 : {}; this bar is {} of cloth", self.ratio, self.bar);
-        let below = y + Size::Small.millimetres() * 1.4;
-        drawing.words(at(x, below), Align::Left, Size::Small, told);
+        let below = y + TextSize::Small.millimetres() * 1.4;
+        drawing.words(at(x, below), Align::Left, TextSize::Small, told);
         below
     }
 }
