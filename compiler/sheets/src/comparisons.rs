@@ -13,7 +13,7 @@ use crate::writer::{html, pdf};
 /// Two versions of a job, and what changed from one to the other.
 #[derive(Clone, Debug)]
 pub struct Versions {
-    /// What changed.
+    /// Every change, part by part of the packet.
     pub changes: JobChanges,
     /// What is to be printed again, since it does not read or look as it did: sheets by their titles,
     /// and templates.

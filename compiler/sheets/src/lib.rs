@@ -3,7 +3,8 @@
 //! A sheet is a view: it prints what the packet holds and works nothing out. The rooms, in the order in which
 //! one builds on another:
 //!
-//! - `text` says the packet's fixed values in words, and `paper` knows the sizes of paper.
+//! - `text` says the packet's fixed values in words; `paper` knows the sizes of paper, and `parts` goes
+//!   through the panels and pieces of a packet.
 //! - `drawing` is what a drawing is made of: lines with a meaning, words, a scale.
 //! - `to_scale` has the drawings that are smaller than what they show.
 //! - `content` is what a sheet is made of: blocks, tables, labels.
@@ -20,6 +21,7 @@ mod drawing;
 mod examples;
 mod files;
 mod paper;
+mod parts;
 mod sheet;
 mod text;
 mod to_scale;

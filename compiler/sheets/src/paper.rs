@@ -2,7 +2,7 @@
 
 use pelmet_packet::{SystemOfUnits, Units};
 
-/// A size of paper.
+/// The sizes of paper that sheets and templates are printed on.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub enum Paper {
     /// US Letter, 8 1/2 by 11 inches (ANSI/ASME Y14.1, size A).
@@ -12,10 +12,10 @@ pub enum Paper {
 }
 
 impl Paper {
-    /// Every size there is.
+    /// Both, in the order they are offered.
     pub const ALL: [Paper; 2] = [Paper::Letter, Paper::A4];
 
-    /// The word it is chosen by.
+    /// The word for it on the command line.
     pub fn word(self) -> &'static str {
         match self {
             Paper::Letter => "letter",
@@ -23,7 +23,7 @@ impl Paper {
         }
     }
 
-    /// What it is called.
+    /// What it is called on a printed page.
     pub fn name(self) -> &'static str {
         match self {
             Paper::Letter => "US Letter",

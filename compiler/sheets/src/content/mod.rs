@@ -15,9 +15,9 @@ pub(crate) struct SheetBlocks {
     blocks: Vec<SheetBlock>,
 }
 
-/// What stands on a sheet.
+/// One thing that stands on a sheet; a writer sets it by its kind and by those beside it.
 pub(crate) enum SheetBlock {
-    /// The title of the sheet.
+    /// What the sheet and the job are called. It stands once, at the top.
     Title(String),
     /// The heading of a part: a cloth, a window.
     Heading(String),

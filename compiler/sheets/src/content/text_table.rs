@@ -2,7 +2,7 @@
 
 use std::iter::zip;
 
-/// A table of text.
+/// Rows of texts under headings. How wide its columns are is for each writer to find.
 #[derive(Clone)]
 pub(crate) struct TextTable {
     columns: Vec<TextColumn>,
@@ -77,7 +77,8 @@ impl TextTable {
         }
     }
 
-    /// The first two cells, and the others in words.
+    /// A row told as an entry, where columns find no room: the first two cells that say anything, each
+    /// after its heading, and all others.
     pub(crate) fn in_words(&self, row: &[String]) -> (String, String) {
         let named = |(column, cell): (&TextColumn, &String)| format!("{} {cell}", column.heading);
         let mut told = zip(&self.columns, row).filter(|(_, cell)| !cell.is_empty());

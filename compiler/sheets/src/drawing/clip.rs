@@ -5,6 +5,8 @@ use super::point::PaperPoint;
 /// What of a closed shape lies at a height or below it, by going round it edge by edge. (A shape that
 /// is cut into parts comes back as one, its parts joined along the cut.)
 pub(crate) fn below(shape: &[PaperPoint], height: f64) -> Vec<PaperPoint> {
+    // One step of the clipping of Sutherland and Hodgman: a corner inside is kept, and an edge that crosses
+    // adds the place where it does. Taken in order, these are the corners of a closed shape again.
     let ends = shape.iter().cycle().skip(1);
     let edges = shape.iter().zip(ends);
     edges
@@ -19,6 +21,7 @@ pub(crate) fn below(shape: &[PaperPoint], height: f64) -> Vec<PaperPoint> {
 
 /// What of a closed shape lies at a height or above it.
 pub(crate) fn above(shape: &[PaperPoint], height: f64) -> Vec<PaperPoint> {
+    // Mirrored at the level of nought, what is above lies below.
     let over = |points: &[PaperPoint]| -> Vec<PaperPoint> {
         let turned = points.iter().map(|point| PaperPoint {
             y: -point.y,

@@ -89,14 +89,22 @@ impl Element {
 }
 
 impl Drawing {
+    /// Whether anything is drawn with a line that means this.
+    pub(crate) fn has(&self, meaning: LineKind) -> bool {
+        self.elements.iter().any(|element| element.is_of(meaning))
+    }
+
+    /// Draws an open line from point to point.
     pub(crate) fn line(&mut self, line: LineKind, points: impl IntoIterator<Item = PaperPoint>) {
         self.path(line, points, false);
     }
 
+    /// Draws a line that comes back to its first point, with the area it encloses.
     pub(crate) fn shape(&mut self, line: LineKind, points: impl IntoIterator<Item = PaperPoint>) {
         self.path(line, points, true);
     }
 
+    /// Writes words on one line from, around or up to a place, their foot at its height.
     pub(crate) fn words(
         &mut self,
         at: PaperPoint,
@@ -126,7 +134,7 @@ impl Drawing {
         meanings: &[(LineKind, &'static str)],
         first: PaperPoint,
     ) -> f64 {
-        let drawn = |(line, _): &&(LineKind, &str)| self.elements.iter().any(|it| it.is_of(*line));
+        let drawn = |(line, _): &&(LineKind, &str)| self.has(*line);
         let drawn: Vec<(LineKind, &'static str)> = meanings.iter().filter(drawn).copied().collect();
         self.meanings(drawn, first)
     }

@@ -28,6 +28,7 @@ const FRACTION_SIZE: f64 = 0.72;
 const FRACTION_RISE: f64 = 0.26;
 
 impl Lettering {
+    /// Letters of so many millimetres in the usual weight.
     pub(crate) const fn plain(height: f64) -> Self {
         Self {
             weight: Weight::Plain,
@@ -35,6 +36,7 @@ impl Lettering {
         }
     }
 
+    /// The same in the heavy weight, for what is looked for first.
     pub(crate) const fn bold(height: f64) -> Self {
         Self {
             weight: Weight::Bold,

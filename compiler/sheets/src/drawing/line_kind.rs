@@ -35,7 +35,7 @@ pub(crate) enum LineKind {
     Face,
     /// Cloth turned over.
     Lining,
-    /// The opening of the window.
+    /// The edges of what the treatment hangs before.
     Opening,
     /// Where cloth is stitched together or drawn up.
     DrawnUp,
@@ -51,7 +51,7 @@ pub(crate) enum LineKind {
     Rule,
     /// Under a title or the head of a table.
     Underline,
-    /// A box to tick.
+    /// The box before a step, ticked once the step is done.
     Box,
     /// Where the shears go, along a part of a piece.
     CutEdge,

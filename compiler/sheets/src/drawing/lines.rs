@@ -29,7 +29,7 @@ pub(crate) fn longest_word(text: &str, lettering: Lettering) -> f64 {
         .fold(0.0, f64::max)
 }
 
-/// Lines being filled.
+/// Lines that are filled word by word.
 struct LinesFilled {
     lettering: Lettering,
     width: f64,

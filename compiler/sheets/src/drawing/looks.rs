@@ -29,7 +29,7 @@ const WHITE: u8 = 255;
 const THIN: f64 = 0.25;
 const HAIRLINE: f64 = 0.13;
 
-/// The look of a line.
+/// How a line of some meaning is drawn, whoever writes it.
 pub(crate) fn look(line: LineKind) -> Look {
     match line {
         LineKind::Waste => filled(0xec, solid(HAIRLINE)),

@@ -20,7 +20,7 @@ const BAR: f64 = 100.0;
 pub(crate) struct Scale {
     /// Millimetres of cloth in one of the drawing.
     pub(crate) ratio: f64,
-    /// What the bar shows.
+    /// How much cloth the bar is, in words.
     bar: &'static str,
 }
 

@@ -9,7 +9,7 @@ use crate::sheet::SHEETS;
 /// What is written of a packet. None of it changes what a packet says.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct PacketChoice {
-    /// In which forms.
+    /// The forms that are written, in the order of [`FORMS`].
     pub forms: Vec<&'static PacketForm>,
     /// Which sheets, in every form that is made of sheets. `packet.json` is always whole.
     pub sheets: Vec<SheetKind>,
@@ -18,7 +18,7 @@ pub struct PacketChoice {
 }
 
 impl PacketChoice {
-    /// The paper it is to be printed on.
+    /// The paper for a packet: the one chosen, else the usual one of its house.
     pub fn paper_for(&self, packet: &Packet) -> Paper {
         self.paper.unwrap_or_else(|| Paper::usual(&packet.units))
     }

@@ -3,6 +3,7 @@
 use pelmet_packet::{Cloth, Packet, Panel};
 
 use crate::drawing::Drawing;
+use crate::parts::every_panel;
 use crate::to_scale;
 use crate::true_size::outlines::{SharedOutline, outline_drawing, outlines};
 use crate::writer::dxf;
@@ -70,11 +71,7 @@ pub(super) fn cut_pieces(packet: &Packet) -> Vec<(String, String)> {
 }
 
 fn of_panels(packet: &Packet, drawings: impl Fn(&Panel) -> Vec<Drawing>) -> Vec<(String, String)> {
-    let panels = packet.windows.iter().flat_map(|window| {
-        let panels = window.panels.iter();
-        panels.map(move |panel| (window, panel))
-    });
-    let drawn = panels.flat_map(|(window, panel)| {
+    let drawn = every_panel(packet).flat_map(|(window, panel)| {
         let name = format!("{}-{}", window.name, panel.name);
         let drawings = drawings(panel).into_iter();
         drawings.map(move |drawing| (name.clone(), svg(&drawing)))

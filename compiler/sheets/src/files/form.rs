@@ -15,7 +15,7 @@ use crate::writer::spreadsheet::{self, TableName};
 /// A form in which a packet is written: a row of [`FORMS`].
 #[derive(Debug)]
 pub struct PacketForm {
-    /// The word it is chosen by.
+    /// The word for it on the command line.
     pub word: &'static str,
     /// What it is, for those who choose.
     pub about: &'static str,
@@ -166,7 +166,7 @@ impl PacketForm {
         FORMS.iter().find(|form| form.word == word)
     }
 
-    /// Its files of one packet.
+    /// Makes the files of a packet in this form.
     pub fn files(&self, packet: &Packet, choice: &PacketChoice) -> Vec<PacketFile> {
         (self.make)(packet, choice)
     }

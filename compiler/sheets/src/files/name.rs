@@ -5,9 +5,9 @@ use std::fmt::Display;
 /// A file of a packet's folder.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct PacketFile {
-    /// Its name in the folder.
+    /// What it is called in the folder, with its ending.
     pub name: String,
-    /// What is in it.
+    /// All its bytes.
     pub contents: Vec<u8>,
 }
 

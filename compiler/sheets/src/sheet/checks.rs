@@ -4,8 +4,8 @@ use pelmet_model::PleatMake;
 use pelmet_packet::{Note, Packet, Panel, Pleat, Row, SupportKind, Warning, Window};
 
 use crate::content::SheetBlocks;
+use crate::sheet::by_window::each_window;
 use crate::sheet::folding_chart;
-use crate::sheet::parts::each_window;
 use crate::text::words::{counted, counted_of, finished};
 
 pub(crate) fn print(packet: &Packet, sheet: &mut SheetBlocks) {
@@ -189,10 +189,12 @@ fn print_followed(panel: &Panel) -> Option<String> {
 /// A pleat's kind with the one size that tells it from others: what cloth is drawn up to, or how
 /// deep it is folded.
 fn kind_and_size(made: &Pleat) -> String {
-    let drawn = made.kind.make() == PleatMake::Drawn;
-    match &made.face {
-        Some(drawn_to) if drawn => format!("{} drawn up to {}", made.kind, drawn_to.text),
-        _ => format!("{} {} deep", made.kind, made.depth.text),
+    let deep = || format!("{} {} deep", made.kind, made.depth.text);
+    match made.kind.make() {
+        PleatMake::Drawn => made.face.as_ref().map_or_else(deep, |drawn_to| {
+            format!("{} drawn up to {}", made.kind, drawn_to.text)
+        }),
+        PleatMake::Folded(_) | PleatMake::Stitched { .. } => deep(),
     }
 }
 

@@ -3,8 +3,8 @@
 use pelmet_packet::{Packet, Window};
 
 use crate::content::SheetBlocks;
+use crate::sheet::by_window::each_window;
 use crate::sheet::checks::hangs_from;
-use crate::sheet::parts::each_window;
 use crate::text::words::sizes;
 use crate::to_scale;
 

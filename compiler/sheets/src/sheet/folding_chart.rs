@@ -5,12 +5,12 @@ use pelmet_packet::{
 };
 
 use crate::content::{SheetBlocks, TextColumn, TextTable};
+use crate::parts::every_panel;
 use crate::text::words::{counted, counted_of, finished};
 use crate::to_scale;
 
 pub(crate) fn print(packet: &Packet, sheet: &mut SheetBlocks) {
-    let mut panels = packet.windows.iter().flat_map(|window| &window.panels);
-    if !panels.any(is_pleated) {
+    if !every_panel(packet).any(|(_, panel)| is_pleated(panel)) {
         sheet.paragraph("No panel of this job is pleated.");
         return;
     }

@@ -5,6 +5,7 @@ use std::collections::BTreeSet;
 use pelmet_packet::{OrderStep, Packet, Panel};
 
 use crate::content::SheetBlocks;
+use crate::sheet::by_window::each_panel;
 use crate::sheet::cautions::{in_words, name_in_words};
 use crate::text::words::counted_of;
 
@@ -14,12 +15,9 @@ pub(crate) fn print(packet: &Packet, sheet: &mut SheetBlocks) {
         through before you begin, and lay the cut sheet and the mark list beside it: corners have \
         the numbers they have there.",
     );
-    for window in &packet.windows {
-        sheet.heading(&format!("Window {}", window.name));
-        for panel in &window.panels {
-            print_panel(packet, panel, sheet);
-        }
-    }
+    each_panel(packet, sheet, |panel, sheet| {
+        print_panel(packet, panel, sheet);
+    });
 }
 
 fn print_panel(packet: &Packet, panel: &Panel, sheet: &mut SheetBlocks) {

@@ -3,6 +3,7 @@
 //! A sheet is a view: it prints what the packet holds and works nothing out. `cautions` stands at the end
 //! of every sheet it concerns; `changes` and `cloths` are about more than one packet and so no sheet of any.
 
+mod by_window;
 pub(crate) mod cautions;
 pub(crate) mod changes;
 mod checks;
@@ -14,7 +15,6 @@ mod labels;
 mod making_order;
 mod mark_list;
 mod notions;
-mod parts;
 mod quote;
 mod rod_check;
 mod yardage;
@@ -23,11 +23,11 @@ use pelmet_packet::{Packet, SheetKind};
 
 use crate::content::SheetBlocks;
 
-/// What a sheet is.
+/// All that is to be known of a sheet.
 struct SheetRow {
     /// The word it is chosen by, and the end of its address on a page: its title, made one word.
     word: &'static str,
-    /// What it is called.
+    /// What stands at its top before the name of the job, and wherever sheets are listed.
     title: &'static str,
     /// Makes what stands on it, below its title and above its cautions.
     print: fn(&Packet, &mut SheetBlocks),
@@ -63,7 +63,7 @@ sheets! {
     Checks: "what-to-check", "What to check", checks::print;
 }
 
-/// What a sheet is called.
+/// What stands at the top of a sheet, and wherever sheets are listed.
 pub fn sheet_title(kind: SheetKind) -> &'static str {
     row(kind).title
 }

@@ -3,6 +3,7 @@
 use pelmet_packet::{Packet, RodCheck, Window};
 
 use crate::content::{SheetBlocks, TextColumn, TextTable};
+use crate::sheet::by_window::each_window;
 
 pub(crate) fn print(packet: &Packet, sheet: &mut SheetBlocks) {
     sheet.paragraph(
@@ -11,21 +12,22 @@ pub(crate) fn print(packet: &Packet, sheet: &mut SheetBlocks) {
         a bracket stood at each end and the others at equal distances, and each span ended at its \
         brackets.",
     );
-    for window in &packet.windows {
-        sheet.heading(&format!("Window {}", window.name));
-        print_weight(window, sheet);
-        if let Some(check) = &window.rod_check {
-            print_check(check, sheet);
-        }
-        if let Some(why) = &window.rod_not_checked {
-            sheet.paragraph(&format!("Its rod is not checked: {why}."));
-        }
-    }
+    each_window(packet, sheet, print_window);
     if let Some(weight) = &packet.weight
         && packet.windows.len() > 1
     {
         sheet.heading("The whole job");
         sheet.paragraph(&format!("Everything weighs about {}.", weight.text));
+    }
+}
+
+fn print_window(window: &Window, sheet: &mut SheetBlocks) {
+    print_weight(window, sheet);
+    if let Some(check) = &window.rod_check {
+        print_check(check, sheet);
+    }
+    if let Some(why) = &window.rod_not_checked {
+        sheet.paragraph(&format!("Its rod is not checked: {why}."));
     }
 }
 

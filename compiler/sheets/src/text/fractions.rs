@@ -1,6 +1,6 @@
 //! Fractions in a text.
 
-/// A run of a text.
+/// A stretch of a text that is set in one way.
 #[derive(PartialEq, Eq, Debug)]
 pub(crate) enum TextPart<'a> {
     Plain(&'a str),

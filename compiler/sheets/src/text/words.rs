@@ -2,6 +2,7 @@
 
 use pelmet_packet::{BandEdge, EdgeKind, Panel, PrintRepeat, QuoteKind};
 
+/// All edges of a kind, as an allowance is added to all of them.
 pub(crate) fn edges(kind: EdgeKind) -> &'static str {
     match kind {
         EdgeKind::Top => "top",
@@ -11,7 +12,7 @@ pub(crate) fn edges(kind: EdgeKind) -> &'static str {
     }
 }
 
-/// Where a band lies.
+/// Where a band lies, after how deep it is.
 pub(crate) fn band(edge: BandEdge) -> &'static str {
     match edge {
         BandEdge::Top => "at the top",
@@ -21,6 +22,7 @@ pub(crate) fn band(edge: BandEdge) -> &'static str {
     }
 }
 
+/// What a line of the quote is asked for.
 pub(crate) fn quote_kind(kind: QuoteKind) -> &'static str {
     match kind {
         QuoteKind::Cloth => "cloth",

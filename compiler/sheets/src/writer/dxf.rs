@@ -6,16 +6,40 @@
 
 use std::fmt::Write;
 
-use crate::drawing::{LineKind, PaperPoint, at};
-use crate::true_size::outlines::{Arcs, OutlineVertex, SharedOutline, WholePiece};
+use crate::drawing::{PaperPoint, at};
+use crate::true_size::outlines::{Arcs, MOTIF, OutlineVertex, SharedOutline, WholePiece};
 
-const CUT: &str = "CUT";
-const SEW: &str = "SEW";
-const MARKS: &str = "MARKS";
-const TEXT: &str = "TEXT";
+/// What a layer of the file holds.
+#[derive(Copy, Clone)]
+enum DxfLayer {
+    Cut,
+    Sew,
+    Marks,
+    Text,
+}
 
-/// The layers with the colour numbers of the form: white or black, red, blue, green.
-const LAYERS: [(&str, u32); 4] = [(CUT, 7), (SEW, 1), (MARKS, 5), (TEXT, 3)];
+impl DxfLayer {
+    const ALL: [Self; 4] = [Self::Cut, Self::Sew, Self::Marks, Self::Text];
+
+    fn name(self) -> &'static str {
+        match self {
+            Self::Cut => "CUT",
+            Self::Sew => "SEW",
+            Self::Marks => "MARKS",
+            Self::Text => "TEXT",
+        }
+    }
+
+    /// Its colour by the numbers of the form: white or black, red, blue, green.
+    fn colour(self) -> u32 {
+        match self {
+            Self::Cut => 7,
+            Self::Sew => 1,
+            Self::Marks => 5,
+            Self::Text => 3,
+        }
+    }
+}
 
 /// The height of words, and from one line of them to the next.
 const LETTERS: f64 = 5.0;
@@ -36,19 +60,19 @@ pub(crate) fn dxf(outline: &SharedOutline<'_>) -> String {
     let up = Up {
         length: outline.piece.cut_length.mm,
     };
-    file.closed_line(CUT, &whole.cut, up);
-    file.closed_line(SEW, &whole.sewn, up);
+    file.closed_line(DxfLayer::Cut, &whole.cut, up);
+    file.closed_line(DxfLayer::Sew, &whole.sewn, up);
     for (line, ends) in &whole.lines {
-        file.line(MARKS, ends.map(|end| up.place(end)));
+        file.line(DxfLayer::Marks, ends.map(|end| up.place(end)));
         let [start, _] = ends;
         let start = up.place(*start);
-        file.words(at(start.x + MARK, start.y - ROW), meaning(*line));
+        file.words(at(start.x + MARK, start.y - ROW), line.word());
     }
     for (corner, words) in &whole.corners {
         file.mark(up.place(*corner), words);
     }
     for motif in &whole.motifs {
-        file.mark(up.place(*motif), "centre of the motif");
+        file.mark(up.place(*motif), MOTIF);
     }
     let told = std::iter::once(outline.size()).chain(outline.cut());
     let mut y = up.length / 2.0;
@@ -59,14 +83,6 @@ pub(crate) fn dxf(outline: &SharedOutline<'_>) -> String {
     file.end_section();
     file.pair(0, "EOF");
     file.text
-}
-
-fn meaning(line: LineKind) -> &'static str {
-    match line {
-        LineKind::Fold => "fold",
-        LineKind::Sewn => "join seam",
-        _ => "centre",
-    }
 }
 
 /// From places counted downward to places counted upward, as the form has them.
@@ -144,12 +160,12 @@ impl DxfFile {
         self.pair(73, "0");
         self.number(40, 0.0);
         self.pair(0, "ENDTAB");
-        self.begin_table("LAYER", LAYERS.len());
-        for (name, colour) in LAYERS {
+        self.begin_table("LAYER", DxfLayer::ALL.len());
+        for layer in DxfLayer::ALL {
             self.pair(0, "LAYER");
-            self.pair(2, name);
+            self.pair(2, layer.name());
             self.pair(70, "0");
-            self.pair(62, &colour.to_string());
+            self.pair(62, &layer.colour().to_string());
             self.pair(6, "CONTINUOUS");
         }
         self.pair(0, "ENDTAB");
@@ -162,13 +178,13 @@ impl DxfFile {
         self.pair(70, &entries.to_string());
     }
 
-    fn begin(&mut self, kind: &str, layer: &str) {
+    fn begin(&mut self, kind: &str, layer: DxfLayer) {
         self.pair(0, kind);
-        self.pair(8, layer);
+        self.pair(8, layer.name());
     }
 
     /// A line that comes back to its start, arcs as bulges.
-    fn closed_line(&mut self, layer: &str, vertices: &[OutlineVertex], up: Up) {
+    fn closed_line(&mut self, layer: DxfLayer, vertices: &[OutlineVertex], up: Up) {
         self.begin("POLYLINE", layer);
         self.pair(66, "1");
         self.point(at(0.0, 0.0));
@@ -183,7 +199,7 @@ impl DxfFile {
         self.begin("SEQEND", layer);
     }
 
-    fn line(&mut self, layer: &str, [from, to]: [PaperPoint; 2]) {
+    fn line(&mut self, layer: DxfLayer, [from, to]: [PaperPoint; 2]) {
         self.begin("LINE", layer);
         self.point(from);
         self.number(11, to.x);
@@ -193,13 +209,13 @@ impl DxfFile {
 
     /// A cross with words beside it.
     fn mark(&mut self, PaperPoint { x, y }: PaperPoint, words: &str) {
-        self.line(MARKS, [at(x - MARK, y), at(x + MARK, y)]);
-        self.line(MARKS, [at(x, y - MARK), at(x, y + MARK)]);
+        self.line(DxfLayer::Marks, [at(x - MARK, y), at(x + MARK, y)]);
+        self.line(DxfLayer::Marks, [at(x, y - MARK), at(x, y + MARK)]);
         self.words(at(x + MARK, y + MARK), words);
     }
 
     fn words(&mut self, start: PaperPoint, words: &str) {
-        self.begin("TEXT", TEXT);
+        self.begin("TEXT", DxfLayer::Text);
         self.point(start);
         self.number(40, LETTERS);
         self.pair(1, &ascii(words));

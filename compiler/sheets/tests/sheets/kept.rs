@@ -75,7 +75,9 @@ fn an_outline_of_the_winter_garden() {
 /// The group codes of a DXF file, each on one line with its value.
 fn pairs(plot: &str) -> String {
     let lines: Vec<&str> = plot.split_terminator("\r\n").collect();
-    assert!(lines.len().is_multiple_of(2) && plot.ends_with("\r\n") && !lines.concat().contains('\n'));
+    assert!(
+        lines.len().is_multiple_of(2) && plot.ends_with("\r\n") && !lines.concat().contains('\n')
+    );
     let pairs = lines.chunks(2).map(|pair| pair.join(" "));
     pairs.collect::<Vec<String>>().join("\n")
 }

@@ -4,9 +4,8 @@ mod arcs;
 
 use pelmet_packet::{CutAllowance, JoinSeam, MeasuredFrom, Packet, Panel, Piece};
 
-use crate::content::SheetBlocks;
-use crate::content::{TextColumn, TextTable};
-use crate::sheet::parts::each_panel;
+use crate::content::{SheetBlocks, TextColumn, TextTable};
+use crate::sheet::by_window::each_panel;
 use crate::text::words::{counted_of, edges, finished};
 use crate::to_scale::{self, is_rectangle};
 

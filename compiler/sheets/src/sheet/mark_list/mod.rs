@@ -2,12 +2,11 @@
 
 mod mitres;
 
-use pelmet_packet::{Mark, Packet, Panel};
+use pelmet_packet::{Mark, Measure, Packet, Panel};
 
-use crate::content::SheetBlocks;
-use crate::content::{TextColumn, TextTable};
+use crate::content::{SheetBlocks, TextColumn, TextTable};
+use crate::sheet::by_window::each_panel;
 use crate::sheet::folding_chart;
-use crate::sheet::parts::each_panel;
 use crate::text::words::{counted_of, finished, optional};
 
 pub(crate) fn print(packet: &Packet, sheet: &mut SheetBlocks) {
@@ -73,47 +72,33 @@ fn mark_row(mark: &Mark) -> [String; 7] {
 
 fn brought_to_row(mark: &Mark) -> Option<[String; 7]> {
     let fold = mark.fold.as_ref()?;
-    let blank = String::new;
-    Some([
-        blank(),
+    Some(row_below(
         String::from("brought to"),
-        fold.brought_to_from_left.text.clone(),
-        fold.brought_to_from_centre.text.clone(),
-        blank(),
-        blank(),
-        blank(),
-    ])
+        &fold.brought_to_from_left,
+        Some(&fold.brought_to_from_centre),
+    ))
 }
 
 fn together_row(mark: &Mark) -> Option<[String; 7]> {
     let stitch = mark.stitch.as_ref()?;
-    let blank = String::new;
     let what = if stitch.leaves.mm == 0.0 {
         String::from("stitched to")
     } else {
         format!("stitched {} from", stitch.leaves.text)
     };
-    Some([
-        blank(),
-        what,
-        stitch.other_from_left.text.clone(),
-        stitch.other_from_centre.text.clone(),
-        blank(),
-        blank(),
-        blank(),
-    ])
+    let centre = Some(&stitch.other_from_centre);
+    Some(row_below(what, &stitch.other_from_left, centre))
 }
 
 fn drawn_row(mark: &Mark) -> Option<[String; 7]> {
     let gather = mark.gather.as_ref()?;
+    let what = String::from("drawn up to");
+    Some(row_below(what, &gather.drawn_to, None))
+}
+
+/// What belongs to the mark in the row above: it has no number, and its place stands under the mark's.
+fn row_below(what: String, from_left: &Measure, from_centre: Option<&Measure>) -> [String; 7] {
     let blank = String::new;
-    Some([
-        blank(),
-        String::from("drawn up to"),
-        gather.drawn_to.text.clone(),
-        blank(),
-        blank(),
-        blank(),
-        blank(),
-    ])
+    let (left, centre) = (from_left.text.clone(), optional(from_centre));
+    [blank(), what, left, centre, blank(), blank(), blank()]
 }

@@ -2,7 +2,7 @@
 
 use pelmet_packet::{BandSeam, FoldedLayer, FoldedPanel, Panel, Place, Run, SewnCorner, Stretch};
 
-use crate::drawing::{Drawing, LineKind, PaperPoint, Scale, at, clip};
+use crate::drawing::{Drawing, LineKind, PaperPoint, Scale, at, clip, inside};
 
 /// How much of a panel the lines go down that show where it is drawn up.
 const DRAWN_UP: f64 = 0.2;
@@ -12,8 +12,8 @@ const NEAREST: f64 = 2.0;
 /// Less than this, in millimetres of cloth, is no width.
 const NO_WIDTH: f64 = 1e-6;
 
-/// A panel in its place.
-pub(super) struct HungPanel<'a> {
+/// A panel where it hangs in the row, and the scale at which it is drawn.
+pub(super) struct PanelInPlace<'a> {
     pub(super) panel: &'a Panel,
     /// The left end of its finished width, and the heading line, on the paper.
     pub(super) left: f64,
@@ -21,7 +21,7 @@ pub(super) struct HungPanel<'a> {
     pub(super) scale: Scale,
 }
 
-impl HungPanel<'_> {
+impl PanelInPlace<'_> {
     pub(super) fn draw(&self, drawing: &mut Drawing) {
         match &self.panel.folded {
             Some(folded) => self.draw_folded(folded, drawing),
@@ -151,39 +151,11 @@ fn runs(seam: &BandSeam, stretch: &Run) -> Vec<Vec<PaperPoint>> {
     let points: Vec<PaperPoint> = along(seam)
         .map(|place| at(place.across.mm, place.down.mm))
         .collect();
-    let mut runs: Vec<Vec<PaperPoint>> = Vec::new();
-    for (from, to) in points.iter().zip(points.iter().skip(1)) {
-        let Some([from, to]) = clipped([*from, *to], stretch) else {
-            continue;
-        };
-        match runs.last_mut() {
-            Some(run) if run.last() == Some(&from) => run.push(to),
-            _ => runs.push(vec![from, to]),
-        }
-    }
-    runs
-}
-
-/// As much of a straight line as lies on a run across.
-fn clipped([from, to]: [PaperPoint; 2], run: &Run) -> Option<[PaperPoint; 2]> {
-    let inside = |x: f64| x.max(run.from.mm).min(run.to.mm);
-    let (left, right) = (inside(from.x), inside(to.x));
-    let wide = to.x - from.x;
-    if wide.abs() < NO_WIDTH {
-        return (run.from.mm..=run.to.mm)
-            .contains(&from.x)
-            .then_some([from, to]);
-    }
-    let down = |x: f64| from.y + (to.y - from.y) * (x - from.x) / wide;
-    let end = |x: f64, end: PaperPoint| {
-        // The end itself where it lies inside, so that what goes on from it begins just there.
-        if x.total_cmp(&end.x).is_eq() {
-            end
-        } else {
-            at(x, down(x))
-        }
-    };
-    ((right - left).abs() > NO_WIDTH).then(|| [end(left, from), end(right, to)])
+    let (left, right) = (stretch.from.mm, stretch.to.mm);
+    inside(
+        &points,
+        (at(left, f64::NEG_INFINITY), at(right, f64::INFINITY)),
+    )
 }
 
 /// The finished position of a flat one on a stretch.

@@ -14,7 +14,7 @@ use crate::drawing::{
     rectangle,
 };
 use crate::text::words::sizes;
-use hung::HungPanel;
+use hung::PanelInPlace;
 
 /// What is left free around the row.
 const LEFT: f64 = 24.0;
@@ -87,13 +87,13 @@ impl<'a> WindowFront<'a> {
         (self.middle() - width / 2.0, self.middle() + width / 2.0)
     }
 
-    /// The ends of the row.
+    /// The left and the right end of the row on the paper, its returns beside its front.
     fn row(self) -> (f64, f64) {
         self.ends(self.scale.paper(&self.window.row.covered))
     }
 
     /// Every panel of the row from the left, then those over its joins, which lie in front.
-    fn hung(self) -> Vec<HungPanel<'a>> {
+    fn hung(self) -> Vec<PanelInPlace<'a>> {
         let row = &self.window.row;
         let in_row = self
             .places()
@@ -109,8 +109,8 @@ impl<'a> WindowFront<'a> {
         in_row.chain(over).collect()
     }
 
-    fn hang(self, name: &str, left: f64) -> Option<HungPanel<'a>> {
-        Some(HungPanel {
+    fn hang(self, name: &str, left: f64) -> Option<PanelInPlace<'a>> {
+        Some(PanelInPlace {
             panel: self.panel(name)?,
             left,
             heading: ABOVE,
@@ -197,7 +197,7 @@ impl<'a> WindowFront<'a> {
 
     /// The drop of the panel at the left end.
     fn tell_drop(self, drawing: &mut Drawing) {
-        let Some(HungPanel { panel, left, .. }) = self.hung().into_iter().next() else {
+        let Some(PanelInPlace { panel, left, .. }) = self.hung().into_iter().next() else {
             return;
         };
         let drop = (ABOVE, ABOVE + self.scale.paper(&panel.drop));

@@ -5,7 +5,7 @@ use pelmet_packet::{Panel, Run, Seen, Stretch};
 /// Runs narrower than this, in millimetres of cloth, are rounding.
 const ROUNDING: f64 = 0.05;
 
-/// One stretch as it lies.
+/// A stretch, and where its parts come to lie once the pleats are laid.
 pub(crate) struct LyingStretch<'a> {
     /// Its number, from the left on the flat panel, from 1.
     pub(crate) number: u32,
@@ -103,6 +103,7 @@ fn parts(stretch: &Stretch, all: &[Stretch]) -> Vec<LyingPart> {
         .collect();
     ends.sort_by(f64::total_cmp);
     ends.dedup_by(|next, end| *next - *end < ROUNDING);
+    // Between two neighbouring ends nothing changes, so that one place in the middle tells for all of it.
     let mut parts: Vec<LyingPart> = Vec::new();
     for (from, to) in ends.iter().zip(ends.iter().skip(1)) {
         let middle = (from + to) / 2.0;

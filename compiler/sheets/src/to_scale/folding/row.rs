@@ -42,7 +42,8 @@ pub(crate) fn rows(panel: &Panel, lying: &[LyingStretch<'_>], width: f64) -> Vec
     let mut rows = Vec::new();
     let mut from = 0.0;
     while end - from > width {
-        // As even as may be.
+        // As even as may be; then moved to the nearest place where one layer lies alone, or the fold of a pleat
+        // would begin in one row and end in the next. Not so far back that a row is next to nothing.
         let even = from + (end - from) / ((end - from) / width).ceil();
         let within = alone
             .iter()

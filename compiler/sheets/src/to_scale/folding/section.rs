@@ -24,7 +24,7 @@ pub(crate) struct SectionPlace {
     pub(crate) base: f64,
     /// Millimetres of cloth in one of the drawing.
     pub(crate) ratio: f64,
-    /// From one layer to the next.
+    /// From one layer to the next, on the paper; cloth itself is too thin to be seen.
     pub(crate) layer: f64,
 }
 
@@ -197,6 +197,7 @@ fn waves(pleat: Option<&Pleat>, panel: &Panel, width: f64) -> u32 {
             let count = places.filter(|place| run.contains(&place.mm)).count();
             u32::try_from(count).unwrap_or(1).max(1)
         }
+        // A cup or a tube; no stretch of a folded pleat is drawn up.
         PleatMake::Folded(_) | PleatMake::Stitched { fingered: false } => 1,
     }
 }

@@ -35,10 +35,10 @@ struct Brought<'a> {
     to: f64,
 }
 
-/// Where a crease is told.
+/// Where the place of a crease is written below the strip.
 struct CreaseNumber<'a> {
     x: f64,
-    /// From 1 at the strip.
+    /// The line it stands on, from 1 at the strip.
     line: u32,
     /// Whether it stands left of the line down to it, for want of room at the right.
     to_the_left: bool,
@@ -132,6 +132,8 @@ impl FlatStrip<'_> {
                 (x, x + wide)
             };
             let line = free.iter().position(|free| end <= *free)?;
+            // The line down to this number passes the lines above it, so that no number further left may
+            // reach over it there.
             for passed in free.iter_mut().take(line) {
                 *passed = x;
             }

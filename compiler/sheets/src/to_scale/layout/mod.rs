@@ -12,10 +12,9 @@ use pelmet_packet::Cloth;
 
 use crate::drawing::{Align, Drawing, LineKind, PAGE_HEIGHT, PAGE_WIDTH, Scale, TextSize, at};
 use stretch::{BoltStretch, longest_band, pages, stretches};
-use stretch_drawn::StretchDrawn;
+use stretch_drawn::{LEFT, StretchDrawn};
 
 /// What is left free around the cloth.
-const LEFT: f64 = 25.0;
 const RIGHT: f64 = 2.0;
 const ABOVE: f64 = 17.0;
 /// The bar and what the lines mean, below the cloth.
@@ -101,14 +100,9 @@ fn described(cloth: &Cloth) -> String {
 /// A bar to read lengths by, and what the lines mean; gives where that ends.
 fn explain(drawing: &mut Drawing, scale: Scale, top: f64) -> f64 {
     let below = scale.draw_bar(drawing, (LEFT, top)) + 5.0;
-    let [left, right] = MEANINGS.map(|column| {
-        let drawn =
-            |(line, _): &&(LineKind, &str)| drawing.elements.iter().any(|it| it.is_of(*line));
-        let drawn: Vec<(LineKind, &'static str)> = column.iter().filter(drawn).copied().collect();
-        drawn
-    });
-    let left = drawing.meanings(left, at(LEFT, below));
-    let right = drawing.meanings(right, at(LEFT + COLUMN, below));
+    let [left, right] = MEANINGS;
+    let left = drawing.meanings_of(left, at(LEFT, below));
+    let right = drawing.meanings_of(right, at(LEFT + COLUMN, below));
     left.max(right)
 }
 

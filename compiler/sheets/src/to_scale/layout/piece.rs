@@ -16,7 +16,7 @@ pub(super) struct DrawnPiece<'a> {
     pub(super) near: PaperPoint,
     pub(super) far: PaperPoint,
     pub(super) outline: Vec<PaperPoint>,
-    /// Where the cloth is folded.
+    /// Where across the paper the fold of doubled cloth lies.
     pub(super) fold: Option<f64>,
     /// The middle of a piece cut on the fold by its pattern that lies where the cloth is open.
     pub(super) middle: Option<[PaperPoint; 2]>,
@@ -30,7 +30,8 @@ pub(super) fn draw_piece(drawn: &DrawnPiece<'_>, (top, end): (f64, f64), drawing
     if is_whole(drawn, (top, end)) {
         drawing.shape(LineKind::Cut, drawn.outline.iter().copied());
     } else {
-        // What is parted by the end of the drawing is not cut there.
+        // What is parted by the end of the drawing is not cut there: its area is clipped, but only those parts
+        // of its sides are drawn as cut that are its own, and none along the clip.
         let shown = above(&below(&drawn.outline, from), to);
         drawing.shape(LineKind::Piece, shown);
         for side in sides_between(&drawn.outline, (from, to)) {
@@ -75,6 +76,7 @@ fn within(outline: &[PaperPoint], x: f64) -> Option<(f64, f64)> {
     };
     let mut heights: Vec<f64> = sides.filter(crosses).map(height).collect();
     heights.sort_by(f64::total_cmp);
+    // Down an upright line, every other crossing goes into the piece and the next one out of it.
     let parts = heights.chunks_exact(2).filter_map(|part| match part {
         [upper, lower] => Some((*upper, *lower)),
         _ => None,

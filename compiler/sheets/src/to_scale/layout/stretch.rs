@@ -15,14 +15,14 @@ pub(super) struct BoltStretch {
     pub(super) then: AfterStretch,
 }
 
-/// What comes after a stretch.
+/// How its bolt goes on below a stretch.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub(super) enum AfterStretch {
     /// The end of what is bought of the bolt.
     End,
     /// Left over cloth alone, which is not drawn.
     Rest,
-    /// More pieces.
+    /// More pieces, which another stretch shows.
     More,
 }
 
@@ -69,6 +69,8 @@ fn stretches_of(cloth: &Cloth, bolt: &BoltUsed, longest: f64) -> Vec<BoltStretch
     loop {
         let reach = from + longest;
         let in_reach = |(cut, _): &&(f64, &str)| from < *cut && *cut <= reach;
+        // Parted where the bolt is cut across, no piece is parted. Where no cut is in reach a piece is longer
+        // than the page, and is drawn in parts; after the last cut there is only cloth left over.
         let cut = cuts.iter().rfind(in_reach).copied();
         let last = cuts.last().copied();
         let (to, text, then) = match cut {

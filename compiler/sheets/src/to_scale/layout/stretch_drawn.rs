@@ -1,16 +1,17 @@
-//! One stretch of a bolt on the paper.
+//! A stretch of a bolt on the paper: its pieces, its flaws, its print, and where it is cut across.
 
 use pelmet_packet::{Cloth, Flaw, Match, Measure, PlacedPiece};
 
-use super::LEFT;
 use super::piece::{DrawnPiece, draw_middle, draw_piece, tell_piece};
 use super::stretch::{AfterStretch, BoltStretch};
 use crate::drawing::{Align, Drawing, LineKind, PaperPoint, Scale, TextSize, at, hatch, rectangle};
 
+/// What is left free left of the cloth, for the places of its cuts.
+pub(super) const LEFT: f64 = 25.0;
 /// How far apart the lines over a flaw are.
 const HATCH: f64 = 2.0;
 
-/// One stretch on the paper.
+/// A stretch, and where on the paper it is drawn.
 pub(super) struct StretchDrawn<'a> {
     pub(super) cloth: &'a Cloth,
     pub(super) stretch: &'a BoltStretch,

@@ -1,7 +1,8 @@
 use pelmet_packet::{Cloth, Measure};
 
+use super::layout;
 use super::stretch::{AfterStretch, BoltStretch, stretches};
-use super::{LEFT, layout};
+use super::stretch_drawn::LEFT;
 use crate::drawing::{Align, Drawing, Element, LineKind, PAGE_HEIGHT, PAGE_WIDTH, TextSize};
 use crate::examples::packets;
 
@@ -105,7 +106,7 @@ fn stretches_end_at_cuts() {
     let cloth = long_cloth();
     let drawings = layout(&cloth);
     assert!(drawings.len() > 1);
-    let parted = |drawing: &Drawing| drawing.elements.iter().any(|it| it.is_of(LineKind::Piece));
+    let parted = |drawing: &Drawing| drawing.has(LineKind::Piece);
     assert!(!drawings.iter().any(parted));
 }
 
@@ -124,6 +125,6 @@ fn a_piece_longer_than_a_page_is_drawn_in_parts() {
     assert_eq!(drawings.len(), 3);
     assert_eq!(told(&drawings, 1), 3);
     for drawing in &drawings {
-        assert!(drawing.elements.iter().any(|it| it.is_of(LineKind::Piece)));
+        assert!(drawing.has(LineKind::Piece));
     }
 }

@@ -85,7 +85,7 @@ pub(super) fn drawn(panel: &Panel, alike: &[Piece], is_rectangle: bool) -> Optio
     Some(on(scale).drawing())
 }
 
-/// A piece on the paper.
+/// A piece, and the scale at which it is drawn.
 #[derive(Copy, Clone)]
 struct PieceDrawn<'a> {
     panel: &'a Panel,

@@ -13,6 +13,7 @@ const TICK: f64 = 1.2;
 
 pub(super) fn tell(outline: PieceDrawn<'_>, labels: &mut WordsApart, drawing: &mut Drawing) {
     let cut = &outline.piece.outline;
+    // What is written first keeps its place, and what would lie on it is left out.
     // Corners first: they must be told, points of a curve only where there is room.
     for on_curve in [false, true] {
         for (index, it) in cut.iter().enumerate() {

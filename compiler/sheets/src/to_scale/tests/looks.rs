@@ -43,7 +43,7 @@ fn contrast_is_that_of_the_guidelines() {
 /// What may lie behind something: the paper, which is white on a light page and on a dark one, and
 /// every area of the drawing.
 fn grounds(drawing: &Drawing) -> Vec<u8> {
-    let drawn = |line: &LineKind| drawing.elements.iter().any(|element| element.is_of(*line));
+    let drawn = |line: &LineKind| drawing.has(*line);
     let fills = LineKind::ALL
         .iter()
         .copied()
@@ -61,7 +61,7 @@ fn words_and_lines_stand_out_from_whatever_lies_behind_them() {
             for line in LineKind::ALL
                 .iter()
                 .copied()
-                .filter(|line| drawing.elements.iter().any(|it| it.is_of(*line)))
+                .filter(|line| drawing.has(*line))
             {
                 let Some(stroke) = look(line).stroke else {
                     continue;
@@ -109,7 +109,7 @@ fn no_two_lines_of_a_drawing_look_alike() {
         LineKind::Move,
     ];
     for drawing in drawings() {
-        let drawn = |line: &LineKind| drawing.elements.iter().any(|it| it.is_of(*line));
+        let drawn = |line: &LineKind| drawing.has(*line);
         let lines = LineKind::ALL
             .iter()
             .copied()

@@ -57,7 +57,7 @@ fn everything_lies_on_the_paper() {
 fn every_line_that_has_a_meaning_is_explained() {
     let plain = [LineKind::Measure, LineKind::Top, LineKind::Lining];
     for drawing in drawings() {
-        let drawn = |line: &LineKind| drawing.elements.iter().any(|it| it.is_of(*line));
+        let drawn = |line: &LineKind| drawing.has(*line);
         let lines = LineKind::ALL
             .iter()
             .copied()

@@ -25,7 +25,7 @@ use overview::{Overview, OverviewRow};
 pub(crate) enum TemplatesOf {
     /// Those with a shape; a rectangle is quicker and better measured on the cloth.
     Shaped,
-    /// All of them.
+    /// Rectangles too.
     All,
 }
 

@@ -14,7 +14,7 @@ const HOW_TO_PRINT: [&str; 2] = [
     the cut sheet, and lay a template that matters on a scrap first.",
 ];
 
-/// A row of the list.
+/// A part of the file, or what has none in it, in three columns.
 pub(super) struct OverviewRow {
     pub(super) name: String,
     pub(super) about: String,

@@ -1,6 +1,8 @@
 //! One outline at its true size, opened out.
 
-use super::{Arcs, OutlineVertex, SharedOutline, WholePiece, cross};
+use super::points::{MOTIF, cross};
+use super::shared::SharedOutline;
+use super::whole::{Arcs, OutlineVertex, WholePiece};
 use crate::drawing::lines;
 use crate::drawing::{Align, Drawing, Lettering, LineKind, PaperPoint, TextSize, at};
 
@@ -35,7 +37,7 @@ pub(crate) fn outline_drawing(outline: &SharedOutline<'_>) -> Drawing {
     drawing.shape(LineKind::CutEdge, closed(&whole.cut));
     drawing.shape(LineKind::Sewn, closed(&whole.sewn));
     for (line, ends) in &whole.lines {
-        drawing.line(*line, ends.map(place));
+        drawing.line(line.kind(), ends.map(place));
     }
     for (corner, words) in &whole.corners {
         let (across, down) = INSIDE;
@@ -56,7 +58,7 @@ pub(crate) fn outline_drawing(outline: &SharedOutline<'_>) -> Drawing {
             drawing.line(LineKind::Measure, line);
         }
         let beside = at(motif.x + 2.0, motif.y - 2.0);
-        drawing.words(beside, Align::Left, TextSize::Plain, "centre of the motif");
+        drawing.words(beside, Align::Left, TextSize::Plain, MOTIF);
     }
     tell(told, at(AROUND, length + 2.0 * AROUND), &mut drawing);
     drawing
@@ -96,10 +98,5 @@ fn tell(told: Vec<String>, first: PaperPoint, drawing: &mut Drawing) {
         (LineKind::Centre, "centre"),
         (LineKind::Fold, "fold"),
     ];
-    let is_drawn = |line: LineKind| drawing.elements.iter().any(|element| element.is_of(line));
-    let shown: Vec<_> = meanings
-        .into_iter()
-        .filter(|(line, _)| is_drawn(*line))
-        .collect();
-    drawing.meanings(shown, at(first.x, y + 10.0));
+    drawing.meanings_of(&meanings, at(first.x, y + 10.0));
 }

@@ -2,7 +2,7 @@
 
 use pelmet_packet::Piece;
 
-use super::points;
+use super::points::points;
 use crate::drawing::{PaperPoint, at};
 
 /// Every seam between two widths, from where it leaves the cutting line at the top to where it meets it

@@ -3,7 +3,8 @@
 
 use pelmet_packet::{MeasuredFrom, OutlinePoint, Piece, Place};
 
-use super::{SharedOutline, join_seams};
+use super::join_seams::join_seams;
+use super::shared::SharedOutline;
 use crate::drawing::{LineKind, PaperPoint, at};
 
 /// A piece as it lies open, in millimetres from its left and its top cut edge.
@@ -12,10 +13,10 @@ pub(crate) struct WholePiece {
     pub(crate) sewn: Vec<OutlineVertex>,
     /// The numbered corners of the sewn line, on the half that is given.
     pub(crate) corners: Vec<(PaperPoint, String)>,
-    /// The centres of motifs.
+    /// The centre of every motif that one of its pieces carries.
     pub(crate) motifs: Vec<PaperPoint>,
     /// Straight lines inside, with what they mean.
-    pub(crate) lines: Vec<(LineKind, [PaperPoint; 2])>,
+    pub(crate) lines: Vec<(InnerLine, [PaperPoint; 2])>,
 }
 
 /// A point of a closed line, with the tangent of a quarter of the angle that the arc from it to the next
@@ -24,6 +25,37 @@ pub(crate) struct WholePiece {
 pub(crate) struct OutlineVertex {
     pub(crate) at: PaperPoint,
     pub(crate) bulge: f64,
+}
+
+/// What a straight line inside a piece is.
+#[derive(Copy, Clone, PartialEq, Eq, Debug)]
+pub(crate) enum InnerLine {
+    /// The middle of a piece that is given by its half.
+    Middle,
+    /// Where a piece that lines itself is folded across.
+    Fold,
+    /// Where two widths of cloth are joined.
+    JoinSeam,
+}
+
+impl InnerLine {
+    /// What it is drawn with.
+    pub(crate) fn kind(self) -> LineKind {
+        match self {
+            Self::Middle => LineKind::Centre,
+            Self::Fold => LineKind::Fold,
+            Self::JoinSeam => LineKind::Sewn,
+        }
+    }
+
+    /// What is written beside it.
+    pub(crate) fn word(self) -> &'static str {
+        match self {
+            Self::Middle => "centre",
+            Self::Fold => "fold",
+            Self::JoinSeam => "join seam",
+        }
+    }
 }
 
 /// Whether an arc is kept as such or as the points between which it may be drawn straight.
@@ -117,32 +149,22 @@ fn place(place: &Place, piece: &Piece) -> PaperPoint {
 
 /// The middle of a piece that is given by its half, the fold of one that lines itself, and the seams of
 /// one that is joined.
-fn lines(piece: &Piece) -> Vec<(LineKind, [PaperPoint; 2])> {
+fn lines(piece: &Piece) -> Vec<(InnerLine, [PaperPoint; 2])> {
     let (width, length) = (piece.cut_width.mm, piece.cut_length.mm);
     let ends = piece.outline.first().zip(piece.outline.last());
     let middle = fold(piece).zip(ends).map(|(x, (foot, top))| {
         (
-            LineKind::Centre,
+            InnerLine::Middle,
             [at(x, top.at.down.mm), at(x, foot.at.down.mm)],
         )
     });
     let folded = piece.folded_at.as_ref().map(|fold| {
         let y = fold.mm.min(length);
-        (LineKind::Fold, [at(0.0, y), at(width, y)])
+        (InnerLine::Fold, [at(0.0, y), at(width, y)])
     });
     let seams = join_seams(piece).into_iter();
-    let seams = seams.map(|seam| (LineKind::Sewn, seam));
+    let seams = seams.map(|seam| (InnerLine::JoinSeam, seam));
     middle.into_iter().chain(folded).chain(seams).collect()
-}
-
-impl SharedOutline<'_> {
-    /// What the allowance calls for at a corner of the panel, after its number.
-    pub(crate) fn called_for(&self, number: u32) -> String {
-        let mut corners = self.panel.outline.iter();
-        let corner = corners.find(|corner| corner.number == number);
-        let relief = corner.and_then(|corner| corner.relief);
-        relief.map_or_else(String::new, |relief| format!(" {relief}"))
-    }
 }
 
 #[cfg(test)]

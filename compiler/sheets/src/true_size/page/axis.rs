@@ -38,6 +38,9 @@ impl TileAxis {
         if !needed.is_finite() {
             return vec![];
         }
+        // The fewest tiles leave some room; within it they can be moved until no edge of paper lies along a
+        // line of the piece. A cutting line just on the edge of a page is cut away or taped over, and
+        // with it what the template is for. A tile more is worth it only if that saves some of a line.
         let counts = std::iter::successors(Some(1_u32), |tiles| tiles.checked_add(1));
         let mut enough = counts
             .map(|tiles| Self {
@@ -66,7 +69,7 @@ impl TileAxis {
         self.pitch() * f64::from(self.tiles) + OVERLAP
     }
 
-    /// Where a tile begins.
+    /// Where a tile begins on the template; tiles count from nought.
     pub(crate) fn begins(self, tile: u32) -> f64 {
         self.start + self.pitch() * f64::from(tile)
     }
@@ -104,6 +107,8 @@ impl TileAxis {
         let sides = lines
             .iter()
             .flat_map(|line| line.iter().zip(line.iter().skip(1)));
+        // A line that crosses an edge steeply is seen on both pages; only one that stays near the edge for
+        // long is lost there.
         let along =
             sides.filter(|(from, to)| (to.x - from.x).abs() * RUNS_ALONG <= (to.y - from.y).abs());
         let too_near = along.filter(|(from, to)| {

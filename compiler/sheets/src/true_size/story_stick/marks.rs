@@ -58,24 +58,32 @@ impl StickMarks {
 }
 
 fn ticks_of(mark: &Mark) -> Vec<Tick> {
-    let line = match mark.kind {
-        MarkKind::Fold => LineKind::Fold,
-        MarkKind::Finger => LineKind::FoldAway,
-        MarkKind::JoinSeam => LineKind::Sewn,
-        MarkKind::Pair
-        | MarkKind::GatherEnd
-        | MarkKind::Quarter
+    // The marks of pleats are many, and their numbers alone have to do; the others are few, and named.
+    let (line, is_named) = match mark.kind {
+        MarkKind::Fold => (LineKind::Fold, false),
+        MarkKind::Finger => (LineKind::FoldAway, false),
+        MarkKind::JoinSeam => (LineKind::Sewn, true),
+        MarkKind::Pair | MarkKind::Quarter => (LineKind::Measure, false),
+        MarkKind::GatherEnd
         | MarkKind::MotifCentre
         | MarkKind::TurningOpening
-        | MarkKind::Return => LineKind::Measure,
-        _ => return vec![],
+        | MarkKind::Return => (LineKind::Measure, true),
+        // Not along the top edge, or all across it.
+        MarkKind::HeadingLine
+        | MarkKind::HeadingWork
+        | MarkKind::Corner
+        | MarkKind::Curve
+        | MarkKind::FastenerLine
+        | MarkKind::LowerFold
+        | MarkKind::BandSeam => return vec![],
     };
     let Some(from_left) = &mark.from_left else {
         return vec![];
     };
-    let what = match mark.kind {
-        MarkKind::Fold | MarkKind::Pair | MarkKind::Finger | MarkKind::Quarter => String::new(),
-        _ => format!(" {}", mark.name),
+    let what = if is_named {
+        format!(" {}", mark.name)
+    } else {
+        String::new()
     };
     let tick = |at: f64, place: &str| Tick {
         at,

@@ -81,6 +81,9 @@ impl StickStrips<'_> {
     /// stand in their way, so that no line down to a word crosses another word where that can be helped.
     fn lines_of_words(&self) -> Vec<u32> {
         let ticks = &self.marked.ticks;
+        // A word reaches to the right over the ticks there, whose lines run down to words of their own; it is
+        // clear of these lines only below their ends. So ticks are placed from the right, and all that a
+        // word must stay below is placed before it.
         let mut placed: Vec<(&Tick, (f64, f64), u32)> = Vec::new();
         for tick in ticks.iter().rev().filter(|tick| !tick.words.is_empty()) {
             let (from, to) = self.span(tick);

@@ -70,6 +70,9 @@ impl TileGrid {
             };
         let columns = homes(TileAxis::over(lines, window.width), |stop| stop.x);
         let rows = homes(TileAxis::over(&sideways, window.height), |stop| stop.y);
+        // Places across and down are chosen each for itself, and are equally good there; together they decide
+        // which tiles stay blank, so every pair of them is tried. That costs little, since the tile that a
+        // point is printed for was found once in either direction.
         let grids = rows.iter().flat_map(|(down, rows)| {
             columns.iter().map(move |(across, columns)| Self {
                 sheet,

@@ -3,7 +3,7 @@
 use pelmet_packet::MeasuredFrom;
 
 use crate::drawing::{Align, LineKind, PaperPoint, TextSize, at};
-use crate::true_size::outlines::{SharedOutline, cross, join_seams, points};
+use crate::true_size::outlines::{InnerLine, MOTIF, SharedOutline, cross, join_seams, points};
 
 /// How far inside a corner its number stands.
 const LABEL_INSIDE: f64 = 5.0;
@@ -57,7 +57,7 @@ impl TemplateLines {
             .map(|motif| at(motif.across.mm, motif.down.mm));
         let crosses = centres.clone().flat_map(cross);
         let crosses = crosses.map(|line| line.to_vec()).collect();
-        labels.extend(centres.map(|centre| beside(centre, "centre of the motif")));
+        labels.extend(centres.map(|centre| beside(centre, MOTIF)));
         Self {
             drawn,
             crosses,
@@ -73,7 +73,10 @@ impl TemplateLines {
 }
 
 fn join_label([top, foot]: &[PaperPoint; 2]) -> TemplateWords {
-    beside(at(top.x, (top.y + foot.y) / 2.0), "join seam")
+    beside(
+        at(top.x, (top.y + foot.y) / 2.0),
+        InnerLine::JoinSeam.word(),
+    )
 }
 
 /// Words at the right of a place.

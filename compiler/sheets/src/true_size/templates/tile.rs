@@ -66,6 +66,8 @@ fn clear_place(frame: Frame, beside: bool, places: [f64; 5], lines: &TemplateLin
             at(frame.left + frame.width * part, frame.top + OVERLAP / 2.0)
         }
     };
+    // A mark under a line is hard to lay on its fellow. The places stand in the order they are liked, well
+    // apart from the mark in the other half, so the first that is clear will do.
     let mut best = (place(0.5), 0.0);
     for place in places.map(place) {
         let clear = clearance(place, lines);

@@ -26,7 +26,8 @@ pub(crate) struct HtmlSection {
     pub(crate) blocks: Vec<SheetBlock>,
 }
 
-/// Sheets as one page.
+/// Sheets, with their drawings, as one page that asks for nothing outside itself. It is printed on the
+/// paper named; where none is, on whatever lies in the printer.
 pub(crate) fn page(packet: &Packet, sheets: &[SheetKind], paper: Option<Paper>) -> String {
     let sections = sheets.iter().map(|kind| HtmlSection {
         word: sheet_word(*kind).to_owned(),

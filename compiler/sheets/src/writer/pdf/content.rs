@@ -4,8 +4,7 @@ use pdf_writer::types::{LineCapStyle, LineJoinStyle};
 use pdf_writer::{Content, Name, Settings, Str};
 use pelmet_lettering::Weight;
 
-use super::POINTS_IN_MILLIMETRE;
-use super::file::{exact, number};
+use super::file::{POINTS_IN_MILLIMETRE, exact, number};
 use super::fonts::{Fonts, font_name};
 use crate::drawing::{
     Align, CLEAR_OF_WORDS, Drawing, Element, LetteringRun, Look, PaperPoint, Stroke, look,

@@ -8,6 +8,9 @@ pub(super) struct PdfFile {
     next: i32,
 }
 
+/// PDF counts in points, of which an inch has 72.
+pub(super) const POINTS_IN_MILLIMETRE: f64 = 72.0 / 25.4;
+
 /// How hard streams are packed, of ten: more takes longer and saves little.
 const EFFORT: u8 = 6;
 

@@ -12,14 +12,11 @@ use pdf_writer::{Finish, Name, Rect, Ref, TextStr};
 
 use crate::drawing::{Bookmark, Drawing, PrintedFile};
 use content::content;
-use file::PdfFile;
+use file::{POINTS_IN_MILLIMETRE, PdfFile};
 use fonts::Fonts;
 
 /// The language of every sheet.
 const LANGUAGE: &str = "en";
-
-/// PDF counts in points, of which an inch has 72.
-const POINTS_IN_MILLIMETRE: f64 = 72.0 / 25.4;
 
 /// The whole file, one page for each drawing.
 pub(crate) fn pdf(printed: &PrintedFile) -> Vec<u8> {

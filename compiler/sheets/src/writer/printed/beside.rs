@@ -1,7 +1,6 @@
 //! Long narrow tables, broken into columns side by side so that they do not waste paper.
 
-use super::row::PrintedRow;
-use super::set::kept_within;
+use super::row::{PrintedRow, kept_within};
 use crate::drawing::at;
 
 /// What is left free between two parts of a table.
@@ -31,6 +30,8 @@ pub(super) fn beside(
         }
         slab
     };
+    // All parts of a slab stand on one page, since an eye that has read one down goes up to the next. Slabs
+    // are as equal as can be, or the last would be a few rows across the whole page.
     let slabs = body.len().div_ceil(across.saturating_mul(MOST)).max(1);
     let slabs = body.chunks(body.len().div_ceil(slabs).max(1)).enumerate();
     Some(slabs.flat_map(slab).collect())

@@ -1,9 +1,10 @@
 //! The first page: the job, how to print it, and where each sheet begins.
 
 use super::Listed;
+use super::faces::BODY;
 use super::pages::PrintedPages;
-use super::row::PrintedRow;
-use super::set::{self, BODY, kept_within, spaced};
+use super::row::{PrintedRow, kept_within, spaced};
+use super::set;
 use crate::content::SheetBlock;
 use crate::drawing::{Drawing, Lettering, LineKind, at, lines};
 use crate::paper::Paper;
@@ -16,6 +17,8 @@ const BETWEEN: f64 = 2.4;
 
 /// The page, or pages if there were as many sheets.
 pub(super) fn pages(job: &str, sheets: &[Listed], paper: Paper) -> Vec<Drawing> {
+    // The numbers told depend on how many pages the list itself takes, and it takes as many whatever they
+    // are, since each stands on the line of its title. So it is set twice and no more.
     let before = filled(job, sheets, 0, paper).len();
     filled(job, sheets, before, paper)
 }

@@ -1,6 +1,7 @@
 //! The sheets set on pages of paper: what is on which page first, then sheet by sheet.
 
 mod beside;
+mod faces;
 mod first_page;
 mod foot;
 mod labels;

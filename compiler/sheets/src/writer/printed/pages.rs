@@ -43,6 +43,9 @@ impl PrintedPages {
 
     /// Brings rows onto pages. Those that are kept together stand on one page wherever one has room.
     pub(super) fn place(&mut self, rows: &[PrintedRow]) {
+        // A row that is kept draws the next one after it, so a chain ends at the first that is not. A chain
+        // longer than any page is parted wherever the page ends: turning over first would only leave a
+        // page half empty.
         for chain in rows.chunk_by(|row, _| row.kept) {
             if !self.holds(chain) && self.would_hold(chain) {
                 self.next = None;
@@ -65,6 +68,8 @@ impl PrintedPages {
 
     /// Whether they would have room on a page of their own.
     fn would_hold(&self, rows: &[PrintedRow]) -> bool {
+        // On a page of its own the head of the table comes first once more, and nothing stands above the
+        // first row that it would have to be kept apart from.
         let head = rows.first().map_or(0.0, |row| stacked(repeated(row)));
         let space = rows.first().map_or(0.0, |row| row.space);
         let too_large = rows.iter().any(|row| self.is_too_large(row));

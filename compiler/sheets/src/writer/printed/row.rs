@@ -88,6 +88,31 @@ impl PrintedRow {
     }
 }
 
+/// The rows with so much free above the first.
+pub(super) fn spaced(space: f64, mut rows: Vec<PrintedRow>) -> Vec<PrintedRow> {
+    if let Some(first) = rows.first_mut() {
+        first.space = space;
+    }
+    rows
+}
+
+/// All on one page with what comes next.
+pub(super) fn kept(mut rows: Vec<PrintedRow>) -> Vec<PrintedRow> {
+    for row in &mut rows {
+        row.kept = true;
+    }
+    rows
+}
+
+/// All on one page.
+pub(super) fn kept_within(rows: Vec<PrintedRow>) -> Vec<PrintedRow> {
+    let mut rows = kept(rows);
+    if let Some(last) = rows.last_mut() {
+        last.kept = false;
+    }
+    rows
+}
+
 fn written(at: PaperPoint, lettering: Lettering, text: impl Into<String>) -> Element {
     Element::Text {
         at,

@@ -1,17 +1,11 @@
 //! A sheet set in rows.
 
+use super::faces::{BODY, HEADING, NUMBER, PANEL, TITLE};
 use super::labels;
-use super::row::PrintedRow;
+use super::row::{PrintedRow, kept, kept_within, spaced};
 use super::table;
 use crate::content::SheetBlock;
 use crate::drawing::{Drawing, Lettering, LineKind, at, lines, rectangle};
-
-/// What the parts of a sheet are set in.
-pub(super) const TITLE: Lettering = Lettering::bold(6.4);
-const HEADING: Lettering = Lettering::bold(4.6);
-pub(super) const BODY: Lettering = Lettering::plain(3.6);
-const PANEL: Lettering = Lettering::bold(3.9);
-const NUMBER: Lettering = Lettering::bold(4.6);
 
 /// Where the text of an entry, of a step and of a part of a step begins.
 const ENTRY: f64 = 4.5;
@@ -134,31 +128,6 @@ fn drawn(drawing: Drawing) -> PrintedRow {
         elements: drawing.elements,
         ..PrintedRow::default()
     }
-}
-
-/// The rows with so much free above the first.
-pub(super) fn spaced(space: f64, mut rows: Vec<PrintedRow>) -> Vec<PrintedRow> {
-    if let Some(first) = rows.first_mut() {
-        first.space = space;
-    }
-    rows
-}
-
-/// All on one page with what comes next.
-pub(super) fn kept(mut rows: Vec<PrintedRow>) -> Vec<PrintedRow> {
-    for row in &mut rows {
-        row.kept = true;
-    }
-    rows
-}
-
-/// All on one page.
-pub(super) fn kept_within(rows: Vec<PrintedRow>) -> Vec<PrintedRow> {
-    let mut rows = kept(rows);
-    if let Some(last) = rows.last_mut() {
-        last.kept = false;
-    }
-    rows
 }
 
 /// No first or last line stands alone on a page.

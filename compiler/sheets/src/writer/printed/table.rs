@@ -5,8 +5,8 @@ use std::iter::zip;
 use std::rc::Rc;
 
 use super::beside::beside;
-use super::row::PrintedRow;
-use super::set::{BODY, kept, kept_within};
+use super::faces::BODY;
+use super::row::{PrintedRow, kept, kept_within};
 use crate::content::TextTable;
 use crate::drawing::{Lettering, LineKind, lines, longest_word};
 
@@ -164,6 +164,9 @@ fn widest(wanted: &[f64], least: &[f64], room: f64) -> Option<f64> {
             .map(|(wanted, least)| wanted.min(least.max(widest)))
             .sum()
     };
+    // Cutting all columns down by one part would starve the narrow ones, which are numbers; so only what
+    // is wider than one common width gives way. The room taken grows with that width, which is therefore
+    // found by halving.
     let (mut fits, mut too_wide) = (0.0, room);
     if taken(fits) > room {
         return None;

@@ -1,6 +1,6 @@
 //! A table of cells.
 
-/// The tables there are.
+/// The tables that a spreadsheet is given.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub(crate) enum TableName {
     /// Everything to buy, which a quote points into.
@@ -22,14 +22,14 @@ impl TableName {
     }
 }
 
-/// A table with a name.
+/// Headings, and rows of as many cells.
 pub(crate) struct CellTable {
     pub(crate) name: TableName,
     pub(crate) headings: Vec<String>,
     pub(crate) rows: Vec<Vec<Cell>>,
 }
 
-/// What stands in a cell.
+/// What stands in a cell, by what a spreadsheet makes of it.
 #[derive(Clone, PartialEq, Debug)]
 pub(crate) enum Cell {
     Empty,

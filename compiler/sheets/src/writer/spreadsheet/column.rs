@@ -14,7 +14,7 @@ pub(super) enum CellColumn<T> {
     Money(String, fn(&T) -> Option<Cell>),
 }
 
-/// What a length is measured in.
+/// What a length is for, which decides the units it is told in.
 #[derive(Copy, Clone)]
 pub(super) enum LengthUse {
     /// What is cut and marked: inches, or millimetres.

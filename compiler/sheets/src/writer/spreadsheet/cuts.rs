@@ -4,6 +4,7 @@ use pelmet_packet::{Packet, Panel, Piece, Window};
 
 use super::cell_table::{CellTable, TableName};
 use super::column::{CellColumn, LengthUse, table};
+use crate::parts::every_piece;
 
 struct CutRow<'a> {
     window: &'a Window,
@@ -40,17 +41,10 @@ fn columns<'a>() -> [CellColumn<CutRow<'a>>; 15] {
 }
 
 pub(super) fn table_of(packet: &Packet) -> CellTable {
-    let panels = packet.windows.iter().flat_map(|window| {
-        let panels = window.panels.iter();
-        panels.map(move |panel| (window, panel))
-    });
-    let cuts = panels.flat_map(|(window, panel)| {
-        let pieces = panel.pieces.iter();
-        pieces.map(move |piece| CutRow {
-            window,
-            panel,
-            piece,
-        })
+    let cuts = every_piece(packet).map(|(window, panel, piece)| CutRow {
+        window,
+        panel,
+        piece,
     });
     let cuts: Vec<CutRow<'_>> = cuts.collect();
     table(TableName::Cuts, packet.units.system, &columns(), &cuts)

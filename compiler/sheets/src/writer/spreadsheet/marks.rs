@@ -4,6 +4,7 @@ use pelmet_packet::{Mark, Measure, Packet, Panel, Window};
 
 use super::cell_table::{CellTable, TableName};
 use super::column::{CellColumn, LengthUse, table};
+use crate::parts::every_panel;
 
 struct MarkRow<'a> {
     window: &'a Window,
@@ -46,11 +47,7 @@ fn columns<'a>() -> [CellColumn<MarkRow<'a>>; 13] {
 }
 
 pub(super) fn table_of(packet: &Packet) -> CellTable {
-    let panels = packet.windows.iter().flat_map(|window| {
-        let panels = window.panels.iter();
-        panels.map(move |panel| (window, panel))
-    });
-    let marks = panels.flat_map(|(window, panel)| {
+    let marks = every_panel(packet).flat_map(|(window, panel)| {
         let marks = panel.marks.iter();
         marks.map(move |mark| MarkRow {
             window,

@@ -12,7 +12,7 @@ use number::number;
 
 /// The whole file. Looks are in its own style sheet and it asks for nothing outside itself.
 pub(crate) fn svg(drawing: &Drawing) -> String {
-    let drawn = |line: &LineKind| drawing.elements.iter().any(|element| element.is_of(*line));
+    let drawn = |line: &LineKind| drawing.has(*line);
     let lines: Vec<LineKind> = LineKind::ALL.iter().copied().filter(drawn).collect();
     format!(
         "{}\n",
