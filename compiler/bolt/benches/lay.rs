@@ -1,7 +1,7 @@
 //! How long laying and checking take as the pieces grow in number.
 
 use criterion::{BenchmarkId, Criterion, Throughput, criterion_group, criterion_main};
-use pelmet_bolt::{Cloth, Corner, Outline, Piece, check, lay};
+use pelmet_bolt::{LayoutCloth, LayoutPiece, OutlineCorner, OutlinePolygon, check, lay};
 use pelmet_measure::Length;
 
 const COUNTS: [u32; 4] = [10, 60, 200, 500];
@@ -10,8 +10,8 @@ fn millimetres(count: u32) -> Length {
     Length::millimetres(count.into())
 }
 
-fn printed_cloth() -> Cloth {
-    Cloth {
+fn printed_cloth() -> LayoutCloth {
+    LayoutCloth {
         usable_width: millimetres(1372),
         gap: millimetres(6),
         repeat_along: Some(millimetres(320)),
@@ -25,7 +25,7 @@ fn printed_cloth() -> Cloth {
 }
 
 /// As many single pieces, no two alike in a row, every other one held by the print.
-fn pieces(count: u32) -> Vec<Piece> {
+fn pieces(count: u32) -> Vec<LayoutPiece> {
     let spread = |index: u32, by: u32, over: u32| {
         index
             .wrapping_mul(by)
@@ -33,7 +33,7 @@ fn pieces(count: u32) -> Vec<Piece> {
             .map_or(Length::ZERO, millimetres)
     };
     (0..count)
-        .map(|index| Piece {
+        .map(|index| LayoutPiece {
             width: millimetres(80) + spread(index, 7_919, 900),
             length: millimetres(120) + spread(index, 104_729, 1_300),
             quantity: 1,
@@ -48,13 +48,13 @@ fn pieces(count: u32) -> Vec<Piece> {
 }
 
 /// The same pieces, their lower edges at a slant, on plain cloth that has no top.
-fn shapes(count: u32) -> (Cloth, Vec<Piece>) {
-    let cloth = Cloth {
+fn shapes(count: u32) -> (LayoutCloth, Vec<LayoutPiece>) {
+    let cloth = LayoutCloth {
         repeat_along: None,
         one_way: false,
         ..printed_cloth()
     };
-    let slanting = |piece: Piece| {
+    let slanting = |piece: LayoutPiece| {
         let (width, length) = (piece.width, piece.length);
         let left = length.divided(2);
         let corners = [
@@ -63,10 +63,10 @@ fn shapes(count: u32) -> (Cloth, Vec<Piece>) {
             (width, length),
             (Length::ZERO, left),
         ];
-        let corners = corners.map(|(across, along)| Corner { across, along });
-        Piece {
+        let corners = corners.map(|(across, along)| OutlineCorner { across, along });
+        LayoutPiece {
             phase_along: None,
-            outline: Some(Outline::through(corners.to_vec(), Length::ZERO)),
+            outline: Some(OutlinePolygon::through(corners.to_vec(), Length::ZERO)),
             ..piece
         }
     };

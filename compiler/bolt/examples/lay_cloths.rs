@@ -37,13 +37,13 @@ fn print_row(it: &SmallCloth) -> Option<f64> {
         println!("| {} | not sound |", it.name);
         return None;
     }
-    let bound = layout.at_least.as_millimetres_f64();
+    let bound = layout.lower_bound.as_millimetres_f64();
     let over = (layout.exact.as_millimetres_f64() / bound - 1.0) * 100.0;
     println!(
         "| {} | {} | {} | {} | {over:.2} % | {seconds:.2} |",
         it.name,
         it.pieces.len(),
-        layout.at_least.millimetres_text(),
+        layout.lower_bound.millimetres_text(),
         layout.exact.millimetres_text(),
     );
     Some(over)

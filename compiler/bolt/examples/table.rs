@@ -17,7 +17,9 @@ mod strips;
 
 use std::time::Instant;
 
-use pelmet_bolt::{Cloth, Corner, Effort, Outline, Piece, check, lay_with};
+use pelmet_bolt::{
+    LayoutCloth, LayoutPiece, OutlineCorner, OutlinePolygon, SearchEffort, check, lay_with,
+};
 use pelmet_measure::Length;
 use small_cloths::small_cloths;
 use strips::Strip;
@@ -25,8 +27,8 @@ use strips::Strip;
 /// A job with a name, and its optimum where that is known.
 struct Instance {
     name: String,
-    cloth: Cloth,
-    pieces: Vec<Piece>,
+    cloth: LayoutCloth,
+    pieces: Vec<LayoutPiece>,
     optimum: Option<Length>,
 }
 
@@ -56,7 +58,7 @@ fn print_row(instance: &Instance) -> Option<f64> {
         .iter()
         .filter_map(|piece| usize::try_from(piece.quantity).ok())
         .sum();
-    let effort = Effort::usual(count);
+    let effort = SearchEffort::usual(count);
     let start = Instant::now();
     let Ok(layout) = lay_with(cloth, pieces, effort) else {
         println!("| {name} | cannot be laid |");
@@ -68,7 +70,7 @@ fn print_row(instance: &Instance) -> Option<f64> {
     } else {
         " (not sound)"
     };
-    let known = optimum.or((layout.at_least == layout.exact).then_some(layout.exact));
+    let known = optimum.or((layout.lower_bound == layout.exact).then_some(layout.exact));
     let over = known.map(|known| {
         let known = known.as_millimetres_f64();
         (layout.exact.as_millimetres_f64() / known - 1.0) * 100.0
@@ -77,7 +79,7 @@ fn print_row(instance: &Instance) -> Option<f64> {
     println!(
         "| {name} | {count} | {} | {} | {}{sound} | {} | {over_text} | {} | {seconds:.2} |",
         layout.rule_of_thumb.millimetres_text(),
-        layout.at_least.millimetres_text(),
+        layout.lower_bound.millimetres_text(),
         layout.exact.millimetres_text(),
         known.map_or(String::from("?"), Length::millimetres_text),
         effort.count(),
@@ -100,20 +102,20 @@ fn instances() -> Vec<Instance> {
 
 /// Jabots, long at one side; two of them, one turned end for end, make a rectangle.
 fn jabots(count: u32) -> Instance {
-    let corners = [(0, 0), (600, 0), (600, 200), (0, 800)].map(|(across, along)| Corner {
+    let corners = [(0, 0), (600, 0), (600, 200), (0, 800)].map(|(across, along)| OutlineCorner {
         across: Length::millimetres(across),
         along: Length::millimetres(along),
     });
-    let outline = Outline::through(corners.to_vec(), Length::ZERO);
+    let outline = OutlinePolygon::through(corners.to_vec(), Length::ZERO);
     let (cloth, _) = plain_strip().job();
     Instance {
         name: String::from("jabots, plain"),
-        cloth: Cloth {
+        cloth: LayoutCloth {
             one_way: false,
             usable_width: Length::millimetres(1200),
             ..cloth
         },
-        pieces: vec![Piece {
+        pieces: vec![LayoutPiece {
             width: Length::millimetres(600),
             length: Length::millimetres(800),
             quantity: count,
@@ -137,7 +139,7 @@ fn workroom(count: u32) -> Instance {
         ..plain_strip()
     };
     let (cloth, _) = strip.job();
-    let piece = |index: u32| Piece {
+    let piece = |index: u32| LayoutPiece {
         width: Length::millimetres(80 + spread(index, 7_919, 900)),
         length: Length::millimetres(120 + spread(index, 104_729, 1_300)),
         quantity: 1,

@@ -3,6 +3,8 @@
 //! It shares no sum with the code that lays, so that one mistake does not hide another.
 
 mod apart;
+mod checked;
+mod finding;
 mod print;
 mod sections;
 mod shapes;
@@ -11,82 +13,72 @@ mod triangles;
 
 use std::collections::BTreeSet;
 
-use pelmet_measure::Length;
+use self::checked::CheckedPiece;
+pub use self::finding::{BoltDirection, CheckerFinding};
+use crate::given::{LayoutCloth, LayoutPiece};
+use crate::layout::Layout;
 
-use crate::{Cloth, Fault, Layout, Piece, Placed};
-
-/// Looks for every promise that `layout` breaks; a sound layout gives none.
+/// Looks for every promise that `layout` breaks; a sound layout gives no finding.
 ///
-/// Where several pieces clash in one spot, at least one fault is found, not every pair.
-pub fn check(cloth: &Cloth, pieces: &[Piece], layout: &Layout) -> Vec<Fault> {
-    let mut faults = Vec::new();
-    let laid = pieces_laid(pieces, layout, &mut faults);
-    check_quantities(pieces, &laid, &mut faults);
+/// Nothing about a layout is taken for granted: each look stands alone, and what one of them finds broken
+/// the next can still read. Only what is to be cut at all is settled first, for a place that holds nothing
+/// has no size. Where several pieces clash in one spot, at least one is told of, not every pair.
+pub fn check(cloth: &LayoutCloth, pieces: &[LayoutPiece], layout: &Layout) -> Vec<CheckerFinding> {
+    let mut findings = Vec::new();
+    let laid = pieces_laid(pieces, layout, &mut findings);
+    check_quantities(pieces, &laid, &mut findings);
     for it in &laid {
-        check_bounds(cloth, it, &mut faults);
-        check_flaws(cloth, it, &mut faults);
-        print::check(cloth, it, &mut faults);
-        if it.placed.turned && cloth.one_way {
-            faults.push(Fault::TurnedOneWay { placed: it.index });
+        check_bounds(cloth, it, &mut findings);
+        check_flaws(cloth, it, &mut findings);
+        print::check(cloth, it, &mut findings);
+        if it.placed.orientation.is_turned() && cloth.one_way {
+            findings.push(CheckerFinding::TurnedOneWay { placed: it.index });
         }
     }
-    let shapes = shapes::Shapes::of(pieces, &mut faults);
-    apart::check(cloth.gap, &shapes, &laid, &mut faults);
-    sections::check(cloth, layout, &laid, &mut faults);
-    sums::check(cloth, layout, &laid, &mut faults);
-    faults
+    let shapes = shapes::Shapes::of(pieces, &mut findings);
+    apart::check(cloth.gap, &shapes, &laid, &mut findings);
+    sections::check(cloth, layout, &laid, &mut findings);
+    sums::check(cloth, layout, &laid, &mut findings);
+    findings
 }
 
-/// A piece that lies somewhere.
-#[derive(Copy, Clone)]
-struct Laid<'layout> {
-    /// Its index in the layout.
-    index: usize,
-    piece: &'layout Piece,
-    placed: &'layout Placed,
-}
-
-impl Laid<'_> {
-    fn right(&self) -> Length {
-        self.placed.across + self.piece.width
-    }
-
-    fn end(&self) -> Length {
-        self.placed.along + self.piece.length
-    }
-}
-
+/// What lies where, as far as it is to be cut; finds what is not.
 fn pieces_laid<'layout>(
-    pieces: &'layout [Piece],
+    pieces: &'layout [LayoutPiece],
     layout: &'layout Layout,
-    faults: &mut Vec<Fault>,
-) -> Vec<Laid<'layout>> {
+    findings: &mut Vec<CheckerFinding>,
+) -> Vec<CheckedPiece<'layout>> {
     let mut laid = Vec::with_capacity(layout.placed.len());
     for (index, placed) in layout.placed.iter().enumerate() {
         match pieces.get(placed.piece) {
-            Some(piece) if placed.copy < piece.quantity => laid.push(Laid {
+            Some(piece) if placed.copy < piece.quantity => laid.push(CheckedPiece {
                 index,
                 piece,
                 placed,
             }),
-            _ => faults.push(Fault::NotToBeCut { placed: index }),
+            _ => findings.push(CheckerFinding::NotToBeCut { placed: index }),
         }
     }
     laid
 }
 
-fn check_quantities(pieces: &[Piece], laid: &[Laid], faults: &mut Vec<Fault>) {
+/// Finds copies that are cut twice, and pieces of which not all copies are cut.
+fn check_quantities(
+    pieces: &[LayoutPiece],
+    laid: &[CheckedPiece],
+    findings: &mut Vec<CheckerFinding>,
+) {
     let mut copies = BTreeSet::new();
     for it in laid {
         if !copies.insert((it.placed.piece, it.placed.copy)) {
-            faults.push(Fault::CutTwice { placed: it.index });
+            findings.push(CheckerFinding::CutTwice { placed: it.index });
         }
     }
     for (piece, wanted) in pieces.iter().map(|piece| piece.quantity).enumerate() {
         let found = copies.range((piece, 0)..=(piece, u32::MAX)).count();
         let found = u32::try_from(found).unwrap_or(u32::MAX);
         if found != wanted {
-            faults.push(Fault::WrongQuantity {
+            findings.push(CheckerFinding::WrongQuantity {
                 piece,
                 wanted,
                 found,
@@ -95,24 +87,25 @@ fn check_quantities(pieces: &[Piece], laid: &[Laid], faults: &mut Vec<Fault>) {
     }
 }
 
-/// Reports a piece of which the width and length lie partly on a flaw.
-fn check_flaws(cloth: &Cloth, it: &Laid, faults: &mut Vec<Fault>) {
+/// Finds a piece of which the width and length lie partly on a flaw.
+fn check_flaws(cloth: &LayoutCloth, it: &CheckedPiece, findings: &mut Vec<CheckerFinding>) {
     for (flaw, the) in cloth.flaws.iter().enumerate() {
         let along = it.placed.along < the.to && the.from < it.end();
         let across = it.placed.across < the.right && the.left < it.right();
         if the.bolt == it.placed.bolt && along && across {
             let placed = it.index;
-            faults.push(Fault::OnFlaw { placed, flaw });
+            findings.push(CheckerFinding::OnFlaw { placed, flaw });
         }
     }
 }
 
-fn check_bounds(cloth: &Cloth, it: &Laid, faults: &mut Vec<Fault>) {
+/// Finds a piece outside the usable width, or outside its bolt.
+fn check_bounds(cloth: &LayoutCloth, it: &CheckedPiece, findings: &mut Vec<CheckerFinding>) {
     if it.placed.across.is_negative() || it.right() > cloth.usable_width {
-        faults.push(Fault::OutsideWidth { placed: it.index });
+        findings.push(CheckerFinding::OutsideWidth { placed: it.index });
     }
     let ends_too_late = cloth.bolt_length.is_some_and(|bolt| it.end() > bolt);
     if it.placed.along.is_negative() || ends_too_late {
-        faults.push(Fault::OutsideBolt { placed: it.index });
+        findings.push(CheckerFinding::OutsideBolt { placed: it.index });
     }
 }

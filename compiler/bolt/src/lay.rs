@@ -1,27 +1,26 @@
-//! The choice between the layouts.
+//! Refuses what cannot be laid, makes all the layouts, and chooses between them.
+
+mod feasible;
 
 use std::ops::ControlFlow;
 
 use pelmet_measure::Length;
 
-use crate::bound::at_least;
-use crate::cut::all_cuts;
-use crate::effort::Steps;
-use crate::layout::Arrangement;
-use crate::rule::{RuleOfThumb, by_rule_of_thumb};
-use crate::search::improved;
-use crate::shelves::{ShelfLength, on_shelves};
-use crate::trouble::look_for_trouble;
-use crate::watch::Watched;
-use crate::{Cloth, Effort, Layout, LayoutTrouble, Piece, Watch};
+use self::feasible::look_for_findings;
+use crate::bound::lower_bound;
+use crate::given::{LayingFinding, LayoutCloth, LayoutPiece};
+use crate::layout::{Arrangement, Layout};
+use crate::places::all_cuts;
+use crate::rows::{RuleOfThumb, ShelfLength, by_rule_of_thumb, on_shelves};
+use crate::search::{SearchEffort, SearchWatch, Steps, Watched, improved};
 
 /// Lays all the pieces on the cloth with the usual effort; see [`lay_with`].
 ///
 /// # Errors
 ///
-/// The first [`LayoutTrouble`] found, where the pieces cannot be laid.
-pub fn lay(cloth: &Cloth, pieces: &[Piece]) -> Result<Layout, LayoutTrouble> {
-    lay_with(cloth, pieces, Effort::usual_for(pieces))
+/// The first [`LayingFinding`] found, where the pieces cannot be laid.
+pub fn lay(cloth: &LayoutCloth, pieces: &[LayoutPiece]) -> Result<Layout, LayingFinding> {
+    lay_with(cloth, pieces, SearchEffort::usual_for(pieces))
 }
 
 /// Lays all the pieces on the cloth.
@@ -33,8 +32,12 @@ pub fn lay(cloth: &Cloth, pieces: &[Piece]) -> Result<Layout, LayoutTrouble> {
 ///
 /// # Errors
 ///
-/// The first [`LayoutTrouble`] found, where the pieces cannot be laid.
-pub fn lay_with(cloth: &Cloth, pieces: &[Piece], effort: Effort) -> Result<Layout, LayoutTrouble> {
+/// The first [`LayingFinding`] found, where the pieces cannot be laid.
+pub fn lay_with(
+    cloth: &LayoutCloth,
+    pieces: &[LayoutPiece],
+    effort: SearchEffort,
+) -> Result<Layout, LayingFinding> {
     lay_watched(cloth, pieces, effort, &mut |_| ControlFlow::Continue(()))
 }
 
@@ -43,30 +46,32 @@ pub fn lay_with(cloth: &Cloth, pieces: &[Piece], effort: Effort) -> Result<Layou
 ///
 /// # Errors
 ///
-/// The first [`LayoutTrouble`] found, where the pieces cannot be laid.
+/// The first [`LayingFinding`] found, where the pieces cannot be laid.
 pub fn lay_watched(
-    cloth: &Cloth,
-    pieces: &[Piece],
-    effort: Effort,
-    watch: &mut Watch<'_>,
-) -> Result<Layout, LayoutTrouble> {
-    look_for_trouble(cloth, pieces)?;
+    cloth: &LayoutCloth,
+    pieces: &[LayoutPiece],
+    effort: SearchEffort,
+    watch: &mut SearchWatch<'_>,
+) -> Result<Layout, LayingFinding> {
+    look_for_findings(cloth, pieces)?;
     let cuts = all_cuts(cloth, pieces);
     let RuleOfThumb { placed, length } = by_rule_of_thumb(cloth, pieces);
     let by_rule = Arrangement::of(cloth, pieces, placed);
     let most = by_rule.exact();
     let on_shelves = [ShelfLength::Row, ShelfLength::OfCut, ShelfLength::Allowed]
         .map(|shelf| Arrangement::of(cloth, pieces, on_shelves(cloth, &cuts, shelf)));
+    // A bound counts from a layout that is known, and the search from both: the shorter the layout it
+    // begins with, the less it has to look at; and what reaches the bound need not be searched at all.
     let plain = cheapest(by_rule, on_shelves, most);
-    let at_least = at_least(cloth, pieces, &cuts, plain.exact());
+    let lower_bound = lower_bound(cloth, pieces, &cuts, plain.exact());
     let watched = Watched::new(watch, effort, plain.bought());
     let steps = Steps::of(effort, &watched);
-    let searched = improved(cloth, pieces, &cuts, plain.placed(), at_least, steps);
+    let searched = improved(cloth, pieces, &cuts, plain.placed(), lower_bound, steps);
     let searched = Arrangement::of(cloth, pieces, searched);
     let best = cheapest(plain, [searched], most);
     Ok(Layout {
         stopped_early: watched.is_stopped(),
-        ..best.into_layout((cloth, pieces), length, at_least)
+        ..best.into_layout((cloth, pieces), length, lower_bound)
     })
 }
 
@@ -88,7 +93,8 @@ fn cheapest<const OTHERS: usize>(
         })
 }
 
-/// What makes one arrangement worse than another.
+/// What makes one arrangement worse than another: what it buys, then how many turns of the shears it
+/// takes, then what it uses. Cloth used and not bought saves nothing, and simple cutting saves time.
 fn cost(arrangement: &Arrangement) -> (Length, usize, Length) {
     let bought = arrangement.bought();
     (bought, arrangement.out_of_rows(), arrangement.exact())

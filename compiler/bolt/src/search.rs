@@ -1,38 +1,43 @@
-//! The search for a shorter layout.
+//! The search for a shorter layout, in three ways that take turns, for each finds what the others miss.
 //!
-//! Two searches take turns, for each finds what the other misses: one among the orders in which
-//! pieces are laid (`orders`), one for a layout of a given length that begins with overlaps
-//! (`overlaps`), which takes several bolts for one (`bolts`). Both try only places where a piece lies against another or on a line of the print.
-//! They spend steps, not time, and their dice fall the same way every time.
+//! - `beam` lays pieces behind a skyline, many partial layouts at once. It sees how cloth is wasted as it
+//!   goes along and is best where little may be, but knows pieces by their rectangles and one bolt alone.
+//! - `orders` looks among the orders in which pieces may be laid, which costs much for each step and works
+//!   everywhere.
+//! - `overlaps` asks for a given length, which begins with overlaps, and takes several bolts for one
+//!   (`end_to_end`). It is best at the last bit, where a few pieces have to be shifted a little.
+//!
+//! All try only places where a piece lies against another or on a line of the print. They spend steps,
+//! not time, and their dice fall the same way every time.
 
 mod beam;
-mod beginning;
-mod bolts;
-mod bottom_left;
-mod columns;
 mod dice;
-mod form;
-mod front;
+mod effort;
+mod end_to_end;
+mod forms;
 mod goal;
 mod near;
 mod orders;
 mod overlaps;
-mod shape;
-mod weights;
+mod steps;
+mod watch;
 
 use pelmet_measure::Length;
 
 use self::beam::{Sought, laid_within};
-use self::bolts::EndToEnd;
-use self::bottom_left::{best_fit, bottom_left};
 use self::dice::Dice;
-use self::form::{Form, Forms, Laid};
+pub use self::effort::SearchEffort;
+use self::end_to_end::EndToEnd;
+use self::forms::{Form, Forms, Laid};
 use self::goal::{Goal, ends_of_bolts};
-use self::orders::{Way, best_order};
+use self::orders::{Way, best_fit, best_order, bottom_left};
 use self::overlaps::without_overlaps;
-use crate::cut::Cut;
-use crate::effort::Steps;
-use crate::{Cloth, Piece, Placed};
+pub(crate) use self::steps::Steps;
+pub(crate) use self::watch::Watched;
+pub use self::watch::{SearchProgress, SearchWatch};
+use crate::given::{LayoutCloth, LayoutPiece};
+use crate::layout::Placed;
+use crate::places::Cut;
 
 /// With more pieces than these the search would not come far, and shelves waste little.
 const MOST_SEARCHED: usize = 2_000;
@@ -49,11 +54,11 @@ const MOST_FAILURES: u32 = 2;
 /// One attempt at a shorter layout may spend one of so many parts of the steps left.
 const PARTS_OF_ATTEMPTS: u64 = 3;
 
-/// So many beginnings are carried on together at first.
+/// So many partial layouts are carried on together at first.
 const FIRST_BEAM: usize = 32;
 
-/// So many times more are carried on toward the bound: where little may be wasted, most beginnings
-/// are soon given up.
+/// So many times more are carried on toward the bound: where little may be wasted, most of them are soon
+/// given up.
 const TOWARD_BOUND: usize = 8;
 
 /// So many times more are carried on next, if the steps last.
@@ -61,18 +66,18 @@ const MOST_GROWTH: u64 = 4;
 
 /// Looks for a layout that buys less than `placed`; gives the best one found, `placed` at worst.
 pub(crate) fn improved(
-    cloth: &Cloth,
-    pieces: &[Piece],
+    cloth: &LayoutCloth,
+    pieces: &[LayoutPiece],
     cuts: &[Cut],
     placed: &[Placed],
-    at_least: Length,
+    lower_bound: Length,
     mut steps: Steps,
 ) -> Vec<Placed> {
     if cuts.len() > MOST_SEARCHED || steps.are_spent() {
         return placed.to_vec();
     }
     let forms = Forms::of(cloth, pieces, cuts);
-    let goal = Goal { cloth, at_least };
+    let goal = Goal { cloth, lower_bound };
     let start = forms.laid(placed);
     if start.is_empty() || goal.is_met(&goal.cost(&start)) {
         return placed.to_vec();
@@ -84,9 +89,10 @@ pub(crate) fn improved(
         best: start,
     };
     let counted = forms.counted();
+    // Among shapes the beam is soon outdone by the searches that know shapes; they get the most.
     let (numerator, denominator) = if forms.are_shaped() { (1, 8) } else { (3, 4) };
     let mut part = steps.part(numerator, denominator);
-    search.lay_behind_front(&counted, &mut part);
+    search.lay_behind_skyline(&counted, &mut part);
     steps.give_back(&part);
     for (numerator, denominator) in ROUNDS {
         let mut round = steps.part(numerator, denominator);
@@ -105,8 +111,12 @@ struct Search<'run, 'forms> {
 }
 
 impl<'forms> Search<'_, 'forms> {
-    /// Lays pieces behind one front, with more and more beginnings carried on together.
-    fn lay_behind_front(&mut self, forms: &[(&'forms Form, u32)], steps: &mut Steps) {
+    /// Lays pieces behind a skyline, with more and more partial layouts carried on together.
+    ///
+    /// How wide a beam must be to find something cannot be known, so it begins narrow and grows, by as
+    /// much as the steps left allow but no more than fourfold. What the narrow ones cost is a small part
+    /// of what the last does, and where they find the bound the wide ones are never run.
+    fn lay_behind_skyline(&mut self, forms: &[(&'forms Form, u32)], steps: &mut Steps) {
         let mut width = FIRST_BEAM;
         while !self.is_over(steps) && self.is_on_one_bolt() {
             let before = steps.count();
@@ -127,7 +137,11 @@ impl<'forms> Search<'_, 'forms> {
     }
 
     /// Asks for the bound, then for lengths half-way to the shortest that is not found. Gives whether
-    /// more might be found among more beginnings.
+    /// more might be found among more partial layouts.
+    ///
+    /// That a length is not found does not say that no shorter one could be: the beam leaves out most of
+    /// what there is. Halving takes it to be so, for otherwise every length would have to be asked for;
+    /// the next, wider beam asks anew.
     fn halve_the_distance(
         &mut self,
         forms: &[(&'forms Form, u32)],
@@ -153,7 +167,9 @@ impl<'forms> Search<'_, 'forms> {
         were_left_out
     }
 
-    /// Lets each search go on from the best layout so far.
+    /// Lets each search go on from the best layout so far. What is found by one is where the next
+    /// begins: an order is read off a layout without overlaps, and overlaps begin from a layout that is
+    /// asked to be shorter.
     fn round(&mut self, steps: &mut Steps) {
         for (way, numerator, denominator) in WAYS {
             let mut part = steps.part(numerator, denominator);
@@ -172,6 +188,9 @@ impl<'forms> Search<'_, 'forms> {
     }
 
     /// Asks for shorter and shorter layouts, and for a smaller saving when one is not found.
+    ///
+    /// Twice the saving is asked for after each that is found, so that a layout that is far too long is
+    /// soon left behind; one step over the mark falls back to the least.
     fn shorten(&mut self, steps: &mut Steps) {
         let mut saving = 1;
         let mut failures = 0;

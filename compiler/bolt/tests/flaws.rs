@@ -8,12 +8,12 @@
 mod common;
 
 use common::{mm, plain_cloth, plain_piece};
-use pelmet_bolt::{BoltUsed, Cloth, Flaw, Layout, Piece, check, lay};
+use pelmet_bolt::{BoltFlaw, BoltLengths, Layout, LayoutCloth, LayoutPiece, check, lay};
 use pelmet_measure::Length;
 
 /// A flaw across a cloth one metre wide.
-fn flaw(bolt: u32, from: i64, to: i64) -> Flaw {
-    Flaw {
+fn flaw(bolt: u32, from: i64, to: i64) -> BoltFlaw {
+    BoltFlaw {
         bolt,
         from: mm(from),
         to: mm(to),
@@ -22,8 +22,8 @@ fn flaw(bolt: u32, from: i64, to: i64) -> Flaw {
     }
 }
 
-fn laid(cloth: &Cloth, flaws: Vec<Flaw>, piece: Piece) -> Layout {
-    let cloth = Cloth {
+fn laid(cloth: &LayoutCloth, flaws: Vec<BoltFlaw>, piece: LayoutPiece) -> Layout {
+    let cloth = LayoutCloth {
         flaws,
         ..cloth.clone()
     };
@@ -34,7 +34,7 @@ fn laid(cloth: &Cloth, flaws: Vec<Flaw>, piece: Piece) -> Layout {
 }
 
 /// (flaws, length of each of three pieces as wide as the cloth, the length they take).
-type Case = (Vec<Flaw>, i64, i64);
+type Case = (Vec<BoltFlaw>, i64, i64);
 
 #[test]
 fn pieces_lie_before_and_after_a_flaw() {
@@ -59,12 +59,12 @@ fn pieces_lie_before_and_after_a_flaw() {
 fn no_layout_needs_less_where_a_flaw_lies_between_pieces() {
     let piece = plain_piece(mm(1000), mm(400), 3);
     let layout = laid(&plain_cloth(mm(1000)), vec![flaw(0, 400, 480)], piece);
-    assert_eq!(layout.at_least, mm(1280));
+    assert_eq!(layout.lower_bound, mm(1280));
 }
 
 #[test]
 fn a_piece_lies_beside_a_flaw_that_leaves_it_room() {
-    let left_half = Flaw {
+    let left_half = BoltFlaw {
         right: mm(500),
         ..flaw(0, 0, 200)
     };
@@ -75,11 +75,11 @@ fn a_piece_lies_beside_a_flaw_that_leaves_it_room() {
 
 #[test]
 fn the_print_goes_on_behind_a_flaw() {
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(300)),
         ..plain_cloth(mm(1000))
     };
-    let piece = Piece {
+    let piece = LayoutPiece {
         phase_along: Some(mm(100)),
         ..plain_piece(mm(1000), mm(250), 2)
     };
@@ -90,7 +90,7 @@ fn the_print_goes_on_behind_a_flaw() {
 
 #[test]
 fn a_bolt_whose_flaws_leave_no_room_is_passed_over() {
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         bolt_length: Some(mm(1000)),
         ..plain_cloth(mm(1000))
     };
@@ -99,9 +99,9 @@ fn a_bolt_whose_flaws_leave_no_room_is_passed_over() {
         vec![flaw(0, 400, 500)],
         plain_piece(mm(1000), mm(700), 1),
     );
-    let used = BoltUsed {
+    let used = BoltLengths {
         exact: mm(700),
         bought: mm(700),
     };
-    assert_eq!(layout.bolts, [BoltUsed::default(), used]);
+    assert_eq!(layout.bolts, [BoltLengths::default(), used]);
 }

@@ -8,17 +8,17 @@
 mod common;
 
 use common::{mm, plain_cloth, plain_piece};
-use pelmet_bolt::{Cloth, Layout, Piece, check, lay};
+use pelmet_bolt::{Layout, LayoutCloth, LayoutPiece, check, lay};
 use pelmet_measure::Length;
 
-fn laid(cloth: &Cloth, pieces: &[Piece]) -> Layout {
+fn laid(cloth: &LayoutCloth, pieces: &[LayoutPiece]) -> Layout {
     let layout = lay(cloth, pieces).unwrap();
     assert_eq!(check(cloth, pieces, &layout), []);
     layout
 }
 
-fn held_along(piece: Piece, phase: Length) -> Piece {
-    Piece {
+fn held_along(piece: LayoutPiece, phase: Length) -> LayoutPiece {
+    LayoutPiece {
         phase_along: Some(phase),
         ..piece
     }
@@ -36,7 +36,7 @@ fn strips_of_the_full_width_lie_one_after_another() {
         );
         assert_eq!(layout.exact, mm(needed * 10));
         assert_eq!(layout.rule_of_thumb, layout.exact);
-        assert_eq!(layout.at_least, layout.exact);
+        assert_eq!(layout.lower_bound, layout.exact);
     }
 }
 
@@ -44,7 +44,7 @@ fn strips_of_the_full_width_lie_one_after_another() {
 fn a_matched_cut_takes_whole_repeats() {
     // C. Merrick and R. Day, "The Encyclopaedia of Curtains", pp. 116-117, by its rule: a cut drop
     // of 250 cm with a repeat of 64 cm takes 256 cm.
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(640)),
         ..plain_cloth(mm(1370))
     };
@@ -53,14 +53,14 @@ fn a_matched_cut_takes_whole_repeats() {
         let layout = laid(&cloth, &[piece]);
         assert_eq!(layout.rule_of_thumb, mm(2560) * i64::from(cuts));
         assert_eq!(layout.exact, layout.rule_of_thumb - mm(60));
-        assert_eq!(layout.at_least, layout.exact);
+        assert_eq!(layout.lower_bound, layout.exact);
     }
 }
 
 #[test]
 fn a_half_drop_cut_takes_half_a_repeat_more() {
     // The same, p. 119, by its rule: 288 cm with a half-drop match.
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(640)),
         half_drop: true,
         ..plain_cloth(mm(1370))
@@ -79,7 +79,7 @@ fn a_half_drop_cut_takes_half_a_repeat_more() {
 fn half_drop_widths_waste_nothing_where_half_repeats_fit() {
     // 4 1/2 repeats of 640 mm are 2880 mm: the next width starts there of itself, where the rule
     // of thumb would round to 5 repeats and add a half.
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(640)),
         half_drop: true,
         ..plain_cloth(mm(1370))
@@ -91,23 +91,23 @@ fn half_drop_widths_waste_nothing_where_half_repeats_fit() {
 }
 
 /// (what is shown, pieces, [exact, bought, rule of thumb, bound] in millimetres, bolts).
-type Case = (&'static str, Vec<Piece>, [i64; 4], usize);
+type Case = (&'static str, Vec<LayoutPiece>, [i64; 4], usize);
 
-fn assert_all(cloth: &Cloth, cases: &[Case]) {
+fn assert_all(cloth: &LayoutCloth, cases: &[Case]) {
     for (name, pieces, lengths, bolts) in cases {
         let layout = laid(cloth, pieces);
         let found = [
             layout.exact,
             layout.bought,
             layout.rule_of_thumb,
-            layout.at_least,
+            layout.lower_bound,
         ];
         assert_eq!(found, lengths.map(mm), "{name}");
         assert_eq!(layout.bolts.len(), *bolts, "{name}");
     }
 }
 
-fn piece(width: i64, length: i64, quantity: u32) -> Piece {
+fn piece(width: i64, length: i64, quantity: u32) -> LayoutPiece {
     plain_piece(mm(width), mm(length), quantity)
 }
 
@@ -166,7 +166,7 @@ fn the_gap_parts_neighbours_but_not_edges() {
         ),
     ];
     assert_all(
-        &Cloth {
+        &LayoutCloth {
             gap: mm(10),
             ..plain_cloth(mm(1000))
         },
@@ -192,7 +192,7 @@ fn the_print_moves_pieces_along_and_across() {
         ),
         (
             "a left edge may lie at 200 or 500: one abreast",
-            vec![Piece {
+            vec![LayoutPiece {
                 phase_across: Some(mm(100)),
                 ..piece(400, 100, 3)
             }],
@@ -200,7 +200,7 @@ fn the_print_moves_pieces_along_and_across() {
             1,
         ),
     ];
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(640)),
         repeat_across: Some(mm(300)),
         ..plain_cloth(mm(1000))
@@ -231,7 +231,7 @@ fn no_piece_crosses_the_end_of_a_bolt() {
         ),
     ];
     assert_all(
-        &Cloth {
+        &LayoutCloth {
             bolt_length: Some(mm(1050)),
             ..plain_cloth(mm(1000))
         },
@@ -247,7 +247,7 @@ fn the_rule_of_thumb_takes_no_more_of_a_bolt_than_there_is() {
         [2100, 2100, 3150, 2100],
         3,
     )];
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(640)),
         bolt_length: Some(mm(1050)),
         ..plain_cloth(mm(1000))
@@ -257,13 +257,13 @@ fn the_rule_of_thumb_takes_no_more_of_a_bolt_than_there_is() {
 
 #[test]
 fn half_drop_columns_alternate() {
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(200)),
         repeat_across: Some(mm(250)),
         half_drop: true,
         ..plain_cloth(mm(1000))
     };
-    let piece = Piece {
+    let piece = LayoutPiece {
         phase_along: Some(mm(50)),
         phase_across: Some(mm(100)),
         ..plain_piece(mm(200), mm(100), 3)
@@ -283,7 +283,7 @@ fn half_drop_columns_alternate() {
 
 #[test]
 fn the_same_pieces_lie_in_the_same_places() {
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(320)),
         ..plain_cloth(mm(1370))
     };

@@ -9,7 +9,7 @@
 mod common;
 
 use common::{LITTLE, mm, plain_cloth};
-use pelmet_bolt::{Cloth, Flaw, Piece, check, lay_with};
+use pelmet_bolt::{BoltFlaw, LayoutCloth, LayoutPiece, check, lay_with};
 use proptest::option;
 use proptest::prelude::*;
 
@@ -116,8 +116,8 @@ fn tiny_flaw() -> impl Strategy<Value = TinyFlaw> {
 }
 
 impl TinyJob {
-    fn cloth(&self) -> Cloth {
-        Cloth {
+    fn cloth(&self) -> LayoutCloth {
+        LayoutCloth {
             gap: mm(self.gap),
             repeat_along: self.along.map(mm),
             repeat_across: self.across.map(mm),
@@ -135,9 +135,9 @@ impl TinyJob {
         (left, (left + width).min(self.usable))
     }
 
-    fn flaw(&self, flaw: &TinyFlaw) -> Flaw {
+    fn flaw(&self, flaw: &TinyFlaw) -> BoltFlaw {
         let (left, right) = self.sides(flaw);
-        Flaw {
+        BoltFlaw {
             bolt: flaw.bolt.into(),
             from: mm(flaw.from),
             to: mm(flaw.from + flaw.length),
@@ -157,8 +157,8 @@ impl TinyJob {
         })
     }
 
-    fn pieces(&self) -> Vec<Piece> {
-        let piece = |tiny: &TinyPiece| Piece {
+    fn pieces(&self) -> Vec<LayoutPiece> {
+        let piece = |tiny: &TinyPiece| LayoutPiece {
             width: mm(tiny.width),
             length: mm(tiny.length),
             quantity: tiny.quantity,
@@ -267,7 +267,7 @@ proptest! {
             prop_assert_eq!(check(&cloth, &pieces, &layout), []);
             let found = layout.exact.nanometres() / mm(1).nanometres();
             let optimum = mm(job.optimum(&job.cuts(), &mut Vec::new(), found));
-            prop_assert!(layout.at_least <= optimum, "bound over the optimum {optimum:?}: {layout:?}");
+            prop_assert!(layout.lower_bound <= optimum, "bound over the optimum {optimum:?}: {layout:?}");
             prop_assert!(optimum <= layout.exact);
         }
     }

@@ -13,7 +13,7 @@ fn bounds_are_under_the_proven_length_and_all_layouts_have_it() {
     for it in &cloths {
         let layout = lay(&it.cloth, &it.pieces).unwrap();
         assert_eq!(check(&it.cloth, &it.pieces, &layout), [], "{}", it.name);
-        assert!(layout.at_least <= it.shortest, "{}", it.name);
+        assert!(layout.lower_bound <= it.shortest, "{}", it.name);
         assert_eq!(it.shortest, layout.exact, "{}", it.name);
     }
 }

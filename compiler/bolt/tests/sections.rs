@@ -8,32 +8,34 @@
 mod common;
 
 use common::{LITTLE, any_job, mm, plain_cloth, plain_piece};
-use pelmet_bolt::{Cloth, Fault, Layout, Piece, Section, check, lay, lay_with};
+use pelmet_bolt::{
+    BoltSection, CheckerFinding, Layout, LayoutCloth, LayoutPiece, check, lay, lay_with,
+};
 use proptest::prelude::*;
 
-fn folded(width: i64, length: i64, quantity: u32) -> Piece {
-    Piece {
+fn folded(width: i64, length: i64, quantity: u32) -> LayoutPiece {
+    LayoutPiece {
         on_fold: true,
         ..plain_piece(mm(width), mm(length), quantity)
     }
 }
 
-fn laid(pieces: &[Piece]) -> Layout {
+fn laid(pieces: &[LayoutPiece]) -> Layout {
     let layout = lay(&cloth(), pieces).unwrap();
     assert_eq!(check(&cloth(), pieces, &layout), []);
     layout
 }
 
-fn cloth() -> Cloth {
-    Cloth {
+fn cloth() -> LayoutCloth {
+    LayoutCloth {
         gap: mm(10),
         ..plain_cloth(mm(1300))
     }
 }
 
 /// A section in millimetres: where it ends, and the folds from the left and from the right.
-fn section(from: i64, to: i64, left: Option<i64>, right: Option<i64>) -> Section {
-    Section {
+fn section(from: i64, to: i64, left: Option<i64>, right: Option<i64>) -> BoltSection {
+    BoltSection {
         bolt: 0,
         from: mm(from),
         to: mm(to),
@@ -79,7 +81,7 @@ fn two_pieces_in_a_row_are_folded_from_both_edges_and_a_third_lies_open() {
 fn stretches_that_lie_alike_are_one_section() {
     let pieces = [folded(1200, 800, 3), plain_piece(mm(1200), mm(500), 1)];
     let sections = laid(&pieces).sections;
-    let (open, on_fold): (Vec<&Section>, Vec<&Section>) = sections
+    let (open, on_fold): (Vec<&BoltSection>, Vec<&BoltSection>) = sections
         .iter()
         .partition(|section| section.left_fold.is_none());
     assert_eq!((open.len(), on_fold.len()), (1, 1), "{sections:?}");
@@ -93,11 +95,11 @@ fn stretches_that_lie_alike_are_one_section() {
 /// would fall, the stretch lies open.
 #[test]
 fn a_piece_held_away_from_the_edges_is_cut_open() {
-    let printed = Cloth {
+    let printed = LayoutCloth {
         repeat_across: Some(mm(650)),
         ..cloth()
     };
-    let held = Piece {
+    let held = LayoutPiece {
         phase_across: Some(mm(200)),
         ..folded(400, 700, 1)
     };
@@ -112,26 +114,35 @@ fn a_piece_held_away_from_the_edges_is_cut_open() {
 fn the_checker_finds_folds_that_cannot_be_made() {
     let pieces = [plain_piece(mm(500), mm(700), 1), folded(600, 700, 1)];
     let sound = laid(&pieces);
-    let faults = |sections: &[Section]| {
+    let findings = |sections: &[BoltSection]| {
         let layout = Layout {
             sections: sections.to_vec(),
             ..sound.clone()
         };
         check(&cloth(), &pieces, &layout)
     };
-    let wrong_fold = [Fault::WrongFold { section: 0 }];
-    assert_eq!(faults(&[section(0, 700, Some(310), None)]), wrong_fold);
-    assert_eq!(faults(&[section(0, 700, Some(300), Some(900))]), wrong_fold);
-    assert_eq!(faults(&[section(0, 700, None, Some(300))]), wrong_fold);
+    let wrong_fold = [CheckerFinding::WrongFold { section: 0 }];
+    assert_eq!(findings(&[section(0, 700, Some(310), None)]), wrong_fold);
+    assert_eq!(
+        findings(&[section(0, 700, Some(300), Some(900))]),
+        wrong_fold
+    );
+    assert_eq!(findings(&[section(0, 700, None, Some(300))]), wrong_fold);
     let cut = [
-        Fault::WrongSection { section: 0 },
-        Fault::InNoSection { placed: 0 },
+        CheckerFinding::WrongSection { section: 0 },
+        CheckerFinding::InNoSection { placed: 0 },
     ];
-    let found = faults(&[section(0, 690, None, None)]);
-    assert!(cut.iter().all(|fault| found.contains(fault)), "{found:?}");
-    let gap = faults(&[section(10, 700, None, None)]);
-    assert!(gap.contains(&Fault::WrongSection { section: 0 }), "{gap:?}");
-    assert_eq!(faults(&[]), [Fault::InNoSection { placed: 0 }]);
+    let found = findings(&[section(0, 690, None, None)]);
+    assert!(
+        cut.iter().all(|finding| found.contains(finding)),
+        "{found:?}"
+    );
+    let gap = findings(&[section(10, 700, None, None)]);
+    assert!(
+        gap.contains(&CheckerFinding::WrongSection { section: 0 }),
+        "{gap:?}"
+    );
+    assert_eq!(findings(&[]), [CheckerFinding::InNoSection { placed: 0 }]);
 }
 
 proptest! {
@@ -140,15 +151,15 @@ proptest! {
     /// Folding is no reason to buy more.
     #[test]
     fn pieces_on_the_fold_take_no_more_cloth_than_open_ones((cloth, pieces) in any_job()) {
-        let open: Vec<Piece> = pieces
+        let open: Vec<LayoutPiece> = pieces
             .iter()
-            .map(|piece| Piece { on_fold: false, ..piece.clone() })
+            .map(|piece| LayoutPiece { on_fold: false, ..piece.clone() })
             .collect();
         if let Ok(layout) = lay_with(&cloth, &pieces, LITTLE) {
             let open = lay_with(&cloth, &open, LITTLE).unwrap();
             prop_assert_eq!(layout.exact, open.exact);
             prop_assert_eq!(layout.bought, open.bought);
-            prop_assert_eq!(layout.at_least, open.at_least);
+            prop_assert_eq!(layout.lower_bound, open.lower_bound);
         }
     }
 }

@@ -8,7 +8,7 @@
 mod common;
 
 use common::{mm, plain_cloth, plain_piece, shaped_piece};
-use pelmet_bolt::{Cloth, Fault, Layout, Piece, check, lay};
+use pelmet_bolt::{CheckerFinding, Layout, LayoutCloth, LayoutPiece, check, lay};
 use pelmet_measure::Length;
 
 /// A jabot, long at one side: two of them, one turned end for end, make a rectangle 1000 mm long.
@@ -17,7 +17,7 @@ const JABOT: [(i64, i64); 4] = [(0, 0), (600, 0), (600, 200), (0, 800)];
 /// The same for the other side of the window.
 const OTHER_JABOT: [(i64, i64); 4] = [(0, 0), (600, 0), (600, 800), (0, 200)];
 
-fn laid(cloth: &Cloth, pieces: &[Piece]) -> Layout {
+fn laid(cloth: &LayoutCloth, pieces: &[LayoutPiece]) -> Layout {
     let layout = lay(cloth, pieces).unwrap();
     assert_eq!(check(cloth, pieces, &layout), []);
     layout
@@ -28,28 +28,35 @@ fn jabots_lie_head_to_tail_where_the_cloth_has_no_top() {
     let cloth = plain_cloth(mm(600));
     let layout = laid(&cloth, &[shaped_piece(&JABOT, 6)]);
     assert_eq!(layout.exact, mm(3000));
-    assert_eq!(layout.placed.iter().filter(|it| it.turned).count(), 3);
+    assert_eq!(
+        layout
+            .placed
+            .iter()
+            .filter(|it| it.orientation.is_turned())
+            .count(),
+        3
+    );
     assert!(layout.cannot_be_beaten(&cloth), "the pieces fill the cloth");
 }
 
 #[test]
 fn nothing_is_turned_on_one_way_cloth() {
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         one_way: true,
         ..plain_cloth(mm(600))
     };
     let layout = laid(&cloth, &[shaped_piece(&JABOT, 6)]);
     assert_eq!(layout.exact, mm(4800));
-    assert!(layout.placed.iter().all(|it| !it.turned));
+    assert!(layout.placed.iter().all(|it| !it.orientation.is_turned()));
 }
 
 #[test]
 fn nothing_that_the_print_holds_is_turned() {
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         repeat_along: Some(mm(100)),
         ..plain_cloth(mm(600))
     };
-    let held = Piece {
+    let held = LayoutPiece {
         phase_along: Some(mm(0)),
         ..shaped_piece(&JABOT, 6)
     };
@@ -58,7 +65,7 @@ fn nothing_that_the_print_holds_is_turned() {
 
 #[test]
 fn the_gap_is_kept_between_slanting_edges() {
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         gap: mm(10),
         ..plain_cloth(mm(600))
     };
@@ -97,11 +104,11 @@ fn a_strip_cut_apart_by_slanting_lines_is_put_together_again() {
         vec![(200, 0), (700, 0), (700, 400), (0, 400)],
         vec![(0, 0), (200, 0), (200, 400)],
     ];
-    let pieces: Vec<Piece> = parts
+    let pieces: Vec<LayoutPiece> = parts
         .iter()
         .map(|corners| shaped_piece(corners, 1))
         .collect();
-    let cloth = Cloth {
+    let cloth = LayoutCloth {
         one_way: true,
         buying_step: mm(1),
         ..plain_cloth(mm(1200))
@@ -115,7 +122,7 @@ fn shapes_that_only_touch_are_sound_and_those_a_nanometre_nearer_are_not() {
     let pieces = [shaped_piece(&JABOT, 2)];
     let mut nearer = laid(&cloth, &pieces);
     nearer.placed.last_mut().unwrap().along -= Length::from_nanometres(1);
-    let overlap = Fault::Overlap {
+    let overlap = CheckerFinding::Overlap {
         first: 0,
         second: 1,
     };

@@ -11,7 +11,7 @@ mod common;
 mod strips;
 
 use common::LITTLE;
-use pelmet_bolt::{Cloth, Effort, Layout, check, lay_with};
+use pelmet_bolt::{Layout, LayoutCloth, SearchEffort, check, lay_with};
 use strips::Strip;
 
 fn strips(pieces: usize, length: i64) -> impl Iterator<Item = Strip> {
@@ -28,7 +28,7 @@ fn strips(pieces: usize, length: i64) -> impl Iterator<Item = Strip> {
     })
 }
 
-fn laid(strip: Strip, effort: Effort) -> Layout {
+fn laid(strip: Strip, effort: SearchEffort) -> Layout {
     let (cloth, pieces) = strip.job();
     let layout = lay_with(&cloth, &pieces, effort).unwrap();
     assert_eq!(check(&cloth, &pieces, &layout), [], "{strip:?}");
@@ -38,9 +38,9 @@ fn laid(strip: Strip, effort: Effort) -> Layout {
 #[test]
 fn a_strip_in_few_parts_is_put_together_again() {
     for strip in strips(6, 1000) {
-        let layout = laid(strip, Effort::usual(6));
+        let layout = laid(strip, SearchEffort::usual(6));
         assert_eq!(layout.exact, strip.optimum(), "{strip:?}");
-        assert_eq!(layout.at_least, layout.exact, "{strip:?}");
+        assert_eq!(layout.lower_bound, layout.exact, "{strip:?}");
     }
 }
 
@@ -48,7 +48,7 @@ fn a_strip_in_few_parts_is_put_together_again() {
 fn no_bound_is_over_the_strip_and_no_layout_under_it() {
     for strip in strips(24, 2000) {
         let layout = laid(strip, LITTLE);
-        assert!(layout.at_least <= strip.optimum(), "{strip:?}");
+        assert!(layout.lower_bound <= strip.optimum(), "{strip:?}");
         assert!(strip.optimum() <= layout.exact, "{strip:?}");
     }
 }
@@ -56,7 +56,7 @@ fn no_bound_is_over_the_strip_and_no_layout_under_it() {
 #[test]
 fn more_effort_is_never_for_the_worse_than_none() {
     for strip in strips(24, 2000) {
-        let none = laid(strip, Effort::NONE);
+        let none = laid(strip, SearchEffort::NONE);
         let some = laid(strip, LITTLE);
         assert!(some.exact <= none.exact, "{strip:?}");
     }
@@ -76,11 +76,11 @@ fn strips_are_put_together_again_on_bolts_of_their_length() {
         };
         let (cloth, mut pieces) = strip(1).job();
         pieces.extend(strip(2).job().1);
-        let cloth = Cloth {
+        let cloth = LayoutCloth {
             bolt_length: Some(strip(1).optimum()),
             ..cloth
         };
-        let layout = lay_with(&cloth, &pieces, Effort::usual(12)).unwrap();
+        let layout = lay_with(&cloth, &pieces, SearchEffort::usual(12)).unwrap();
         assert_eq!(check(&cloth, &pieces, &layout), []);
         assert_eq!(layout.exact, strip(1).optimum() * 2, "{repeat:?}");
     }

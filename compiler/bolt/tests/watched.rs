@@ -11,13 +11,15 @@ mod strips;
 
 use std::ops::ControlFlow;
 
-use pelmet_bolt::{Cloth, Effort, Layout, Piece, Progress, check, lay_watched, lay_with};
+use pelmet_bolt::{
+    Layout, LayoutCloth, LayoutPiece, SearchEffort, SearchProgress, check, lay_watched, lay_with,
+};
 use strips::Strip;
 
-const EFFORT: Effort = Effort::steps(20_000_000);
+const EFFORT: SearchEffort = SearchEffort::steps(20_000_000);
 
 /// A job that takes many steps and reaches no bound.
-fn job() -> (Cloth, Vec<Piece>) {
+fn job() -> (LayoutCloth, Vec<LayoutPiece>) {
     strip().job()
 }
 
@@ -34,10 +36,10 @@ fn strip() -> Strip {
 
 /// The layout of a search that is broken off when it reports for the last of so many times, and all
 /// its reports.
-fn stopped_after(reports: usize) -> (Layout, Vec<Progress>) {
+fn stopped_after(reports: usize) -> (Layout, Vec<SearchProgress>) {
     let (cloth, pieces) = job();
     let mut told = Vec::new();
-    let mut watch = |progress: &Progress| {
+    let mut watch = |progress: &SearchProgress| {
         told.push(*progress);
         if told.len() < reports {
             ControlFlow::Continue(())
@@ -52,7 +54,9 @@ fn stopped_after(reports: usize) -> (Layout, Vec<Progress>) {
 #[test]
 fn a_search_broken_off_at_any_time_keeps_a_sound_layout() {
     let (cloth, pieces) = job();
-    let most = lay_with(&cloth, &pieces, Effort::NONE).unwrap().bought;
+    let most = lay_with(&cloth, &pieces, SearchEffort::NONE)
+        .unwrap()
+        .bought;
     let mut shortest = most;
     for reports in [1, 2, 3, 5, 9, 17, 30] {
         let (layout, told) = stopped_after(reports);

@@ -2,7 +2,7 @@
 
 use std::ops::ControlFlow;
 
-use pelmet_bolt::Progress;
+use pelmet_bolt::SearchProgress;
 
 /// A search for a shorter layout that is under way.
 #[derive(Copy, Clone, Debug)]
@@ -10,7 +10,7 @@ pub struct Search<'design> {
     /// The name of the cloth.
     pub cloth: &'design str,
     /// How far it has come.
-    pub progress: Progress,
+    pub progress: SearchProgress,
     /// What the shortest layout found so far buys, as the house writes it.
     pub bought: &'design str,
 }

@@ -5,11 +5,15 @@
 //! general framework for bounds for higher-dimensional orthogonal packing problems", Mathematical
 //! Methods of Operations Research 60, 2004). So a length is too short where they count for more than
 //! it has room for.
+//!
+//! Widths alone need no length to be asked about, for the length of the strip is what comes out. But a
+//! dual-feasible function of lengths says what a length is as a part of the whole, so the whole has to be
+//! known first: lengths are asked about one after another, each half-way between two.
 
 use pelmet_measure::Length;
 
-use super::Block;
-use super::shares::{Share, shares};
+use super::blocks::{Block, count};
+use super::dual_feasible::{DualFeasible, dual_feasible_functions};
 
 /// So many widths and lengths are tried for each way of counting.
 const MOST_SIZES: usize = 8;
@@ -22,16 +26,19 @@ const HALVINGS: usize = 20;
 
 /// A length that the blocks need in a strip of this width, from `bound` on and under `most`; `bound`
 /// where nothing more is shown.
-pub(super) fn at_least(width: Length, blocks: &[Block], bound: Length, most: Length) -> Length {
+///
+/// Every length that is found too short is so by itself, and then so is any shorter one, which has room
+/// for less. That what is *not* found too short might be so all the same only lowers the bound.
+pub(super) fn lower_bound(width: Length, blocks: &[Block], bound: Length, most: Length) -> Length {
     if blocks.len() > MOST_BLOCKS || blocks.is_empty() {
         return bound;
     }
     let whole = count(width);
     let widths = blocks.iter().map(|block| count(block.width));
-    let ways = shares(whole, widths, MOST_SIZES);
-    let counted: Vec<Counted> = ways
+    let functions = dual_feasible_functions(whole, widths, MOST_SIZES);
+    let counted: Vec<Counted> = functions
         .iter()
-        .map(|way| Counted::by(*way, whole, blocks.iter().map(|block| block.width)))
+        .map(|function| Counted::by(*function, whole, blocks.iter().map(|block| block.width)))
         .collect();
     let (mut too_short, mut enough) = (bound, most);
     for _ in 0..HALVINGS {
@@ -52,27 +59,32 @@ pub(super) fn at_least(width: Length, blocks: &[Block], bound: Length, most: Len
     }
 }
 
-/// What each block counts for in one direction, and the whole.
+/// What each block counts for in one direction by one dual-feasible function.
 struct Counted {
+    /// One number for each block, in their order.
     blocks: Vec<u64>,
+    /// What all that lie side by side may count for at most.
     whole: u64,
 }
 
 impl Counted {
-    fn by(way: Share, whole: u64, sizes: impl Iterator<Item = Length>) -> Counted {
+    fn by(function: DualFeasible, whole: u64, sizes: impl Iterator<Item = Length>) -> Counted {
         Counted {
-            blocks: sizes.map(|size| way.of(count(size), whole)).collect(),
-            whole: way.of_whole(whole),
+            blocks: sizes.map(|size| function.of(count(size), whole)).collect(),
+            whole: function.of_whole(whole),
         }
     }
 }
 
-/// Whether the blocks count for more than a length has room for, in any way.
+/// Whether the blocks count for more than a length has room for, by any two functions: one of widths
+/// and one of lengths. Which two tell most nobody knows beforehand, so every pair is tried; the widths
+/// are counted once for all lengths that are asked about.
 fn is_too_short(widths: &[Counted], blocks: &[Block], length: Length) -> bool {
     let whole = count(length);
     let lengths = blocks.iter().map(|block| count(block.length));
-    shares(whole, lengths, MOST_SIZES).into_iter().any(|way| {
-        let lengths = Counted::by(way, whole, blocks.iter().map(|block| block.length));
+    let functions = dual_feasible_functions(whole, lengths, MOST_SIZES);
+    functions.into_iter().any(|function| {
+        let lengths = Counted::by(function, whole, blocks.iter().map(|block| block.length));
         widths.iter().any(|widths| {
             let both = widths.blocks.iter().zip(&lengths.blocks);
             let taken = both.map(|(one, other)| product(*one, *other));
@@ -83,8 +95,4 @@ fn is_too_short(widths: &[Counted], blocks: &[Block], length: Length) -> bool {
 
 fn product(one: u64, other: u64) -> u128 {
     u128::from(one).saturating_mul(other.into())
-}
-
-fn count(length: Length) -> u64 {
-    u64::try_from(length.nanometres()).unwrap_or(0)
 }

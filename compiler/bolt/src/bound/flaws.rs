@@ -6,18 +6,18 @@
 
 use pelmet_measure::Length;
 
-use crate::Cloth;
-use crate::cut::Cut;
+use crate::given::LayoutCloth;
+use crate::places::Cut;
 
 /// Stretches in which no cut has room, in order along the bolt and apart from each other.
 pub(super) struct Bars<'cloth> {
-    cloth: &'cloth Cloth,
+    cloth: &'cloth LayoutCloth,
     bars: Vec<(Length, Length)>,
 }
 
 impl Bars<'_> {
     /// What bars the first bolt to all these cuts.
-    pub(super) fn of<'cloth>(cloth: &'cloth Cloth, cuts: &[Cut]) -> Bars<'cloth> {
+    pub(super) fn of<'cloth>(cloth: &'cloth LayoutCloth, cuts: &[Cut]) -> Bars<'cloth> {
         let narrowest = cuts.iter().map(|cut| cut.width).min().unwrap_or_default();
         Bars {
             cloth,
@@ -43,6 +43,10 @@ impl Bars<'_> {
 
     /// The bound for the cloth with its flaws, from one for the cloth without them, where pieces lie
     /// on lines so far apart.
+    ///
+    /// Bar by bar, in order along the bolt: where the bound ends beyond the start of a bar, some piece lies
+    /// behind it, and the layout is longer by the bar. The gap is taken off, for a piece may lie right
+    /// against a flaw, where without it two pieces would keep a gap.
     pub(super) fn past_each(&self, without: Length, lines: Length) -> Length {
         let past = |bound: Length, (from, to): &(Length, Length)| {
             let moved = (*to - *from - self.cloth.gap).round_down_to(lines);
@@ -56,8 +60,9 @@ impl Bars<'_> {
     }
 }
 
-/// The stretches of the first bolt in which nothing so wide has room.
-fn bars(cloth: &Cloth, width: Length) -> Vec<(Length, Length)> {
+/// The stretches of the first bolt in which nothing so wide has room, in order. Where two lie over each
+/// other, the later one begins where the earlier one ends, so that no cloth is counted twice.
+fn bars(cloth: &LayoutCloth, width: Length) -> Vec<(Length, Length)> {
     let mut barred: Vec<(Length, Length)> = cloth
         .flaws_of(0)
         .filter(|flaw| flaw.bars(width, cloth.usable_width))

@@ -1,4 +1,5 @@
-//! What lies across lines of the print.
+//! What lies across lines of the print: a bound for cloth on which some pieces are held and others are
+//! free.
 //!
 //! Take all lines so far from the start of the bolt and on in steps of the repeat. A piece that the
 //! print holds lies across as many of them as its phase and length say; a free one across no fewer
@@ -9,10 +10,11 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
-use super::is_held;
-use super::shares::{Share, shares};
-use crate::Cloth;
-use crate::cut::Cut;
+use super::blocks::count;
+use super::dual_feasible::{DualFeasible, dual_feasible_functions};
+use super::held::is_held;
+use crate::given::LayoutCloth;
+use crate::places::Cut;
 
 /// So many widths are tried for each way of counting widths.
 const MOST_WIDTHS: usize = 12;
@@ -20,28 +22,32 @@ const MOST_WIDTHS: usize = 12;
 /// So many sets of lines are tried for one bound.
 const MOST_SETS: usize = 24;
 
-/// The least length over all sets of lines; zero where the cloth has no repeat along.
-pub(super) fn at_least(cloth: &Cloth, cuts: &[Cut]) -> Length {
+/// The least length that any set of lines shows, which is the greatest of what they show; zero where the
+/// cloth has no repeat along.
+///
+/// The last gap is taken off: behind the last piece the shears need none.
+pub(super) fn lower_bound(cloth: &LayoutCloth, cuts: &[Cut]) -> Length {
     let Some(repeat) = cloth.repeat_along.filter(|repeat| repeat.is_positive()) else {
         return Length::ZERO;
     };
     let alike = alike(cloth, cuts);
     let whole = count(cloth.usable_width + cloth.gap);
     let widths = alike.keys().map(|(width, ..)| count(*width));
-    let ways = shares(whole, widths, MOST_WIDTHS);
+    let functions = dual_feasible_functions(whole, widths, MOST_WIDTHS);
     let sets = sets_of_lines(&alike, repeat);
     let bounds = sets.into_iter().filter_map(|first| {
-        let lines = Lines { first, repeat };
-        lines.bound(&alike, whole, &ways)
+        let lines = SetOfLines { first, repeat };
+        lines.bound(&alike, whole, &functions)
     });
     bounds.max().map_or(Length::ZERO, |bound| bound - cloth.gap)
 }
 
-/// Width and length with the gap beyond them, and where the print lets a piece start.
+/// Width and length with the gap beyond them, and where the print lets a piece start: nowhere in
+/// particular for a free one.
 type Kind = (Length, Length, Vec<Length>);
 
 /// How many cuts there are of each kind.
-fn alike(cloth: &Cloth, cuts: &[Cut]) -> BTreeMap<Kind, u64> {
+fn alike(cloth: &LayoutCloth, cuts: &[Cut]) -> BTreeMap<Kind, u64> {
     let mut alike = BTreeMap::new();
     for cut in cuts {
         let starts = || cut.grids.iter().map(|grid| grid.along.first).collect();
@@ -54,6 +60,10 @@ fn alike(cloth: &Cloth, cuts: &[Cut]) -> BTreeMap<Kind, u64> {
 }
 
 /// Where the lines may begin to tell something: where pieces start and just before they end.
+///
+/// Moved on a little, a set of lines lies across the same pieces until it comes to where one starts, and
+/// lies across one more, or leaves the end of one behind, and lies across one less. It lies across the
+/// most from the start of some piece to the end of some other: so these two are tried, for each piece.
 fn sets_of_lines(alike: &BTreeMap<Kind, u64>, repeat: Length) -> Vec<Length> {
     let within = |place: Length| place - place.round_down_to(repeat);
     let nanometre = Length::from_nanometres(1);
@@ -74,35 +84,49 @@ fn sets_of_lines(alike: &BTreeMap<Kind, u64>, repeat: Length) -> Vec<Length> {
 
 /// Lines in steps of the repeat, the first no further than one repeat from the start.
 #[derive(Copy, Clone)]
-struct Lines {
+struct SetOfLines {
     first: Length,
     repeat: Length,
 }
 
-impl Lines {
+impl SetOfLines {
     /// Where the piece ends that lies across the last line needed, with the gap beyond it; `None`
     /// where no piece lies across a line for sure.
-    fn bound(&self, alike: &BTreeMap<Kind, u64>, whole: u64, ways: &[Share]) -> Option<Length> {
+    ///
+    /// Every crossing takes a width from a line. All pieces together need so many crossings, counted by a
+    /// dual-feasible function of the widths; a line has room for the whole width; so at least so many
+    /// lines have a piece across them. Whichever piece lies across the last of these, it ends no nearer
+    /// behind it than the piece does that ends soonest behind its last line.
+    fn bound(
+        &self,
+        alike: &BTreeMap<Kind, u64>,
+        whole: u64,
+        functions: &[DualFeasible],
+    ) -> Option<Length> {
         let crossing = |((width, length, starts), number): (&Kind, &u64)| {
             let (lines, beyond) = self.crossed(*length, starts)?;
             Some((count(*width), lines.saturating_mul(*number), beyond))
         };
         let crossing: Vec<(u64, u64, Length)> = alike.iter().filter_map(crossing).collect();
         let beyond = crossing.iter().map(|(.., beyond)| *beyond).min()?;
-        let needed = |way: &Share| {
+        let needed = |function: &DualFeasible| {
             let taken = crossing.iter().map(|(width, lines, _)| {
-                u128::from(way.of(*width, whole)).saturating_mul((*lines).into())
+                u128::from(function.of(*width, whole)).saturating_mul((*lines).into())
             });
             let taken = taken.fold(0, u128::saturating_add);
-            let room = u128::from(way.of_whole(whole)).max(1);
+            let room = u128::from(function.of_whole(whole)).max(1);
             i64::try_from(taken.div_ceil(room)).unwrap_or(0)
         };
-        let needed = ways.iter().map(needed).max()?;
+        let needed = functions.iter().map(needed).max()?;
         Some(self.first + self.repeat * needed.saturating_sub(1) + beyond)
     }
 
     /// How many lines a piece lies across at least, and how far it reaches beyond the last of them;
     /// `None` where it may lie across none.
+    ///
+    /// Held by the print, a piece starts so far from the lines in every repeat alike, and where the print
+    /// gives it a choice the least of it counts. A free one lies across as many as its whole repeats,
+    /// wherever it lies, and at worst ends just behind a line.
     fn crossed(&self, length: Length, starts: &[Length]) -> Option<(u64, Length)> {
         let nanometre = Length::from_nanometres(1);
         if starts.is_empty() {
@@ -126,8 +150,4 @@ impl Lines {
             .checked_div(count(self.repeat))
             .unwrap_or_default()
     }
-}
-
-fn count(length: Length) -> u64 {
-    u64::try_from(length.nanometres()).unwrap_or(0)
 }

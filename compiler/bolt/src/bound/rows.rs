@@ -2,17 +2,19 @@
 //!
 //! A row reaches from one line of the print to the next. A piece takes its width from every row it
 //! lies in, for all that lie in a row lie abreast at its start. Where across the cloth they lie is
-//! left open, so pieces that find no room here find none in any layout.
+//! left open, so pieces that find no room here find none in any layout. (With rows as thin as the
+//! lengths allow this is the contiguous bin packing of S. Martello, M. Monaci and D. Vigo, "An exact
+//! approach to the strip-packing problem", INFORMS Journal on Computing 15, 2003; the print gives few
+//! and thick rows, so that here it can often be settled by trying.)
 
 use std::collections::BTreeSet;
 use std::ops::Range;
 
 use pelmet_measure::Length;
 
-use super::common_lines;
-use crate::Cloth;
-use crate::cut::Cut;
-use crate::print::Lines;
+use super::held::common_lines;
+use crate::given::LayoutCloth;
+use crate::places::{Cut, PrintLines};
 
 /// So many rows are tried at most for one bound, over all pieces.
 const MOST_ATTEMPTS: u32 = 50_000;
@@ -25,10 +27,15 @@ const MOST_ROWS: usize = 200;
 
 /// The least length, from `bound` on, in which these cuts may find room; `bound` where the
 /// attempts show nothing more.
-pub(super) fn at_least(cloth: &Cloth, cuts: &[&Cut], bound: Length) -> Length {
+///
+/// A layout ends where one of its pieces does, and held pieces end on few places: so only these lengths
+/// are asked about, from the shortest on, until one has room or the attempts run out. In none of the
+/// earlier ones the pieces find any, so the layout is as long as the one that was reached.
+pub(super) fn lower_bound(cloth: &LayoutCloth, cuts: &[&Cut], bound: Length) -> Length {
     let Some(lines) = common_lines(cuts).filter(|lines| lines.period.is_positive()) else {
         return bound;
     };
+    // The widest find room in fewest ways: tried first, they fail early where all must fail.
     let mut widest_first = cuts.to_vec();
     widest_first.sort_by_key(|cut| (-cut.width, -cut.length, cut.grids));
     let mut attempts = MOST_ATTEMPTS;
@@ -47,8 +54,10 @@ pub(super) fn at_least(cloth: &Cloth, cuts: &[&Cut], bound: Length) -> Length {
     }
 }
 
-/// The lengths at which the last of these cuts may end, from `bound` on, and the one before these.
-fn ends(cuts: &[&Cut], lines: Lines, bound: Length) -> Vec<Length> {
+/// The lengths at which the last of these cuts may end, from `bound` on, and the one before these: pieces
+/// that are not held may be all that reaches `bound`. Only where the held ones find no room in the longest
+/// length under it must the last of them end at one of those that come after.
+fn ends(cuts: &[&Cut], lines: PrintLines, bound: Length) -> Vec<Length> {
     let ends_of = |cut: &&Cut| {
         let length = cut.length;
         let first = lines.at_or_after(bound - length).max(lines.first) + length;
@@ -74,14 +83,14 @@ enum Room {
 /// The rows of a cloth, and the width that is free in each.
 struct Rows {
     gap: Length,
-    lines: Lines,
+    lines: PrintLines,
     end: Length,
     free: Vec<Length>,
 }
 
 impl Rows {
     /// Empty rows up to `end`; `None` where there are too many.
-    fn within(cloth: &Cloth, lines: Lines, end: Length) -> Option<Rows> {
+    fn within(cloth: &LayoutCloth, lines: PrintLines, end: Length) -> Option<Rows> {
         let starts = std::iter::successors(Some(lines.first), |line| Some(*line + lines.period));
         let count = starts
             .take(MOST_ROWS.saturating_add(1))
@@ -95,8 +104,12 @@ impl Rows {
         })
     }
 
-    /// Looks for room for all these cuts. A cut like the one before it starts in no earlier row than
-    /// that one, `from`.
+    /// Looks for room for all these cuts: for the first in each row in turn, and then for the others in
+    /// what that leaves (backtracking). A cut like the one before it starts in no earlier row than that
+    /// one, `from`: two that are alike need not be tried in both orders.
+    ///
+    /// That the attempts ran out comes back up at once, like room that is found: only if every row was
+    /// tried in vain is there none.
     fn find_room(&mut self, cuts: &[&Cut], from: usize, attempts: &mut u32) -> Room {
         let Some((cut, rest)) = cuts.split_first() else {
             return Room::Some;

@@ -1,17 +1,23 @@
 //! Whether all pieces keep apart: a line moves along each bolt and keeps the pieces under it in
-//! order from left to right, so that only neighbours need to be compared.
+//! order from left to right, so that only neighbours need to be compared (a sweep line: M. I. Shamos and
+//! D. Hoey, "Geometric intersection problems", 17th Symposium on Foundations of Computer Science, 1976).
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_measure::Length;
 
-use super::Laid;
+use super::checked::CheckedPiece;
+use super::finding::CheckerFinding;
 use super::shapes::Shapes;
-use crate::Fault;
 
-/// Reports pieces that overlap or leave less than `gap` between them.
-pub(super) fn check(gap: Length, shapes: &Shapes, laid: &[Laid], faults: &mut Vec<Fault>) {
-    let mut in_order: Vec<&Laid> = laid.iter().collect();
+/// Finds pieces that overlap or leave less than `gap` between them.
+pub(super) fn check(
+    gap: Length,
+    shapes: &Shapes,
+    laid: &[CheckedPiece],
+    findings: &mut Vec<CheckerFinding>,
+) {
+    let mut in_order: Vec<&CheckedPiece> = laid.iter().collect();
     in_order.sort_by_key(|it| (it.placed.bolt, it.placed.along, it.placed.across, it.index));
     for bolt in in_order.chunk_by(|one, next| one.placed.bolt == next.placed.bolt) {
         let mut line = Line {
@@ -22,7 +28,7 @@ pub(super) fn check(gap: Length, shapes: &Shapes, laid: &[Laid], faults: &mut Ve
         };
         for it in bolt {
             line.move_to(it.placed.along);
-            line.add(it, faults);
+            line.add(it, findings);
         }
     }
 }
@@ -32,7 +38,7 @@ struct Line<'laid> {
     gap: Length,
     shapes: &'laid Shapes,
     /// By left edge, then by index.
-    pieces: BTreeMap<(Length, usize), &'laid Laid<'laid>>,
+    pieces: BTreeMap<(Length, usize), &'laid CheckedPiece<'laid>>,
     /// Where each piece ends, with its key above.
     ends: BTreeSet<(Length, (Length, usize))>,
 }
@@ -51,31 +57,41 @@ impl<'laid> Line<'laid> {
 
     /// Compares a piece with its neighbours; among shapes, which may lie within one another's width
     /// and length, with all.
-    fn add(&mut self, it: &'laid Laid<'laid>, faults: &mut Vec<Fault>) {
+    ///
+    /// For rectangles the neighbours are enough. As long as no two under the line clash, they lie one
+    /// beside the other, and if the new piece clashes with any of them, nothing else has room between it
+    /// and the nearest: so it clashes with that one too. Once two have clashed this need no longer hold,
+    /// but then the layout is broken already and something was said of it.
+    fn add(&mut self, it: &'laid CheckedPiece<'laid>, findings: &mut Vec<CheckerFinding>) {
         let key = (it.placed.across, it.index);
         if self.shapes.are_none() {
             let left = self.pieces.range(..key).next_back();
             let right = self.pieces.range(key..).next();
             for (_, neighbour) in left.into_iter().chain(right) {
-                faults.extend(clash(self.shapes, neighbour, it, self.gap));
+                findings.extend(clash(self.shapes, neighbour, it, self.gap));
             }
         } else {
             let others = self.pieces.values();
-            faults.extend(others.filter_map(|other| clash(self.shapes, other, it, self.gap)));
+            findings.extend(others.filter_map(|other| clash(self.shapes, other, it, self.gap)));
         }
         self.pieces.insert(key, it);
         self.ends.insert((it.end(), key));
     }
 }
 
-fn clash(shapes: &Shapes, one: &Laid, other: &Laid, gap: Length) -> Option<Fault> {
+fn clash(
+    shapes: &Shapes,
+    one: &CheckedPiece,
+    other: &CheckedPiece,
+    gap: Length,
+) -> Option<CheckerFinding> {
     let (first, second) = (one.index.min(other.index), one.index.max(other.index));
     let lie_within =
         |gap: Length| lie_within(one, other, gap) && shapes.lie_within(one, other, gap);
     if lie_within(Length::ZERO) {
-        Some(Fault::Overlap { first, second })
+        Some(CheckerFinding::Overlap { first, second })
     } else if lie_within(gap) {
-        Some(Fault::TooClose { first, second })
+        Some(CheckerFinding::TooClose { first, second })
     } else {
         None
     }
@@ -83,7 +99,7 @@ fn clash(shapes: &Shapes, one: &Laid, other: &Laid, gap: Length) -> Option<Fault
 
 /// Whether two pieces are less than `gap` apart both along and across; with no gap, whether they
 /// have cloth in common. Edges that only touch have none.
-fn lie_within(one: &Laid, other: &Laid, gap: Length) -> bool {
+fn lie_within(one: &CheckedPiece, other: &CheckedPiece, gap: Length) -> bool {
     one.placed.across < other.right() + gap
         && other.placed.across < one.right() + gap
         && one.placed.along < other.end() + gap

@@ -2,34 +2,35 @@
 
 use pelmet_measure::Length;
 
-use super::Laid;
-use crate::{Cloth, Direction, Fault};
+use super::checked::CheckedPiece;
+use super::finding::{BoltDirection, CheckerFinding};
+use crate::given::LayoutCloth;
 
-/// Reports a piece whose point is off a line of the print, along or across.
-pub(super) fn check(cloth: &Cloth, it: &Laid, faults: &mut Vec<Fault>) {
+/// Finds a piece whose point is off a line of the print, along or across.
+pub(super) fn check(cloth: &LayoutCloth, it: &CheckedPiece, findings: &mut Vec<CheckerFinding>) {
     let mut off = |direction| {
         let placed = it.index;
-        faults.push(Fault::OffRepeat { placed, direction });
+        findings.push(CheckerFinding::OffRepeat { placed, direction });
     };
     let across = point(it, it.placed.across, it.piece.width, it.piece.phase_across);
     if let Some(point) = across
         && beyond_line(point, cloth.repeat_across) != Some(0)
     {
-        off(Direction::Across);
+        off(BoltDirection::Across);
     }
     let along = point(it, it.placed.along, it.piece.length, it.piece.phase_along);
     if let Some(point) = along
         && beyond_line(point, cloth.repeat_along) != wanted_beyond_line(cloth, it, across)
     {
-        off(Direction::Along);
+        off(BoltDirection::Along);
     }
 }
 
 /// Where on the cloth a piece's point lies in one direction; turned end for end, it is as far
 /// from the piece's other edge.
-fn point(it: &Laid, edge: Length, size: Length, phase: Option<Length>) -> Option<Length> {
+fn point(it: &CheckedPiece, edge: Length, size: Length, phase: Option<Length>) -> Option<Length> {
     let phase = phase?;
-    Some(if it.placed.turned {
+    Some(if it.placed.orientation.is_turned() {
         edge + size - phase
     } else {
         edge + phase
@@ -43,7 +44,11 @@ fn beyond_line(point: Length, repeat: Option<Length>) -> Option<i64> {
 
 /// How many nanometres beyond a line along the bolt the point should lie: half a repeat in every
 /// other column of a half-drop print, or, where the piece may lie in any, in every other copy.
-fn wanted_beyond_line(cloth: &Cloth, it: &Laid, across: Option<Length>) -> Option<i64> {
+fn wanted_beyond_line(
+    cloth: &LayoutCloth,
+    it: &CheckedPiece,
+    across: Option<Length>,
+) -> Option<i64> {
     let lower = match (across, cloth.repeat_across) {
         _ if !cloth.half_drop => false,
         (Some(point), Some(column)) => {

@@ -4,9 +4,10 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
-use super::Laid;
+use super::checked::CheckedPiece;
+use super::finding::CheckerFinding;
 use super::triangles::{Point, Triangle, lie_within, triangles};
-use crate::{Fault, Outline, Piece};
+use crate::given::{LayoutPiece, OutlinePolygon};
 
 /// The triangles of every shaped piece, by index.
 pub(super) struct Shapes {
@@ -14,8 +15,8 @@ pub(super) struct Shapes {
 }
 
 impl Shapes {
-    /// Reads every outline; reports those that enclose nothing or cross themselves.
-    pub(super) fn of(pieces: &[Piece], faults: &mut Vec<Fault>) -> Shapes {
+    /// Reads every outline; finds those that enclose nothing or cross themselves.
+    pub(super) fn of(pieces: &[LayoutPiece], findings: &mut Vec<CheckerFinding>) -> Shapes {
         let mut of_piece = BTreeMap::new();
         for (piece, the) in pieces.iter().enumerate() {
             let Some(outline) = &the.outline else {
@@ -25,26 +26,26 @@ impl Shapes {
                 Some(triangles) => {
                     of_piece.insert(piece, triangles);
                 }
-                None => faults.push(Fault::NotAnOutline { piece }),
+                None => findings.push(CheckerFinding::NotAnOutline { piece }),
             }
         }
         Shapes { of_piece }
     }
 
-    /// Whether there are none.
+    /// Whether every piece is a rectangle.
     pub(super) fn are_none(&self) -> bool {
         self.of_piece.is_empty()
     }
 
-    /// Whether two pieces are nearer than `gap` to each other, if one of them is shaped. Rectangles
-    /// always are.
-    pub(super) fn lie_within(&self, one: &Laid, other: &Laid, gap: Length) -> bool {
+    /// Whether two pieces are nearer than `gap` to each other, if one of them is shaped; of two
+    /// rectangles it is said, for their width and length have told already.
+    pub(super) fn lie_within(&self, one: &CheckedPiece, other: &CheckedPiece, gap: Length) -> bool {
         if !self.is_shaped(one) && !self.is_shaped(other) {
             return true;
         }
-        let strays = |it: &Laid| {
+        let strays = |it: &CheckedPiece| {
             let outline = it.piece.outline.as_ref();
-            outline.map_or(Length::ZERO, Outline::strays)
+            outline.map_or(Length::ZERO, OutlinePolygon::strays)
         };
         let gap = i128::from((gap + strays(one) + strays(other)).nanometres());
         let (ours, theirs) = (self.triangles(one), self.triangles(other));
@@ -52,11 +53,12 @@ impl Shapes {
             .any(|our| theirs.iter().any(|their| lie_within(our, their, gap)))
     }
 
-    fn is_shaped(&self, it: &Laid) -> bool {
+    fn is_shaped(&self, it: &CheckedPiece) -> bool {
         self.of_piece.contains_key(&it.placed.piece)
     }
 
-    fn triangles(&self, it: &Laid) -> Vec<Triangle> {
+    /// The triangles of a piece where it lies on its bolt; two for one without an outline.
+    fn triangles(&self, it: &CheckedPiece) -> Vec<Triangle> {
         let (width, length) = (it.piece.width.nanometres(), it.piece.length.nanometres());
         let (width, length) = (i128::from(width), i128::from(length));
         let rectangle = vec![
@@ -67,7 +69,7 @@ impl Shapes {
         let across = i128::from(it.placed.across.nanometres());
         let along = i128::from(it.placed.along.nanometres());
         let placed = |(x, y): Point| {
-            let (x, y) = if it.placed.turned {
+            let (x, y) = if it.placed.orientation.is_turned() {
                 (width.saturating_sub(x), length.saturating_sub(y))
             } else {
                 (x, y)

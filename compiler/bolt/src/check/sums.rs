@@ -4,31 +4,43 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 
-use super::Laid;
-use crate::{BoltUsed, Cloth, Fault, Flaw, Layout};
+use super::checked::CheckedPiece;
+use super::finding::CheckerFinding;
+use crate::given::{BoltFlaw, LayoutCloth};
+use crate::layout::{BoltLengths, Layout};
 
-/// Reports bolts and totals that do not agree with the pieces.
-pub(super) fn check(cloth: &Cloth, layout: &Layout, laid: &[Laid], faults: &mut Vec<Fault>) {
-    check_bolts(cloth, layout, laid, faults);
+/// Finds bolts and totals that do not agree with the pieces.
+pub(super) fn check(
+    cloth: &LayoutCloth,
+    layout: &Layout,
+    laid: &[CheckedPiece],
+    findings: &mut Vec<CheckerFinding>,
+) {
+    check_bolts(cloth, layout, laid, findings);
     let exact: Length = layout.bolts.iter().map(|bolt| bolt.exact).sum();
     let bought: Length = layout.bolts.iter().map(|bolt| bolt.bought).sum();
     if (exact, bought) != (layout.exact, layout.bought) {
-        faults.push(Fault::WrongTotal);
+        findings.push(CheckerFinding::WrongTotal);
     }
     if layout.exact > layout.rule_of_thumb {
-        faults.push(Fault::LongerThanRule);
+        findings.push(CheckerFinding::LongerThanRule);
     }
-    if layout.exact < layout.at_least {
-        faults.push(Fault::ShorterThanBound);
+    if layout.exact < layout.lower_bound {
+        findings.push(CheckerFinding::ShorterThanBound);
     }
 }
 
-fn check_bolts(cloth: &Cloth, layout: &Layout, laid: &[Laid], faults: &mut Vec<Fault>) {
+fn check_bolts(
+    cloth: &LayoutCloth,
+    layout: &Layout,
+    laid: &[CheckedPiece],
+    findings: &mut Vec<CheckerFinding>,
+) {
     let mut ends: BTreeMap<usize, Length> = BTreeMap::new();
     for it in laid {
         let bolt = usize::try_from(it.placed.bolt).unwrap_or(usize::MAX);
         if bolt >= layout.bolts.len() {
-            faults.push(Fault::UnknownBolt { placed: it.index });
+            findings.push(CheckerFinding::UnknownBolt { placed: it.index });
         }
         let end = ends.entry(bolt).or_insert(it.end());
         *end = it.end().max(*end);
@@ -36,23 +48,23 @@ fn check_bolts(cloth: &Cloth, layout: &Layout, laid: &[Laid], faults: &mut Vec<F
     for (bolt, used) in layout.bolts.iter().enumerate() {
         let is_right = match ends.get(&bolt) {
             Some(end) => *end == used.exact && is_bought_rightly(cloth, used),
-            None => *used == BoltUsed::default() && may_be_passed_over(cloth, bolt),
+            None => *used == BoltLengths::default() && may_be_passed_over(cloth, bolt),
         };
         let is_last = bolt.checked_add(1) == Some(layout.bolts.len());
         if !is_right || is_last && !ends.contains_key(&bolt) {
-            faults.push(Fault::WrongBolt { bolt });
+            findings.push(CheckerFinding::WrongBolt { bolt });
         }
     }
 }
 
 /// Whether a bolt may be left unused before one that is used.
-fn may_be_passed_over(cloth: &Cloth, bolt: usize) -> bool {
-    let is_on_it = |flaw: &Flaw| usize::try_from(flaw.bolt) == Ok(bolt);
+fn may_be_passed_over(cloth: &LayoutCloth, bolt: usize) -> bool {
+    let is_on_it = |flaw: &BoltFlaw| usize::try_from(flaw.bolt) == Ok(bolt);
     cloth.flaws.iter().any(is_on_it)
 }
 
 /// Whether just enough is bought: whole steps, less than one step over; or the whole bolt.
-fn is_bought_rightly(cloth: &Cloth, used: &BoltUsed) -> bool {
+fn is_bought_rightly(cloth: &LayoutCloth, used: &BoltLengths) -> bool {
     let spare = used.bought - used.exact;
     if spare.is_negative() || spare >= cloth.buying_step {
         return false;

@@ -1,7 +1,11 @@
 //! Whether shapes keep apart, by triangles: two of them that lie apart can be parted by a line along
-//! a side of one of them.
+//! a side of one of them (two convex polygons are apart if and only if a side of one parts them, which is
+//! known as the separating axis theorem).
+//!
+//! It is slower than slabs and asks nothing of them: whatever is wrong with how slabs are cut, grown or
+//! rounded shows here, for triangles have the corners of the outline itself and nothing is rounded.
 
-use crate::Outline;
+use crate::given::OutlinePolygon;
 
 /// A point in whole nanometres, across and along.
 pub(super) type Point = (i128, i128);
@@ -12,8 +16,9 @@ pub(super) type Triangle = [Point; 3];
 /// The triangles that fill an outline; `None` where it crosses itself or encloses nothing.
 ///
 /// Ears are cut off one by one (G. H. Meisters, "Polygons have ears", American Mathematical Monthly
-/// 82, 1975).
-pub(super) fn triangles(outline: &Outline) -> Option<Vec<Triangle>> {
+/// 82, 1975). Every simple polygon with more than three corners has one, and is simple without it: so
+/// where no ear is found, the outline is no polygon.
+pub(super) fn triangles(outline: &OutlinePolygon) -> Option<Vec<Triangle>> {
     let corners = outline.corners().iter();
     let mut left: Vec<Point> = corners
         .map(|corner| {
@@ -49,6 +54,12 @@ pub(super) fn lie_within(one: &Triangle, other: &Triangle, gap: i128) -> bool {
 
 /// Whether a line across this direction has one triangle, grown by the gap, on its one side and the
 /// other triangle on the other.
+///
+/// Grown means by a square, as pieces keep their gap along or across. In the direction of a normal the
+/// square reaches as far as its farthest corner: the gap times what the normal has across and along
+/// together. The sum of a triangle and a square has the sides of both, so the two directions of the bolt
+/// are tried beside the normals of the triangles. Normals are as long as the sides they belong to, and all
+/// that is compared is longer by as much: no root is needed, and nothing is rounded.
 fn parts(normal: Point, one: &Triangle, other: &Triangle, gap: i128) -> bool {
     let (across, along) = normal;
     let along_normal = |(x, y): &Point| product(*x, across).saturating_add(product(*y, along));
@@ -70,6 +81,7 @@ fn parts(normal: Point, one: &Triangle, other: &Triangle, gap: i128) -> bool {
     after(one_to, other_from) || after(other_to, one_from)
 }
 
+/// For each side a direction square to it, as long as the side.
 fn normals(triangle: &Triangle) -> [Point; 3] {
     let [one, two, three] = *triangle;
     let normal = |(x, y): Point, (other_x, other_y): Point| {
@@ -78,8 +90,8 @@ fn normals(triangle: &Triangle) -> [Point; 3] {
     [normal(one, two), normal(two, three), normal(three, one)]
 }
 
-/// Whether a corner can be cut off without cutting another part of the polygon: one in a straight
-/// line always can.
+/// Whether a corner can be cut off without cutting another part of the polygon: where it points outward
+/// and no other corner lies in the triangle cut off. One in a straight line always can.
 fn is_ear(corners: &[Point], at: usize) -> bool {
     let Some([before, tip, after]) = around(corners, at) else {
         return false;
@@ -96,6 +108,7 @@ fn is_ear(corners: &[Point], at: usize) -> bool {
     }
 }
 
+/// A corner with the one before it and the one after it.
 fn around(corners: &[Point], at: usize) -> Option<[Point; 3]> {
     let before = at
         .checked_sub(1)
@@ -111,6 +124,7 @@ fn turn(one: Point, two: Point, three: Point) -> i128 {
     product(across, further).saturating_sub(product(along, farther))
 }
 
+/// Twice the area within corners, below zero where they go round the other way (the shoelace formula).
 fn doubled_area(corners: &[Point]) -> i128 {
     let next = corners.iter().cycle().skip(1);
     let over = |((x, y), (next_x, next_y)): (&Point, &Point)| {

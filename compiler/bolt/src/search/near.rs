@@ -3,6 +3,10 @@
 use pelmet_measure::Length;
 
 /// Pieces by where they start along a bolt; each is known by a number.
+///
+/// Sorted by their start alone they can be looked up by halving, and a list is quick to shift as long as
+/// no cloth carries more than a few thousand. Where they end is not sorted: a piece that reaches a place
+/// starts at most the longest length before it, which cuts off all but a few.
 pub(super) struct Near {
     starts: Vec<(Length, usize)>,
     /// No piece is longer.

@@ -6,13 +6,15 @@
     reason = "each test file takes what it needs of these"
 )]
 
-use pelmet_bolt::{Cloth, Corner, Effort, Flaw, Outline, Piece};
+use pelmet_bolt::{
+    BoltFlaw, LayoutCloth, LayoutPiece, OutlineCorner, OutlinePolygon, SearchEffort,
+};
 use pelmet_measure::Length;
 use proptest::option;
 use proptest::prelude::*;
 
 /// Enough for both searches to take their turns, and little enough for a thousand jobs.
-pub const LITTLE: Effort = Effort::steps(20_000);
+pub const LITTLE: SearchEffort = SearchEffort::steps(20_000);
 
 /// So many millimetres.
 pub fn mm(millimetres: i64) -> Length {
@@ -20,8 +22,8 @@ pub fn mm(millimetres: i64) -> Length {
 }
 
 /// Plain cloth without an end, sold by 0.1 m.
-pub fn plain_cloth(usable_width: Length) -> Cloth {
-    Cloth {
+pub fn plain_cloth(usable_width: Length) -> LayoutCloth {
+    LayoutCloth {
         usable_width,
         gap: Length::ZERO,
         repeat_along: None,
@@ -35,8 +37,8 @@ pub fn plain_cloth(usable_width: Length) -> Cloth {
 }
 
 /// Pieces that the print does not hold.
-pub fn plain_piece(width: Length, length: Length, quantity: u32) -> Piece {
-    Piece {
+pub fn plain_piece(width: Length, length: Length, quantity: u32) -> LayoutPiece {
+    LayoutPiece {
         width,
         length,
         quantity,
@@ -48,7 +50,7 @@ pub fn plain_piece(width: Length, length: Length, quantity: u32) -> Piece {
 }
 
 /// Cloths and pieces of workroom sizes, to the nanometre.
-pub fn any_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
+pub fn any_job() -> impl Strategy<Value = (LayoutCloth, Vec<LayoutPiece>)> {
     let usable = mm(1372).nanometres();
     let cloth = (
         0..mm(20).nanometres(),
@@ -59,7 +61,7 @@ pub fn any_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
         prop::collection::vec(any_flaw(), 0..3),
     )
         .prop_map(
-            |(gap, repeat_along, repeat_across, half_drop, bolt_length, flaws)| Cloth {
+            |(gap, repeat_along, repeat_across, half_drop, bolt_length, flaws)| LayoutCloth {
                 gap: Length::from_nanometres(gap),
                 repeat_along: repeat_along.map(Length::from_nanometres),
                 repeat_across: repeat_across.map(Length::from_nanometres),
@@ -81,7 +83,7 @@ pub fn any_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
         let pieces = pieces
             .into_iter()
             .map(
-                |(width, length, quantity, phase_along, phase_across)| Piece {
+                |(width, length, quantity, phase_along, phase_across)| LayoutPiece {
                     width: Length::from_nanometres(width),
                     length: Length::from_nanometres(length),
                     quantity,
@@ -101,13 +103,13 @@ pub fn any_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
 }
 
 /// A flaw across the whole of that cloth or a part of it.
-fn any_flaw() -> impl Strategy<Value = Flaw> {
+fn any_flaw() -> impl Strategy<Value = BoltFlaw> {
     let along = (0..mm(6000).nanometres(), 1..mm(400).nanometres());
     let across = option::of((0..mm(1000).nanometres(), 1..mm(372).nanometres()));
     (0..3_u32, along, across).prop_map(|(bolt, (from, length), across)| {
         let (left, width) = across.unwrap_or((0, mm(1372).nanometres()));
         let (from, left) = (Length::from_nanometres(from), Length::from_nanometres(left));
-        Flaw {
+        BoltFlaw {
             bolt,
             from,
             to: from + Length::from_nanometres(length),
@@ -127,8 +129,8 @@ pub fn any_length() -> impl Strategy<Value = Length> {
 }
 
 /// A corner, in millimetres.
-pub fn corner(across: i64, along: i64) -> Corner {
-    Corner {
+pub fn corner(across: i64, along: i64) -> OutlineCorner {
+    OutlineCorner {
         across: mm(across),
         along: mm(along),
     }
@@ -136,14 +138,14 @@ pub fn corner(across: i64, along: i64) -> Corner {
 
 /// A piece cut along straight sides through these corners, in millimetres, as wide and long as they
 /// reach.
-pub fn shaped_piece(corners: &[(i64, i64)], quantity: u32) -> Piece {
+pub fn shaped_piece(corners: &[(i64, i64)], quantity: u32) -> LayoutPiece {
     let widest = corners.iter().map(|(across, _)| *across).max();
     let longest = corners.iter().map(|(_, along)| *along).max();
     let corners = corners
         .iter()
         .map(|(across, along)| corner(*across, *along));
-    Piece {
-        outline: Some(Outline::through(corners.collect(), Length::ZERO)),
+    LayoutPiece {
+        outline: Some(OutlinePolygon::through(corners.collect(), Length::ZERO)),
         ..plain_piece(
             mm(widest.unwrap_or_default()),
             mm(longest.unwrap_or_default()),
@@ -153,7 +155,7 @@ pub fn shaped_piece(corners: &[(i64, i64)], quantity: u32) -> Piece {
 }
 
 /// The same jobs, with some of the pieces cut to a shape below: a jagged or slanting lower edge.
-pub fn any_shaped_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
+pub fn any_shaped_job() -> impl Strategy<Value = (LayoutCloth, Vec<LayoutPiece>)> {
     let depths = option::of(prop::collection::vec(1..=1000_i64, 2..7));
     let jagged = prop::collection::vec((depths, 0..mm(2).nanometres()), 9);
     (any_job(), jagged, any::<bool>()).prop_map(|((mut cloth, mut pieces), edges, one_way)| {
@@ -167,15 +169,15 @@ pub fn any_shaped_job() -> impl Strategy<Value = (Cloth, Vec<Piece>)> {
 }
 
 /// An outline with a lower edge through so many thousandths of the piece's length.
-fn jagged_below(piece: &Piece, depths: &[i64], strays: Length) -> Outline {
+fn jagged_below(piece: &LayoutPiece, depths: &[i64], strays: Length) -> OutlinePolygon {
     let last = u32::try_from(depths.len().saturating_sub(1)).unwrap_or(1);
-    let below = (0..).zip(depths).map(|(at, depth)| Corner {
+    let below = (0..).zip(depths).map(|(at, depth)| OutlineCorner {
         across: piece.width - piece.width.divided(last) * at,
         along: piece.length.divided(1000) * *depth,
     });
-    let top = [Length::ZERO, piece.width].map(|across| Corner {
+    let top = [Length::ZERO, piece.width].map(|across| OutlineCorner {
         across,
         along: Length::ZERO,
     });
-    Outline::through(top.into_iter().chain(below).collect(), strays)
+    OutlinePolygon::through(top.into_iter().chain(below).collect(), strays)
 }

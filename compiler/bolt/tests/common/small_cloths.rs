@@ -6,7 +6,7 @@
     reason = "each test file takes what it needs of these"
 )]
 
-use pelmet_bolt::{Cloth, Piece};
+use pelmet_bolt::{LayoutCloth, LayoutPiece};
 use pelmet_measure::Length;
 
 const CLOTHS: &str = include_str!("../../../../tests/independent/small_cloths.txt");
@@ -16,8 +16,8 @@ const SHORTEST: &str = include_str!("../../../../tests/independent/shortest_layo
 #[derive(Clone, Debug)]
 pub struct SmallCloth {
     pub name: String,
-    pub cloth: Cloth,
-    pub pieces: Vec<Piece>,
+    pub cloth: LayoutCloth,
+    pub pieces: Vec<LayoutPiece>,
     pub shortest: Length,
 }
 
@@ -49,8 +49,8 @@ pub fn cloths_in(text: &str) -> Vec<SmallCloth> {
     cloths
 }
 
-fn cloth(usable_width: Length, gap: Length, repeat: Length) -> Cloth {
-    Cloth {
+fn cloth(usable_width: Length, gap: Length, repeat: Length) -> LayoutCloth {
+    LayoutCloth {
         usable_width,
         gap,
         repeat_along: Some(repeat).filter(|repeat| repeat.is_positive()),
@@ -63,8 +63,8 @@ fn cloth(usable_width: Length, gap: Length, repeat: Length) -> Cloth {
     }
 }
 
-fn piece(width: &str, length: &str, phase: &str) -> Piece {
-    Piece {
+fn piece(width: &str, length: &str, phase: &str) -> LayoutPiece {
+    LayoutPiece {
         width: millimetres(width),
         length: millimetres(length),
         quantity: 1,

@@ -1,6 +1,6 @@
 //! Jobs whose shortest layout is known: a strip of cloth cut apart, to be put together again.
 
-use pelmet_bolt::{Cloth, Piece};
+use pelmet_bolt::{LayoutCloth, LayoutPiece};
 use pelmet_measure::Length;
 
 /// A strip to cut apart, in millimetres.
@@ -31,8 +31,8 @@ const STEP: i64 = 20;
 
 impl Strip {
     /// The cloth and the pieces; all of them together fill the strip's length, no less.
-    pub fn job(&self) -> (Cloth, Vec<Piece>) {
-        let cloth = Cloth {
+    pub fn job(&self) -> (LayoutCloth, Vec<LayoutPiece>) {
+        let cloth = LayoutCloth {
             usable_width: Length::millimetres(self.width - self.gap),
             gap: Length::millimetres(self.gap),
             repeat_along: self.repeat.map(Length::millimetres),
@@ -43,7 +43,7 @@ impl Strip {
             buying_step: Length::MILLIMETRE,
             flaws: Vec::new(),
         };
-        let piece = |part: &Part| Piece {
+        let piece = |part: &Part| LayoutPiece {
             width: Length::millimetres(part.width - self.gap),
             length: Length::millimetres(part.length - self.gap),
             quantity: 1,

@@ -1,6 +1,6 @@
 //! The cloths to buy and their layouts.
 
-use pelmet_bolt::BoltUsed as BoltMade;
+use pelmet_bolt::{BoltFlaw, BoltLengths, LayoutBand, LayoutCloth};
 use pelmet_measure::{Length, Money};
 use pelmet_model::{Fabric, Job, Railroad, Repeat};
 use pelmet_packet::{Amount, Band, BoltUsed, Cloth, Flaw, PiecesAlong, PrintRepeat, WayCompared};
@@ -60,7 +60,7 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
         exact: printer.cut(layout.exact),
         bought: printer.bolt(layout.bought),
         rule_of_thumb: printer.bought(layout.rule_of_thumb),
-        at_least: printer.at_least(layout.at_least),
+        at_least: printer.at_least(layout.lower_bound),
         cannot_be_beaten: layout.cannot_be_beaten(&laid.to_lay.cloth),
         search_stopped: layout.stopped_early,
         bolts: bolts(&layout.bolts, printer),
@@ -68,7 +68,7 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
         cost: cost(layout.bought),
         exact_cost: cost(layout.exact),
         rule_of_thumb_cost: cost(by_rule),
-        at_least_cost: cost(layout.at_least),
+        at_least_cost: cost(layout.lower_bound),
         ways_compared: ways_compared(fabric, laid, printer),
         sections: sections::sections(laid, printer),
         placed: placed_pieces(job, laid, printer),
@@ -90,7 +90,7 @@ fn ways_compared(fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) -> Ve
     laid.ways.iter().map(way).collect()
 }
 
-fn bolts(used: &[BoltMade], printer: &Printer<'_>) -> Vec<BoltUsed> {
+fn bolts(used: &[BoltLengths], printer: &Printer<'_>) -> Vec<BoltUsed> {
     (1..)
         .zip(used)
         .map(|(number, used)| BoltUsed {
@@ -111,10 +111,10 @@ fn print_line_across(fabric: &Fabric, laid: &LaidCloth) -> Option<Length> {
 }
 
 /// The flaws between the selvages, in their order along the bolts.
-fn flaws(cloth: &pelmet_bolt::Cloth, printer: &Printer<'_>) -> Vec<Flaw> {
+fn flaws(cloth: &LayoutCloth, printer: &Printer<'_>) -> Vec<Flaw> {
     let mut in_order = cloth.flaws.clone();
     in_order.sort_unstable();
-    let flaw = |flaw: &pelmet_bolt::Flaw| Flaw {
+    let flaw = |flaw: &BoltFlaw| Flaw {
         bolt: flaw.bolt.saturating_add(1),
         from: printer.mark(flaw.from),
         to: printer.mark(flaw.to),
@@ -141,49 +141,19 @@ pub(crate) fn print_repeat(repeat: Repeat, printer: &Printer<'_>) -> PrintRepeat
     }
 }
 
-/// Parts the layout where it can be cut straight across without cutting into a piece.
+/// Parts the layout where it can be cut straight across without cutting into a piece; the pieces of each
+/// part by their numbers, from left to right.
 fn bands(laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Band> {
-    let mut bands: Vec<OpenBand> = Vec::new();
-    for (index, placed) in laid.layout.placed.iter().enumerate() {
-        let length = laid
-            .to_lay
-            .cuts
-            .get(placed.piece)
-            .map_or(Length::ZERO, |cut| cut.piece.length);
-        let to = placed.along + length;
-        let piece = (placed.across, ordinal(index));
-        match bands.last_mut() {
-            Some(band) if band.bolt == placed.bolt && placed.along < band.to => {
-                band.to = band.to.max(to);
-                band.pieces.push(piece);
-            }
-            _ => bands.push(OpenBand {
-                bolt: placed.bolt,
-                from: placed.along,
-                to,
-                pieces: vec![piece],
-            }),
-        }
-    }
-    bands.into_iter().map(|band| band.closed(printer)).collect()
-}
-
-/// A band to which pieces are still added; each piece with its place across and its number.
-struct OpenBand {
-    bolt: u32,
-    from: Length,
-    to: Length,
-    pieces: Vec<(Length, u32)>,
-}
-
-impl OpenBand {
-    fn closed(mut self, printer: &Printer<'_>) -> Band {
-        self.pieces.sort();
+    let across = |index: &usize| laid.layout.placed.get(*index).map(|placed| placed.across);
+    let band = |mut band: LayoutBand| {
+        band.placed.sort_by_key(|index| (across(index), *index));
         Band {
-            bolt: self.bolt.saturating_add(1),
-            from: printer.mark(self.from),
-            to: printer.cut(self.to),
-            pieces: self.pieces.into_iter().map(|(_, number)| number).collect(),
+            bolt: band.bolt.saturating_add(1),
+            from: printer.mark(band.from),
+            to: printer.cut(band.to),
+            pieces: band.placed.into_iter().map(ordinal).collect(),
         }
-    }
+    };
+    let bands = laid.layout.bands(&laid.to_lay.pieces());
+    bands.into_iter().map(band).collect()
 }

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_bolt::{Corner, Outline, Placed, Section};
+use pelmet_bolt::{BoltSection, OutlineCorner, OutlinePolygon, Placed};
 use pelmet_measure::Length;
 use pelmet_model::{Fabric, Job};
 use pelmet_packet::{PlacedCorner, PlacedPiece};
@@ -58,9 +58,12 @@ fn print_held(
 /// Where the corners of an outline lie on the bolt.
 fn placed_outline(placed: &Placed, cut: &CutPiece, printer: &Printer<'_>) -> Vec<PlacedCorner> {
     let piece = &cut.piece;
-    let corners = piece.outline.as_ref().map_or(&[][..], Outline::corners);
-    let on_bolt = |corner: &Corner| {
-        let (across, along) = if placed.turned {
+    let corners = piece
+        .outline
+        .as_ref()
+        .map_or(&[][..], OutlinePolygon::corners);
+    let on_bolt = |corner: &OutlineCorner| {
+        let (across, along) = if placed.orientation.is_turned() {
             (piece.width - corner.across, piece.length - corner.along)
         } else {
             (corner.across, corner.along)
@@ -101,7 +104,7 @@ fn placed_piece(
     job: &Job,
     place: u32,
     (placed, cut): (&Placed, &CutPiece),
-    layout_sections: &[Section],
+    layout_sections: &[BoltSection],
     printer: &Printer<'_>,
 ) -> Option<PlacedPiece> {
     let window = job.windows.get(cut.window)?;
@@ -128,7 +131,7 @@ fn placed_piece(
         along: printer.mark(placed.along),
         width: printer.cut(cut.piece.width),
         length: printer.cut(cut.piece.length),
-        turned: placed.turned,
+        turned: placed.orientation.is_turned(),
         railroaded: cut.railroaded,
         nested: false,
         outline: placed_outline(placed, cut, printer),

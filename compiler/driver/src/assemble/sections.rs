@@ -1,6 +1,6 @@
 //! Stretches of bolt that are folded on the table, and the pieces cut from doubled cloth.
 
-use pelmet_bolt::{Placed, Section as SectionLaid};
+use pelmet_bolt::{BoltSection, Placed};
 use pelmet_measure::Length;
 use pelmet_packet::{Fold, Section};
 
@@ -14,7 +14,7 @@ pub(super) fn sections(laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Section> 
         at: printer.mark(at),
         edge_comes_to: printer.mark(turned_over),
     };
-    let section = |of: &SectionLaid| Section {
+    let section = |of: &BoltSection| Section {
         bolt: of.bolt.saturating_add(1),
         from: printer.cut(of.from),
         to: printer.cut(of.to),
@@ -29,7 +29,7 @@ pub(super) fn sections(laid: &LaidCloth, printer: &Printer<'_>) -> Vec<Section> 
 pub(super) fn middle(
     placed: &Placed,
     cut: &CutPiece,
-    sections: &[SectionLaid],
+    sections: &[BoltSection],
 ) -> (Option<Length>, Option<Length>) {
     let piece = &cut.piece;
     let middle = if cut.railroaded {

@@ -1,13 +1,13 @@
 //! A cloth as the layout sees it.
 
-use pelmet_bolt::Cloth;
+use pelmet_bolt::{BoltFlaw, LayoutCloth};
 use pelmet_measure::{Length, Style};
 use pelmet_model::{Fabric, Flaw, Match, Way};
 
 /// The cloth between its selvages.
-pub(super) fn cloth(fabric: &Fabric, style: &Style) -> Cloth {
+pub(super) fn cloth(fabric: &Fabric, style: &Style) -> LayoutCloth {
     let repeat = fabric.repeat;
-    Cloth {
+    LayoutCloth {
         usable_width: fabric.usable_width(),
         gap: fabric.shear_gap,
         repeat_along: repeat.and_then(|repeat| repeat.along),
@@ -27,13 +27,13 @@ pub(super) fn cloth(fabric: &Fabric, style: &Style) -> Cloth {
 }
 
 /// A flaw as the layout sees it; `None` for one that lies in a selvage.
-fn flaw_laid(fabric: &Fabric, flaw: &Flaw) -> Option<pelmet_bolt::Flaw> {
+fn flaw_laid(fabric: &Fabric, flaw: &Flaw) -> Option<BoltFlaw> {
     let usable = fabric.usable_width();
     let within = |edge: Length| (edge - fabric.selvage).max(Length::ZERO).min(usable);
     let (left, right) = flaw.across.map_or((Length::ZERO, usable), |(left, right)| {
         (within(left), within(right))
     });
-    (left < right).then(|| pelmet_bolt::Flaw {
+    (left < right).then(|| BoltFlaw {
         bolt: flaw.bolt.saturating_sub(1),
         from: flaw.from,
         to: flaw.to,

@@ -1,6 +1,8 @@
 //! What is cut from each cloth of a job, and how it is laid.
 
-use pelmet_bolt::{Cloth, Effort, Fault, Layout, LayoutTrouble, Watch};
+use pelmet_bolt::{
+    CheckerFinding, LayingFinding, Layout, LayoutCloth, LayoutPiece, SearchEffort, SearchWatch,
+};
 use pelmet_measure::{Length, Style};
 use pelmet_model::{Job, Layer, Work};
 
@@ -14,7 +16,7 @@ pub struct ClothToLay {
     /// The cloth, by index in the job.
     pub fabric: usize,
     /// The cloth as the layout sees it.
-    pub cloth: Cloth,
+    pub cloth: LayoutCloth,
     /// What is cut from it.
     pub cuts: Vec<CutPiece>,
     /// How far from the cut end the part of the print lies that is held: the motif's centre, or what
@@ -39,7 +41,7 @@ pub struct CutPiece {
     /// Whether the piece lies along the cloth, its width running with the bolt's length.
     pub railroaded: bool,
     /// The piece as the layout sees it.
-    pub piece: pelmet_bolt::Piece,
+    pub piece: LayoutPiece,
 }
 
 /// A cloth with its layout.
@@ -86,11 +88,11 @@ impl ClothToLay {
     /// # Errors
     ///
     /// Why the pieces cannot be laid; the piece it names is an index into [`ClothToLay::cuts`].
-    pub fn lay(&self, effort: u32, watch: &mut Watch<'_>) -> Result<Layout, LayoutTrouble> {
+    pub fn lay(&self, effort: u32, watch: &mut SearchWatch<'_>) -> Result<Layout, LayingFinding> {
         let pieces = self.pieces();
-        let effort = Effort::usual_for(&pieces).times(effort.into());
+        let effort = SearchEffort::usual_for(&pieces).times(effort.into());
         let layout = pelmet_bolt::lay_watched(&self.cloth, &pieces, effort, watch)?;
-        if self.faults(&layout).is_empty() {
+        if self.findings(&layout).is_empty() {
             Ok(layout)
         } else {
             self.lay_quickly()
@@ -102,16 +104,17 @@ impl ClothToLay {
     /// # Errors
     ///
     /// Why the pieces cannot be laid, as for [`ClothToLay::lay`].
-    pub fn lay_quickly(&self) -> Result<Layout, LayoutTrouble> {
-        pelmet_bolt::lay_with(&self.cloth, &self.pieces(), Effort::NONE)
+    pub fn lay_quickly(&self) -> Result<Layout, LayingFinding> {
+        pelmet_bolt::lay_with(&self.cloth, &self.pieces(), SearchEffort::NONE)
     }
 
     /// What the independent checker holds against a layout; nothing for a sound one.
-    pub fn faults(&self, layout: &Layout) -> Vec<Fault> {
+    pub fn findings(&self, layout: &Layout) -> Vec<CheckerFinding> {
         pelmet_bolt::check(&self.cloth, &self.pieces(), layout)
     }
 
-    fn pieces(&self) -> Vec<pelmet_bolt::Piece> {
+    /// The pieces as the layout sees them, in the order of [`ClothToLay::cuts`].
+    pub(crate) fn pieces(&self) -> Vec<LayoutPiece> {
         self.cuts.iter().map(|cut| cut.piece.clone()).collect()
     }
 }

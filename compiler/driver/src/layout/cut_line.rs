@@ -1,6 +1,6 @@
 //! The line a piece is cut along, as the layout sees it.
 
-use pelmet_bolt::{Corner, MAXIMUM_OUTLINE_CORNERS, Outline};
+use pelmet_bolt::{MAXIMUM_OUTLINE_CORNERS, OutlineCorner, OutlinePolygon};
 use pelmet_measure::Length;
 use pelmet_model::{Piece, Point};
 
@@ -10,18 +10,18 @@ const NEAR: Length = Length::from_nanometres(50_000);
 
 /// The outline of a piece, upright, within the width and length it is laid with; `None` for a
 /// rectangle.
-pub(crate) fn cut_line(piece: &Piece, (width, length): (Length, Length)) -> Option<Outline> {
+pub(crate) fn cut_line(piece: &Piece, (width, length): (Length, Length)) -> Option<OutlinePolygon> {
     let (least, most) = piece.outline.bounds();
     let drawn = (most.across - least.across, most.down - least.down);
     let to_scale = |point: Point| {
-        Some(Corner {
+        Some(OutlineCorner {
             across: scaled(point.across - least.across, drawn.0, piece.cut_width)?.min(width),
             along: scaled(point.down - least.down, drawn.1, piece.cut_length)?.min(length),
         })
     };
     let points = piece.outline.polygon().into_iter();
-    let corners: Vec<Corner> = points.map(to_scale).collect::<Option<_>>()?;
-    let outline = Outline::near(&corners, NEAR, NEAR);
+    let corners: Vec<OutlineCorner> = points.map(to_scale).collect::<Option<_>>()?;
+    let outline = OutlinePolygon::near(&corners, NEAR, NEAR);
     let is_shaped = outline.corners().len() > 4 || !is_rectangle(&outline);
     (is_shaped && outline.corners().len() <= MAXIMUM_OUTLINE_CORNERS).then_some(outline)
 }
@@ -34,7 +34,7 @@ fn scaled(place: Length, drawn: Length, cut: Length) -> Option<Length> {
 }
 
 /// Whether all sides run across or along.
-fn is_rectangle(outline: &Outline) -> bool {
+fn is_rectangle(outline: &OutlinePolygon) -> bool {
     let corners = outline.corners();
     let mut sides = corners.iter().zip(corners.iter().cycle().skip(1));
     sides.all(|(one, next)| one.across == next.across || one.along == next.along)

@@ -1,6 +1,6 @@
 //! The pieces of a job as they lie on their cloths.
 
-use pelmet_bolt::Outline;
+use pelmet_bolt::{LayoutPiece, OutlinePolygon};
 use pelmet_measure::{Length, Style};
 use pelmet_model::{Fabric, Job, JoinedWidths, Match, PanelMade, Piece, Strip, Work};
 
@@ -78,7 +78,7 @@ impl Lying<'_> {
 
     /// The outline of the whole piece as it lies. Widths are joined before the outline is cut (common
     /// practice, no source), so their strips have none.
-    fn outline(&self, lying: &pelmet_bolt::Piece) -> Option<Outline> {
+    fn outline(&self, lying: &LayoutPiece) -> Option<OutlinePolygon> {
         let piece = self.cut.piece;
         if !piece.railroaded {
             return cut_line(piece, (lying.width, lying.length));
@@ -116,7 +116,7 @@ impl Lying<'_> {
         let strip_count = u32::try_from(strips.len().max(1)).unwrap_or(u32::MAX);
         let step = self.style.cut_step;
         let most = self.fabric.usable_width().max(width);
-        let upright = pelmet_bolt::Piece {
+        let upright = LayoutPiece {
             width: width.round_up_to(step).min(most),
             length: piece.cut_length.round_up_to(step),
             quantity: piece.quantity.saturating_mul(strip_count),
@@ -144,8 +144,8 @@ impl Lying<'_> {
 }
 
 /// The piece turned so that its top lies to the left, and its right side toward the cut end.
-fn on_its_side(upright: &pelmet_bolt::Piece) -> pelmet_bolt::Piece {
-    pelmet_bolt::Piece {
+fn on_its_side(upright: &LayoutPiece) -> LayoutPiece {
+    LayoutPiece {
         width: upright.length,
         length: upright.width,
         quantity: upright.quantity,
@@ -170,7 +170,7 @@ pub(super) fn from_the_first_print(mut cuts: Vec<CutPiece>) -> (Vec<CutPiece>, O
 }
 
 /// The piece held only by the repeats its cloth has.
-fn held_by(fabric: &Fabric, mut piece: pelmet_bolt::Piece) -> pelmet_bolt::Piece {
+fn held_by(fabric: &Fabric, mut piece: LayoutPiece) -> LayoutPiece {
     let repeat = fabric.repeat;
     piece.phase_along = piece
         .phase_along
@@ -196,7 +196,7 @@ fn strips_alike(joined: &JoinedWidths) -> Vec<(Strip, Vec<u32>)> {
 
 #[cfg(test)]
 mod tests {
-    use pelmet_bolt::Piece;
+    use pelmet_bolt::LayoutPiece;
     use pelmet_measure::Length;
 
     use super::on_its_side;
@@ -205,7 +205,7 @@ mod tests {
     #[test]
     fn a_piece_on_its_side_is_turned_and_not_mirrored() {
         let mm = Length::millimetres;
-        let upright = Piece {
+        let upright = LayoutPiece {
             width: mm(100),
             length: mm(40),
             quantity: 2,

@@ -1,6 +1,6 @@
 //! Laying every cloth out, and what there is to say against it.
 
-use pelmet_bolt::{Fault, LayoutTrouble, Progress};
+use pelmet_bolt::{CheckerFinding, LayingFinding, SearchProgress};
 use pelmet_design::{Design, ExpectedSubject};
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
@@ -29,7 +29,7 @@ pub(crate) fn lay_all(
                 design,
                 to_lay: &to_lay,
             };
-            let mut watch = |progress: &Progress| {
+            let mut watch = |progress: &SearchProgress| {
                 watch(&Search {
                     cloth: cloth.name(),
                     bought: &design.style.bolt(progress.bought),
@@ -42,12 +42,12 @@ pub(crate) fn lay_all(
                 Purpose::Reports => to_lay.lay_quickly(),
             };
             match laid {
-                Err(trouble) => {
-                    found.extend(cloth.in_trouble(&trouble, Broken::any(found)));
+                Err(finding) => {
+                    found.extend(cloth.cannot_be_laid(&finding, Broken::any(found)));
                     None
                 }
                 Ok(layout) => {
-                    found.extend(cloth.faulty(&to_lay.faults(&layout)));
+                    found.extend(cloth.not_as_promised(&to_lay.findings(&layout)));
                     let ways = Vec::new();
                     Some(LaidCloth {
                         to_lay,
@@ -84,35 +84,44 @@ struct Cloth<'a> {
 }
 
 impl Cloth<'_> {
-    /// Tells why the pieces cannot be laid. Trouble that only follows from a mistake told already
-    /// (a piece longer than the bolt) is not told again.
-    fn in_trouble(&self, trouble: &LayoutTrouble, told: bool) -> Option<Diagnostic> {
-        match *trouble {
-            LayoutTrouble::TooMany { count, limit } => Some(self.too_many(count, limit)),
-            LayoutTrouble::HeldBeyondWidth {
+    /// Tells why the pieces cannot be laid. What only follows from a mistake told already (a piece longer
+    /// than the bolt) is not told again.
+    fn cannot_be_laid(&self, finding: &LayingFinding, told: bool) -> Option<Diagnostic> {
+        match *finding {
+            LayingFinding::TooMany { count, limit } => Some(self.too_many(count, limit)),
+            LayingFinding::HeldBeyondWidth {
                 piece,
                 across,
                 width,
                 usable,
             } => self.no_room(piece, across, width, usable),
-            LayoutTrouble::HeldBeyondBolt {
+            LayingFinding::HeldBeyondBolt {
                 piece,
                 along,
                 length,
                 bolt,
             } => self.no_room(piece, along, length, bolt),
-            _ if told => None,
-            ref trouble => Some(self.not_sound(vec![trouble.to_string()])),
+            LayingFinding::NoUsableWidth
+            | LayingFinding::ClothOutOfRange
+            | LayingFinding::PieceOutOfRange { .. }
+            | LayingFinding::OutlineOutOfRange { .. }
+            | LayingFinding::FlawOutOfRange { .. }
+            | LayingFinding::TooWide { .. }
+            | LayingFinding::TooLong { .. }
+            | LayingFinding::PhaseNeedsRepeat { .. } => {
+                (!told).then(|| self.not_sound(vec![finding.to_string()]))
+            }
         }
     }
 
-    fn faulty(&self, faults: &[Fault]) -> Option<Diagnostic> {
-        let faults: Vec<String> = faults
+    /// Tells what the checker found; nothing where it found nothing.
+    fn not_as_promised(&self, findings: &[CheckerFinding]) -> Option<Diagnostic> {
+        let findings: Vec<String> = findings
             .iter()
-            .take(FAULTS_TOLD)
-            .map(Fault::to_string)
+            .take(FINDINGS_TOLD)
+            .map(CheckerFinding::to_string)
             .collect();
-        (!faults.is_empty()).then(|| self.not_sound(faults))
+        (!findings.is_empty()).then(|| self.not_sound(findings))
     }
 
     fn too_many(&self, count: u64, limit: u32) -> Diagnostic {
@@ -125,8 +134,8 @@ impl Cloth<'_> {
         .into()
     }
 
-    fn not_sound(&self, faults: Vec<String>) -> Diagnostic {
-        codes::layout_not_sound(self.name(), self.place(), faults)
+    fn not_sound(&self, findings: Vec<String>) -> Diagnostic {
+        codes::layout_not_sound(self.name(), self.place(), findings)
     }
 
     fn no_room(
@@ -178,5 +187,5 @@ impl Cloth<'_> {
     }
 }
 
-/// How many faults of one layout are told; a layout that is wrong is wrong in many places.
-const FAULTS_TOLD: usize = 5;
+/// How many findings of one layout are told; a layout that is wrong is wrong in many places.
+const FINDINGS_TOLD: usize = 5;

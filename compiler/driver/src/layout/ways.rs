@@ -2,7 +2,7 @@
 
 use std::ops::ControlFlow;
 
-use pelmet_bolt::{Layout, LayoutTrouble};
+use pelmet_bolt::{LayingFinding, Layout};
 use pelmet_design::Design;
 use pelmet_diagnostics::Severity;
 use pelmet_measure::Length;
@@ -81,7 +81,7 @@ pub(crate) enum Unfit {
     /// A mistake found by the sums, in words.
     Found(String),
     /// The pieces cannot be laid.
-    Trouble(LayoutTrouble),
+    CannotBeLaid(LayingFinding),
 }
 
 /// Lays a job out, with the usual effort, with `fabric` in the place of one of its cloths.
@@ -98,7 +98,7 @@ pub(crate) fn tried(design: &Design, cloth: usize, fabric: Fabric) -> Result<Tri
     let layout = to_lay
         .ok_or(Unfit::NotUsed)?
         .lay(1, &mut |_| ControlFlow::Continue(()))
-        .map_err(Unfit::Trouble)?;
+        .map_err(Unfit::CannotBeLaid)?;
     Ok(Tried { fabric, layout })
 }
 

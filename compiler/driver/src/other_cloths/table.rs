@@ -41,7 +41,7 @@ impl Table<'_> {
             Ok(tried) => Some(Ok(tried)),
             Err(Unfit::NotUsed) => None,
             Err(Unfit::Found(why)) => Some(Err(why)),
-            Err(Unfit::Trouble(trouble)) => Some(Err(trouble.to_string())),
+            Err(Unfit::CannotBeLaid(finding)) => Some(Err(finding.to_string())),
         }
     }
 
@@ -78,7 +78,7 @@ impl Table<'_> {
             exact: printer.cut(layout.exact),
             bought: printer.bolt(layout.bought),
             rule_of_thumb: printer.bought(layout.rule_of_thumb),
-            at_least: printer.at_least(layout.at_least),
+            at_least: printer.at_least(layout.lower_bound),
             cost: money.map(|money| printer.amount(money)),
             more_bought: before.map(|before| self.more(layout.bought - before.layout.bought)),
             more_cost: more.map(|more| self.more_money(more)),

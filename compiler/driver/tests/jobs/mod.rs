@@ -42,7 +42,7 @@ impl Ordered {
                 let layout = to_lay
                     .lay(1, &mut |_| ControlFlow::Continue(()))
                     .expect("the pieces of a test job can be laid");
-                assert_eq!(to_lay.faults(&layout), []);
+                assert_eq!(to_lay.findings(&layout), []);
                 LaidCloth {
                     to_lay,
                     layout,
