@@ -19,7 +19,7 @@ pub struct Subset {
 /// A character of a subset.
 #[derive(Copy, Clone, PartialEq, Debug)]
 pub struct Sign {
-    /// The character.
+    /// What a text copied out of the document says at this sign.
     pub character: char,
     /// The number of its outline in the file.
     pub glyph: u16,

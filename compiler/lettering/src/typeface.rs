@@ -20,7 +20,7 @@ pub struct Metrics {
     pub ascent: f64,
     /// How far they reach below it, negative.
     pub descent: f64,
-    /// The height of a capital.
+    /// How far a flat capital, an H, rises above it.
     pub capital: f64,
     /// Left, lower, right and upper end of the largest signs.
     pub bounds: [f64; 4],

@@ -19,7 +19,7 @@ impl Area {
         Area(i128::from(width.nanometres()).saturating_mul(length.nanometres().into()))
     }
 
-    /// The area of so many square nanometres.
+    /// An area told in square nanometres, the unit it is kept in.
     #[must_use]
     pub const fn from_square_nanometres(square_nanometres: i128) -> Area {
         Area(square_nanometres)
@@ -31,7 +31,7 @@ impl Area {
         Area(nearest(self.0, by))
     }
 
-    /// The area in square nanometres.
+    /// How many square nanometres it has: exact, as it is kept.
     #[must_use]
     pub const fn square_nanometres(self) -> i128 {
         self.0
@@ -52,7 +52,7 @@ impl Area {
 
 saturating_operators!(Area);
 
-/// Square nanometres in a square metre.
+/// In square nanometres: a metre is 10^9 of them.
 const SQUARE_METRE: i128 = 1_000_000_000 * 1_000_000_000;
-/// Square nanometres in a square inch.
+/// In square nanometres: an inch is exactly 25.4 mm (NIST SP 811, appendix B.8).
 const SQUARE_INCH: i128 = 25_400_000 * 25_400_000;

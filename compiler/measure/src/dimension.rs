@@ -3,13 +3,13 @@
 /// What a quantity measures: to what power it holds a length, a mass, money and an angle.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Default, Debug)]
 pub struct Dimension {
-    /// The power of length.
+    /// 1 for a length, 2 for an area, below zero for what is told per length or per area.
     pub length: i8,
-    /// The power of mass.
+    /// 1 for a weight, also for one per area.
     pub mass: i8,
-    /// The power of money.
+    /// 1 for an amount, also for a price per length.
     pub money: i8,
-    /// The power of angle.
+    /// 1 for degrees.
     pub angle: i8,
 }
 
@@ -21,12 +21,12 @@ impl Dimension {
         money: 0,
         angle: 0,
     };
-    /// A length.
+    /// A length, such as a drop or a width.
     pub const LENGTH: Dimension = Dimension {
         length: 1,
         ..Dimension::NUMBER
     };
-    /// An area.
+    /// The product of two lengths.
     pub const AREA: Dimension = Dimension {
         length: 2,
         ..Dimension::NUMBER
@@ -42,7 +42,7 @@ impl Dimension {
         length: -2,
         ..Dimension::NUMBER
     };
-    /// An amount of money.
+    /// What is to be paid, in the currency the design is priced in.
     pub const MONEY: Dimension = Dimension {
         money: 1,
         ..Dimension::NUMBER
@@ -53,7 +53,7 @@ impl Dimension {
         length: -1,
         ..Dimension::NUMBER
     };
-    /// An angle.
+    /// A turn, counted in degrees.
     pub const ANGLE: Dimension = Dimension {
         angle: 1,
         ..Dimension::NUMBER

@@ -14,28 +14,28 @@ use std::fmt;
 pub struct Length(i64);
 
 impl Length {
-    /// No length.
+    /// No length at all, where sums begin.
     pub const ZERO: Length = Length(0);
-    /// One millimetre.
+    /// The small metric unit: a millionth of this is the unit lengths are kept in.
     pub const MILLIMETRE: Length = Length(1_000_000);
-    /// One metre.
+    /// 1000 mm.
     pub const METRE: Length = Length(1_000_000_000);
     /// One inch: exactly 25.4 mm (NIST SP 811, appendix B.8).
     pub const INCH: Length = Length(25_400_000);
-    /// One foot: 12 inches.
+    /// 12 inches, exactly 304.8 mm.
     pub const FOOT: Length = Length(304_800_000);
-    /// One yard: 36 inches.
+    /// 36 inches, exactly 914.4 mm.
     pub const YARD: Length = Length(914_400_000);
     /// The largest length a design may state: 10 km.
     pub const LARGEST: Length = Length(10_000_000_000_000);
 
-    /// The length of so many nanometres.
+    /// A length told in nanometres, the unit it is kept in.
     #[must_use]
     pub const fn from_nanometres(nanometres: i64) -> Length {
         Length(nanometres)
     }
 
-    /// The length in nanometres.
+    /// How many nanometres it has: exact, as it is kept.
     #[must_use]
     pub const fn nanometres(self) -> i64 {
         self.0
@@ -136,7 +136,7 @@ impl Length {
         self.0 < 0
     }
 
-    /// Whether the length is zero.
+    /// Whether nothing is left of it.
     #[must_use]
     pub const fn is_zero(self) -> bool {
         self.0 == 0

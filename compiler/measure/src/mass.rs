@@ -17,13 +17,13 @@ impl Mass {
     /// The largest mass a design may state: 1000 kg.
     pub const LARGEST: Mass = Mass(1_000_000_000_000);
 
-    /// The mass of so many micrograms.
+    /// A mass told in micrograms, the unit it is kept in.
     #[must_use]
     pub const fn from_micrograms(micrograms: i64) -> Mass {
         Mass(micrograms)
     }
 
-    /// The mass in micrograms.
+    /// How many micrograms it has: exact, as it is kept.
     #[must_use]
     pub const fn micrograms(self) -> i64 {
         self.0

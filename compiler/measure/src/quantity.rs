@@ -11,7 +11,7 @@ use thiserror::Error;
 pub struct Quantity {
     /// How much, in base units: nanometres, micrograms, currency units and degrees.
     pub amount: Ratio,
-    /// What it measures.
+    /// Which powers of length, mass, money and angle these units have.
     pub dimension: Dimension,
 }
 
@@ -30,13 +30,13 @@ pub enum QuantityTrouble {
     /// The answer is larger than any design needs, or finer than can be held.
     #[error("this is more than can be reckoned with")]
     TooLarge,
-    /// The divisor is zero.
+    /// Something is divided by nothing, of whatever dimension.
     #[error("nothing can be divided by zero")]
     DividedByZero,
 }
 
 impl Quantity {
-    /// A plain number.
+    /// A number without a unit: a count, a ratio, or a percentage as a part of one.
     #[must_use]
     pub const fn number(amount: Ratio) -> Quantity {
         Quantity {
@@ -54,7 +54,7 @@ impl Quantity {
         }
     }
 
-    /// A length.
+    /// A length as an exact quantity, to reckon with others.
     #[must_use]
     pub fn length(length: Length) -> Quantity {
         let amount = Ratio::from_integer(length.nanometres().into());

@@ -18,7 +18,7 @@ pub enum System {
 /// the same way, to the finest that it can: 1/64 in or 0.01 mm.
 #[derive(Copy, Clone, PartialEq, Eq, Hash, Debug)]
 pub struct Style {
-    /// The system of units.
+    /// Which units are written.
     pub system: System,
     /// Cuts are rounded up to a multiple of this.
     pub cut_step: Length,

@@ -5,33 +5,33 @@ use crate::{Dimension, Ratio};
 /// A unit as people write it.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Hash, Debug)]
 pub enum Unit {
-    /// Inch.
+    /// 25.4 mm.
     Inch,
-    /// Foot.
+    /// 12 in.
     Foot,
-    /// Yard.
+    /// 36 in.
     Yard,
-    /// Millimetre.
+    /// A thousandth of a metre.
     Millimetre,
-    /// Centimetre.
+    /// 10 mm.
     Centimetre,
-    /// Metre.
+    /// 1000 mm, in which cloth is sold.
     Metre,
-    /// Gram.
+    /// A thousandth of a kilogram.
     Gram,
-    /// Kilogram.
+    /// 1000 g.
     Kilogram,
-    /// Avoirdupois ounce.
+    /// The avoirdupois ounce, a sixteenth of a pound: some 28.3 g.
     Ounce,
-    /// Avoirdupois pound.
+    /// The avoirdupois pound: exactly 453.59237 g.
     Pound,
-    /// Gram per square metre.
+    /// What a metric maker states of a cloth's weight.
     GramPerSquareMetre,
-    /// Ounce per square yard.
+    /// What a maker in inches states of it: some 33.9 g/m2.
     OuncePerSquareYard,
     /// A hundredth part.
     Percent,
-    /// Degree of angle.
+    /// A 360th of a full turn.
     Degree,
 }
 
@@ -143,11 +143,11 @@ impl Unit {
     }
 }
 
-/// Nanometres in a yard.
+/// In nanometres: 36 inches of 25.4 mm.
 const YARD: i128 = 914_400_000;
-/// Nanometres in a metre.
+/// In nanometres.
 const METRE: i128 = 1_000_000_000;
-/// Micrograms in a gram.
+/// In micrograms.
 const GRAM: i128 = 1_000_000;
-/// Micrograms in a pound.
+/// In micrograms: exactly 453.59237 g.
 const POUND: i128 = 453_592_370;

@@ -28,7 +28,7 @@ use source::Source;
 /// What reading one file gives: as much of the tree as could be read, and every mistake in the rest.
 #[derive(Clone, Debug)]
 pub struct Parsed {
-    /// The tree.
+    /// As much of the tree as could be read; the rest stands in it as broken.
     pub file: tree::File,
     /// The mistakes, in no particular order.
     pub diagnostics: Vec<Diagnostic>,

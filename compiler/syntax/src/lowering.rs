@@ -15,7 +15,7 @@ use crate::reports::Reports;
 use crate::source::Source;
 use crate::tree::{Entry, Phrase, Phrases, Term, TermKind};
 
-/// Lowers one text.
+/// From what the grammar matched of one text to its tree.
 pub(crate) struct Lowering<'a, 'r> {
     source: Source<'a>,
     reports: &'r mut Reports,

@@ -5,9 +5,9 @@ use pelmet_diagnostics::{FileId, Span};
 /// A file, or the part of one, that is being read.
 #[derive(Copy, Clone)]
 pub(crate) struct Source<'a> {
-    /// The file it stands in.
+    /// Which file spans are to name.
     pub(crate) file: FileId,
-    /// What is read.
+    /// What is read, before anything in it was blanked.
     pub(crate) text: &'a str,
     /// Where in the file it begins.
     pub(crate) base: usize,

@@ -87,13 +87,13 @@ pub struct Phrase {
 /// One thing said.
 #[derive(Clone, Debug)]
 pub struct Term {
-    /// What it is.
+    /// What was written, and what it is made of.
     pub kind: TermKind,
     /// Where it stands.
     pub span: Span,
 }
 
-/// What a term is.
+/// The things that can be written as one term.
 #[derive(Clone, Debug)]
 pub enum TermKind {
     /// A number, with its unit if it has one.
@@ -130,7 +130,7 @@ pub enum TermKind {
 /// A number as it was written, exactly.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Number {
-    /// How many; of inches for `5' 6"`, which is 66.
+    /// How many of its unit, exactly as written; of inches for `5' 6"`, which is 66.
     pub amount: Ratio,
     /// Of what, and where the unit stands; nothing for a plain number.
     pub unit: Option<(Unit, Span)>,
@@ -139,7 +139,7 @@ pub struct Number {
 /// A name with arguments, or with parameters where a template is made.
 #[derive(Clone, Debug)]
 pub struct Call {
-    /// What is called.
+    /// The name before the bracket: of what is used with these arguments, or made with these parameters.
     pub name: Name,
     /// What stands between the brackets.
     pub arguments: Vec<Argument>,
@@ -148,7 +148,7 @@ pub struct Call {
 /// A name and where it stands.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Name {
-    /// The name.
+    /// Its letters, as they were written.
     pub text: String,
     /// Where it stands.
     pub span: Span,
@@ -168,18 +168,18 @@ pub struct Argument {
 /// What a sum does with its two terms.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub enum Operator {
-    /// `+`
+    /// `+`: the sum.
     Add,
-    /// `-`
+    /// `-`: the difference.
     Subtract,
-    /// `*`
+    /// `*`: the product.
     Multiply,
-    /// `/`
+    /// `/`: the quotient.
     Divide,
 }
 
 impl Operator {
-    /// The sign it is written with.
+    /// The one sign that the formatter writes for it.
     #[must_use]
     pub const fn sign(self) -> &'static str {
         match self {

@@ -90,7 +90,8 @@ fn amount_part(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
     }
 }
 
-/// `.25`, or `,25`.
+/// The part of a number behind its point or comma: `.25`, or `,25`; of several groups nobody can tell
+/// which is meant.
 fn decimals(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
     let mut groups = pair.into_inner();
     match (groups.next(), groups.next()) {
@@ -105,7 +106,7 @@ fn decimal_part(digits: &str) -> Result<Ratio, Trouble> {
     ratio(count(digits)?, parts).ok_or(Trouble::TooLarge)
 }
 
-/// `1/2` or `½`.
+/// A fraction in two numbers or in one letter: `1/2` or `½`.
 fn fraction(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
     pair.into_inner()
         .enumerate()

@@ -14,7 +14,7 @@ use crate::source::Source;
 /// What came of pairing the brackets.
 #[derive(Default)]
 pub(super) struct Pairing {
-    /// The mistakes.
+    /// Brackets that close nothing, or that nothing closes.
     pub(super) reports: Reports,
     /// What to change so that the grammar sees every bracket paired.
     pub(super) edits: Vec<SignEdit>,
@@ -26,9 +26,9 @@ pub(super) struct Pairing {
 
 /// A sign to be put in the place of another.
 pub(super) struct SignEdit {
-    /// Its byte.
+    /// At which byte of the text.
     pub(super) at: usize,
-    /// The new sign.
+    /// What the grammar is to see there.
     pub(super) sign: char,
 }
 
@@ -46,7 +46,7 @@ pub(super) fn pair(source: Source<'_>, letters: &Letters) -> Pairing {
 struct Pairer<'a> {
     source: Source<'a>,
     letters: &'a Letters,
-    /// Whether the layout is asked.
+    /// Whether the way lines are set in is asked too.
     by_layout: bool,
     /// The curly brackets that are open, then the round ones: no block stands in round brackets.
     blocks: Vec<Opener>,
@@ -57,15 +57,15 @@ struct Pairer<'a> {
     pairing: Pairing,
 }
 
-/// An open `{`.
+/// A `{` that nothing has closed yet.
 #[derive(Copy, Clone)]
 struct Opener {
     at: usize,
-    /// The line it stands in.
+    /// The line that opens the block, by which its lines are set in.
     line: Line,
 }
 
-/// A line of the text.
+/// Where a line of the text begins, and how far it is set in.
 #[derive(Copy, Clone, PartialEq, Eq)]
 struct Line {
     /// Its first byte.

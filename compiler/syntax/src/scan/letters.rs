@@ -14,16 +14,16 @@ pub(super) struct Letters {
     pub(super) clean: String,
     /// The brackets and line ends outside comments and texts.
     pub(super) marks: Vec<Mark>,
-    /// The comments.
+    /// Every comment, as they follow each other.
     pub(super) comments: Vec<Comment>,
 }
 
 /// A bracket or a line end.
 #[derive(Copy, Clone)]
 pub(super) struct Mark {
-    /// Its byte.
+    /// At which byte of the text it stands.
     pub(super) at: usize,
-    /// The sign: one of `{}()` and `\n`.
+    /// One of `{}()`, or `\n` for every way to end a line.
     pub(super) sign: char,
 }
 
