@@ -4,7 +4,7 @@ use std::ops::RangeInclusive;
 
 use unicode_normalization::UnicodeNormalization;
 
-use crate::Weight;
+use crate::FontWeight;
 
 /// Scripts that run from right to left, or whose letters change beside one another: each letter would
 /// be printed, but not the word. The typeface has signs of Hebrew, Arabic, N'Ko and Lao; the ranges
@@ -57,10 +57,10 @@ fn is_printable(character: char) -> bool {
     let excluded = NOT_LETTER_BY_LETTER.iter().chain(&WITHOUT_MEANING);
     // What takes no room is a mark for the letter before it, or steers what cannot be done here.
     let stands =
-        |weight: Weight| weight.glyph(character).is_some() && weight.advance(character) > 0.0;
+        |weight: FontWeight| weight.glyph(character).is_some() && weight.advance(character) > 0.0;
     !character.is_control()
         && !excluded.into_iter().any(|range| range.contains(&character))
-        && Weight::ALL.into_iter().all(stands)
+        && FontWeight::ALL.into_iter().all(stands)
 }
 
 #[cfg(test)]

@@ -10,5 +10,5 @@ mod subset;
 mod typeface;
 
 pub use coverage::{composed, first_not_printable};
-pub use subset::{Sign, Subset};
-pub use typeface::{Metrics, Weight};
+pub use subset::{FontSign, FontSubset};
+pub use typeface::{FontMetrics, FontWeight};

@@ -4,21 +4,21 @@ use std::collections::BTreeSet;
 
 use subsetter::GlyphRemapper;
 
-use crate::Weight;
+use crate::FontWeight;
 
 /// The part of a typeface that a document carries, and the signs in it.
 #[derive(Clone, PartialEq, Debug)]
-pub struct Subset {
+pub struct FontSubset {
     /// A TrueType file with the outlines of the signs, and without a table from characters to them.
     pub program: Vec<u8>,
     /// Each character once, in the order of their numbers. Two characters may look alike and share an
     /// outline; they stay two, so that a text copied out of the document is the text that went in.
-    pub signs: Vec<Sign>,
+    pub signs: Vec<FontSign>,
 }
 
 /// A character of a subset.
 #[derive(Copy, Clone, PartialEq, Debug)]
-pub struct Sign {
+pub struct FontSign {
     /// What a text copied out of the document says at this sign.
     pub character: char,
     /// The number of its outline in the file.
@@ -27,9 +27,9 @@ pub struct Sign {
     pub advance: f64,
 }
 
-impl Subset {
+impl FontSubset {
     /// The part of a weight with these characters. One that is missing has the outline for it.
-    pub fn new(weight: Weight, characters: &BTreeSet<char>) -> Self {
+    pub fn new(weight: FontWeight, characters: &BTreeSet<char>) -> Self {
         let mut kept = GlyphRemapper::new();
         let glyphs: Vec<u16> = characters
             .iter()
@@ -41,7 +41,7 @@ impl Subset {
             Ok(part) => (part, renumbered),
             Err(_) => (weight.file().to_vec(), glyphs),
         };
-        let sign = |(character, glyph): (&char, u16)| Sign {
+        let sign = |(character, glyph): (&char, u16)| FontSign {
             character: *character,
             glyph,
             advance: weight.advance(*character),
@@ -65,8 +65,8 @@ impl Subset {
 mod tests {
     use std::collections::BTreeSet;
 
-    use super::Subset;
-    use crate::{Weight, first_not_printable};
+    use super::FontSubset;
+    use crate::{FontWeight, first_not_printable};
 
     #[test]
     fn every_printable_sign_can_be_taken_out() {
@@ -74,8 +74,8 @@ mod tests {
             .filter(|character| first_not_printable(&character.to_string()).is_none())
             .collect();
         assert!(printable.len() > 4000, "{}", printable.len());
-        for weight in Weight::ALL {
-            let subset = Subset::new(weight, &printable);
+        for weight in FontWeight::ALL {
+            let subset = FontSubset::new(weight, &printable);
             assert_ne!(subset.program, weight.file());
             assert!(subset.signs.iter().all(|sign| sign.glyph > 0));
         }
@@ -83,7 +83,7 @@ mod tests {
 
     #[test]
     fn a_few_signs_take_little_room() {
-        let subset = Subset::new(Weight::Plain, &"Cut 15 1/2 in".chars().collect());
+        let subset = FontSubset::new(FontWeight::Plain, &"Cut 15 1/2 in".chars().collect());
         assert!(
             subset.program.len() < 16_000,
             "{} bytes",
@@ -93,7 +93,10 @@ mod tests {
 
     #[test]
     fn characters_that_look_alike_keep_their_own_numbers() {
-        let subset = Subset::new(Weight::Plain, &BTreeSet::from(['A', '\u{391}', '\u{410}']));
+        let subset = FontSubset::new(
+            FontWeight::Plain,
+            &BTreeSet::from(['A', '\u{391}', '\u{410}']),
+        );
         let codes = ['A', '\u{391}', '\u{410}', 'B'].map(|character| subset.code(character));
         assert_eq!(codes, [1, 2, 3, 0]);
     }

@@ -6,7 +6,7 @@ use ttf_parser::{Face, GlyphId};
 
 /// How heavy letters are.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
-pub enum Weight {
+pub enum FontWeight {
     /// For running text.
     Plain,
     /// For titles and the heads of tables.
@@ -15,7 +15,7 @@ pub enum Weight {
 
 /// Measures of a typeface, in thousandths of the size it is set in.
 #[derive(Copy, Clone, PartialEq, Debug)]
-pub struct Metrics {
+pub struct FontMetrics {
     /// How far letters rise above the line they stand on.
     pub ascent: f64,
     /// How far they reach below it, negative.
@@ -26,15 +26,15 @@ pub struct Metrics {
     pub bounds: [f64; 4],
 }
 
-static PLAIN: LazyLock<Option<Face<'static>>> = LazyLock::new(|| parsed(Weight::Plain));
-static BOLD: LazyLock<Option<Face<'static>>> = LazyLock::new(|| parsed(Weight::Bold));
+static PLAIN: LazyLock<Option<Face<'static>>> = LazyLock::new(|| parsed(FontWeight::Plain));
+static BOLD: LazyLock<Option<Face<'static>>> = LazyLock::new(|| parsed(FontWeight::Bold));
 
 /// `None` only for a broken file, which a test rules out.
-fn parsed(weight: Weight) -> Option<Face<'static>> {
+fn parsed(weight: FontWeight) -> Option<Face<'static>> {
     Face::parse(weight.file(), 0).ok()
 }
 
-impl Weight {
+impl FontWeight {
     /// Both weights.
     pub const ALL: [Self; 2] = [Self::Plain, Self::Bold];
 
@@ -61,14 +61,14 @@ impl Weight {
     }
 
     /// The measures of the typeface in this weight.
-    pub fn metrics(self) -> Metrics {
+    pub fn metrics(self) -> FontMetrics {
         let face = self.face();
         let bounds = face.map(Face::global_bounding_box);
         let capital = self.glyph('H').and_then(|glyph| {
             let bounds = face?.glyph_bounding_box(glyph)?;
             Some(bounds.y_max)
         });
-        Metrics {
+        FontMetrics {
             ascent: self.thousandths(face.map_or(0, Face::ascender)),
             descent: self.thousandths(face.map_or(0, Face::descender)),
             capital: self.thousandths(capital.unwrap_or(0)),
@@ -105,15 +105,15 @@ impl Weight {
 
 #[cfg(test)]
 mod tests {
-    use super::Weight;
+    use super::FontWeight;
 
     /// The figures are those of the tables `hhea`, `hmtx` and `glyf` of the two files, read by another
     /// program (fontTools 4.68.0), in units of 1/2048.
     #[test]
     fn measures_are_those_of_the_files() {
         for (weight, ascent, descent, capital, wide, one) in [
-            (Weight::Plain, 1901, -483, 1493, 1675, 1303),
-            (Weight::Bold, 1901, -483, 1493, 1892, 1425),
+            (FontWeight::Plain, 1901, -483, 1493, 1675, 1303),
+            (FontWeight::Bold, 1901, -483, 1493, 1892, 1425),
         ] {
             let part = |units: i32| f64::from(units) * 1000.0 / 2048.0;
             let metrics = weight.metrics();
@@ -127,15 +127,15 @@ mod tests {
 
     #[test]
     fn a_text_is_as_wide_as_its_signs_together() {
-        let one = Weight::Plain.width("1");
-        assert!((Weight::Plain.width("111") - 3.0 * one).abs() < 1e-9);
-        assert!(Weight::Plain.width("").abs() < 1e-9);
+        let one = FontWeight::Plain.width("1");
+        assert!((FontWeight::Plain.width("111") - 3.0 * one).abs() < 1e-9);
+        assert!(FontWeight::Plain.width("").abs() < 1e-9);
     }
 
     /// Columns of numbers stand under each other.
     #[test]
     fn all_digits_are_equally_wide() {
-        for weight in Weight::ALL {
+        for weight in FontWeight::ALL {
             for digit in '0'..='9' {
                 assert!((weight.advance(digit) - weight.advance('0')).abs() < 1e-9);
             }

@@ -1,13 +1,13 @@
 //! Letters of a weight and a size, and the runs that a line of them is set in.
 
-use pelmet_lettering::Weight;
+use pelmet_lettering::FontWeight;
 
 use crate::text::fractions::{TextPart, parts};
 
 /// What a text is set in.
 #[derive(Copy, Clone, PartialEq, Debug)]
 pub(crate) struct Lettering {
-    pub(crate) weight: Weight,
+    pub(crate) weight: FontWeight,
     /// The height of a line of type, in millimetres.
     pub(crate) height: f64,
 }
@@ -31,7 +31,7 @@ impl Lettering {
     /// Letters of so many millimetres in the usual weight.
     pub(crate) const fn plain(height: f64) -> Self {
         Self {
-            weight: Weight::Plain,
+            weight: FontWeight::Plain,
             height,
         }
     }
@@ -39,7 +39,7 @@ impl Lettering {
     /// The same in the heavy weight, for what is looked for first.
     pub(crate) const fn bold(height: f64) -> Self {
         Self {
-            weight: Weight::Bold,
+            weight: FontWeight::Bold,
             height,
         }
     }

@@ -1,6 +1,6 @@
 //! Words on a drawing: how large they are, and where they stand from their place.
 
-use pelmet_lettering::Weight;
+use pelmet_lettering::FontWeight;
 
 /// Where words stand from their place.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
@@ -36,5 +36,5 @@ pub(crate) fn fits(text: &str, size: TextSize, width: f64) -> bool {
 
 /// How wide words of this size are, in millimetres.
 pub(crate) fn width_of(text: &str, size: TextSize) -> f64 {
-    Weight::Plain.width(text) * size.millimetres()
+    FontWeight::Plain.width(text) * size.millimetres()
 }

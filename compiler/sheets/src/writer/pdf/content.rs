@@ -2,7 +2,7 @@
 
 use pdf_writer::types::{LineCapStyle, LineJoinStyle};
 use pdf_writer::{Content, Name, Settings, Str};
-use pelmet_lettering::Weight;
+use pelmet_lettering::FontWeight;
 
 use super::file::{POINTS_IN_MILLIMETRE, exact, number};
 use super::fonts::{Fonts, font_name};
@@ -38,7 +38,7 @@ fn write_element(element: &Element, fonts: &Fonts, content: &mut Content) {
             text,
         } => {
             let height = size.millimetres();
-            let width = Weight::Plain.width(text) * height;
+            let width = FontWeight::Plain.width(text) * height;
             let start = PaperPoint {
                 x: at.x - width * before(*align),
                 y: at.y,
@@ -49,7 +49,7 @@ fn write_element(element: &Element, fonts: &Fonts, content: &mut Content) {
                 height,
                 rise: 0.0,
             };
-            write_text(start, Weight::Plain, &[run], fonts, content);
+            write_text(start, FontWeight::Plain, &[run], fonts, content);
         }
         Element::Text {
             at,
@@ -101,7 +101,7 @@ fn set_stroke(stroke: Stroke, content: &mut Content) {
 
 /// Takes away the lines behind words.
 fn clear(start: PaperPoint, (width, height): (f64, f64), content: &mut Content) {
-    let capital = Weight::Plain.metrics().capital / 1000.0 * height;
+    let capital = FontWeight::Plain.metrics().capital / 1000.0 * height;
     content.set_fill_gray(1.0);
     content.rect(
         number(start.x - CLEAR_OF_WORDS),
@@ -115,7 +115,7 @@ fn clear(start: PaperPoint, (width, height): (f64, f64), content: &mut Content) 
 /// A line of text from its left end.
 fn write_text(
     start: PaperPoint,
-    weight: Weight,
+    weight: FontWeight,
     runs: &[LetteringRun<'_>],
     fonts: &Fonts,
     content: &mut Content,

@@ -4,19 +4,19 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use pdf_writer::types::{CidFontType, FontFlags, SystemInfo, UnicodeCmap};
 use pdf_writer::{Name, Rect, Ref, Str};
-use pelmet_lettering::{Subset, Weight, composed};
+use pelmet_lettering::{FontSubset, FontWeight, composed};
 
 use super::file::{PdfFile, number};
 use crate::drawing::{Drawing, Element};
 
 /// The parts of the typeface that some drawings use.
-pub(super) struct Fonts(BTreeMap<Weight, Subset>);
+pub(super) struct Fonts(BTreeMap<FontWeight, FontSubset>);
 
 /// What a page calls each weight.
-pub(super) fn font_name(weight: Weight) -> &'static [u8] {
+pub(super) fn font_name(weight: FontWeight) -> &'static [u8] {
     match weight {
-        Weight::Plain => b"P",
-        Weight::Bold => b"B",
+        FontWeight::Plain => b"P",
+        FontWeight::Bold => b"B",
     }
 }
 
@@ -30,19 +30,19 @@ const SYSTEM: SystemInfo<'static> = SystemInfo {
 impl Fonts {
     /// What these drawings use.
     pub(super) fn of(drawings: &[Drawing]) -> Self {
-        let mut used: BTreeMap<Weight, BTreeSet<char>> = BTreeMap::new();
+        let mut used: BTreeMap<FontWeight, BTreeSet<char>> = BTreeMap::new();
         let elements = drawings.iter().flat_map(|drawing| &drawing.elements);
         for (weight, text) in elements.filter_map(words) {
             used.entry(weight)
                 .or_default()
                 .extend(printed(text).chars());
         }
-        let subset = |(weight, characters)| (weight, Subset::new(weight, &characters));
+        let subset = |(weight, characters)| (weight, FontSubset::new(weight, &characters));
         Self(used.into_iter().map(subset).collect())
     }
 
     /// A text as a page holds it: two bytes for each character.
-    pub(super) fn codes(&self, weight: Weight, text: &str) -> Vec<u8> {
+    pub(super) fn codes(&self, weight: FontWeight, text: &str) -> Vec<u8> {
         let subset = self.0.get(&weight);
         let code = |character| subset.map_or(0, |subset| subset.code(character));
         printed(text)
@@ -61,9 +61,9 @@ impl Fonts {
 }
 
 /// The words of an element, if it has any, and how heavy they are.
-fn words(element: &Element) -> Option<(Weight, &str)> {
+fn words(element: &Element) -> Option<(FontWeight, &str)> {
     match element {
-        Element::Words { text, .. } => Some((Weight::Plain, text)),
+        Element::Words { text, .. } => Some((FontWeight::Plain, text)),
         Element::Text {
             lettering, text, ..
         } => Some((lettering.weight, text)),
@@ -77,7 +77,7 @@ fn printed(text: &str) -> String {
     composed(text).replace('\u{a0}', " ")
 }
 
-fn write_font(weight: Weight, subset: &Subset, file: &mut PdfFile) -> Ref {
+fn write_font(weight: FontWeight, subset: &FontSubset, file: &mut PdfFile) -> Ref {
     let name = tagged(weight, &subset.program);
     let program = file.stream(&subset.program);
     let outlines = file.stream(&outlines(subset));
@@ -104,7 +104,7 @@ fn write_font(weight: Weight, subset: &Subset, file: &mut PdfFile) -> Ref {
     font
 }
 
-fn write_descriptor(weight: Weight, name: &str, program: Ref, file: &mut PdfFile) -> Ref {
+fn write_descriptor(weight: FontWeight, name: &str, program: Ref, file: &mut PdfFile) -> Ref {
     let descriptor = file.next();
     let metrics = weight.metrics();
     let [left, lower, right, upper] = metrics.bounds.map(number);
@@ -124,7 +124,7 @@ fn write_descriptor(weight: Weight, name: &str, program: Ref, file: &mut PdfFile
 }
 
 /// For each number of a character that of its outline, two bytes each, from nought on.
-fn outlines(subset: &Subset) -> Vec<u8> {
+fn outlines(subset: &FontSubset) -> Vec<u8> {
     let glyphs = subset.signs.iter().map(|sign| sign.glyph);
     std::iter::once(0)
         .chain(glyphs)
@@ -133,7 +133,7 @@ fn outlines(subset: &Subset) -> Vec<u8> {
 }
 
 /// For each number of a character the character, so that text can be copied and searched.
-fn characters(subset: &Subset) -> Vec<u8> {
+fn characters(subset: &FontSubset) -> Vec<u8> {
     let mut characters = UnicodeCmap::new(Name(b"Pelmet-Characters"), SYSTEM);
     for (code, sign) in (1_u16..).zip(&subset.signs) {
         characters.pair(code, sign.character);
@@ -143,7 +143,7 @@ fn characters(subset: &Subset) -> Vec<u8> {
 
 /// The name of a part of a typeface begins with six capitals that tell one part from another. They
 /// are made from the bytes of the part (by the hash FNV-1a), so that equal parts have equal names.
-fn tagged(weight: Weight, program: &[u8]) -> String {
+fn tagged(weight: FontWeight, program: &[u8]) -> String {
     let mut hash = program
         .iter()
         .fold(0xcbf2_9ce4_8422_2325_u64, |hash, byte| {

@@ -3,7 +3,7 @@
 mod number;
 
 use maud::{Markup, html};
-use pelmet_lettering::Weight;
+use pelmet_lettering::FontWeight;
 
 use crate::drawing::{
     Align, CLEAR_OF_WORDS, Drawing, Element, Lettering, LineKind, Look, PaperPoint, Stroke, look,
@@ -151,8 +151,8 @@ fn anchor(align: Align) -> &'static str {
 
 fn weight(lettering: Lettering) -> &'static str {
     match lettering.weight {
-        Weight::Plain => "normal",
-        Weight::Bold => "bold",
+        FontWeight::Plain => "normal",
+        FontWeight::Bold => "bold",
     }
 }
 
