@@ -3,7 +3,7 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{Diagnostic, FileId, PlacedText, Sources, Span, codes, did_you_mean};
-use pelmet_syntax::tree::{Entry, File, Name, Phrase, Phrases, Term, TermKind};
+use pelmet_syntax::tree::{Entry, Name, Phrase, Phrases, SyntaxTree, Term, TermKind};
 use pelmet_syntax::{MAXIMUM_FILE_BYTES, parse};
 
 use crate::gather::{first_word, list_path};
@@ -55,7 +55,7 @@ impl Loaded {
 #[derive(Debug)]
 pub(crate) struct Tree {
     /// The tree.
-    pub file: File,
+    pub file: SyntaxTree,
     /// Where it comes from.
     pub origin: Origin,
 }

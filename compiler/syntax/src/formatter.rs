@@ -17,7 +17,7 @@ mod spelling;
 use pelmet_diagnostics::{Diagnostic, FileId};
 
 use crate::source::Source;
-use crate::tree::{Comment, File};
+use crate::tree::{Comment, SyntaxTree};
 use crate::{Parsed, read};
 
 /// Why a file is left as it is.
@@ -55,7 +55,7 @@ pub fn format(file: FileId, text: &str) -> Result<String, FormatRefusal> {
     }
 }
 
-fn says_the_same(before: &File, after: &Parsed) -> bool {
+fn says_the_same(before: &SyntaxTree, after: &Parsed) -> bool {
     let texts = |comments: &[Comment]| -> Vec<String> {
         comments
             .iter()

@@ -29,7 +29,7 @@ use source::Source;
 #[derive(Clone, Debug)]
 pub struct Parsed {
     /// As much of the tree as could be read; the rest stands in it as broken.
-    pub file: tree::File,
+    pub file: tree::SyntaxTree,
     /// The mistakes, in no particular order.
     pub diagnostics: Vec<Diagnostic>,
 }
@@ -51,7 +51,7 @@ fn read(source: Source<'_>) -> (Parsed, String) {
     let scan = scan::scan(source, &mut reports);
     let clean = scan.clean.unwrap_or_default();
     let entries = Lowering::new(source, &mut reports).file(&clean);
-    let file = tree::File {
+    let file = tree::SyntaxTree {
         file: source.file,
         entries,
         comments: scan.comments,

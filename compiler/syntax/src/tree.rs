@@ -15,7 +15,7 @@ use pelmet_measure::{Ratio, Unit};
 
 /// All that one file says.
 #[derive(Clone, Debug)]
-pub struct File {
+pub struct SyntaxTree {
     /// The file that was read.
     pub file: FileId,
     /// The entries, as they follow each other.
@@ -43,7 +43,7 @@ pub struct Entry {
     /// What stands after the separator; nothing for `drop:`.
     pub value: Option<Phrases>,
     /// The entries within its braces.
-    pub block: Option<Block>,
+    pub block: Option<EntryBlock>,
     /// From its first letter to its last.
     pub span: Span,
 }
@@ -59,7 +59,7 @@ pub enum Separator {
 
 /// Entries between braces.
 #[derive(Clone, Debug)]
-pub struct Block {
+pub struct EntryBlock {
     /// The entries, as they follow each other.
     pub entries: Vec<Entry>,
     /// From `{` to `}`, both included.

@@ -7,7 +7,7 @@
 
 use pelmet_diagnostics::{FileId, Place, Sources, Span};
 use pelmet_syntax::parse;
-use pelmet_syntax::tree::{Block, Entry, Phrase, Phrases, Term, TermKind};
+use pelmet_syntax::tree::{Entry, EntryBlock, Phrase, Phrases, Term, TermKind};
 
 const SHEET: &str = "# été\n\twindow größe: étoffe(1 in, b = \"ü\") {\n\t\tdrop: (17 in - a) * 2, “é” # ä\n}\nrow: a,\n\tb\n";
 
@@ -106,7 +106,7 @@ fn collect_entries<'t>(entries: &'t [Entry], words: &mut Vec<(&'t str, Span)>) {
         value.iter().for_each(|value| collect_phrases(value, words));
         block
             .iter()
-            .for_each(|Block { entries, .. }| collect_entries(entries, words));
+            .for_each(|EntryBlock { entries, .. }| collect_entries(entries, words));
     }
 }
 

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{Span, codes, did_you_mean};
-use pelmet_syntax::tree::{Block, Entry, Phrase, Separator, Term};
+use pelmet_syntax::tree::{Entry, EntryBlock, Phrase, Separator, Term};
 
 use super::{Acceptance, Gathering, OUTLINE_STEPS, first_word, pleat_steps};
 use crate::item::{Item, Step, WorkStep};
@@ -45,7 +45,13 @@ impl<'t> Gathering<'t, '_> {
         parts
     }
 
-    fn block(&mut self, kind: Kind, block: &'t Block, from_library: bool, parts: &mut Parts<'t>) {
+    fn block(
+        &mut self,
+        kind: Kind,
+        block: &'t EntryBlock,
+        from_library: bool,
+        parts: &mut Parts<'t>,
+    ) {
         for entry in &block.entries {
             let word = first_word(entry).unwrap_or("");
             if word == "accept" {

@@ -5,14 +5,15 @@ use pelmet_diagnostics::Span;
 use super::page::Page;
 use super::spelling;
 use crate::tree::{
-    Argument, Block, Call, Comment, Entry, File, Phrase, Phrases, Separator, Term, TermKind,
+    Argument, Call, Comment, Entry, EntryBlock, Phrase, Phrases, Separator, SyntaxTree, Term,
+    TermKind,
 };
 
 /// The widest line that a block on one line may make, in characters.
 const ONE_LINE_WIDTH: usize = 88;
 
 /// The text of a tree; `text` is what it was read from and `clean` what the grammar saw of it.
-pub(super) fn print(file: &File, text: &str, clean: &str) -> String {
+pub(super) fn print(file: &SyntaxTree, text: &str, clean: &str) -> String {
     let mut printer = Printer {
         text,
         clean,
@@ -81,7 +82,7 @@ impl Printer<'_> {
         }
     }
 
-    fn block(&mut self, block: &Block, before: Before) {
+    fn block(&mut self, block: &EntryBlock, before: Before) {
         let range = block.span.range();
         self.sign(
             "{",
@@ -105,7 +106,7 @@ impl Printer<'_> {
     }
 
     /// Writes a block on the line it begins in; `false`, and nothing written, if it must not stay there.
-    fn block_on_one_line(&mut self, block: &Block) -> bool {
+    fn block_on_one_line(&mut self, block: &EntryBlock) -> bool {
         if !self.may_stay_on_one_line(block) {
             return false;
         }
@@ -123,7 +124,7 @@ impl Printer<'_> {
         fits
     }
 
-    fn may_stay_on_one_line(&self, block: &Block) -> bool {
+    fn may_stay_on_one_line(&self, block: &EntryBlock) -> bool {
         let stood_on_one_line = !breaks(self.text.get(block.span.range()).unwrap_or_default());
         let has_key = |entry: &Entry| entry.separator.is_some() && entry.key().is_some();
         stood_on_one_line

@@ -5,7 +5,7 @@ use pest::iterators::Pair;
 
 use super::{Lowering, broken, broken_phrases};
 use crate::grammar::Rule;
-use crate::tree::{Block, Entry, Phrases, Separator};
+use crate::tree::{Entry, EntryBlock, Phrases, Separator};
 
 /// Entries with these first words compare, and do it with `=`.
 const COMPARING: [&str; 2] = ["expect", "measure"];
@@ -62,10 +62,10 @@ impl Lowering<'_, '_> {
         }
     }
 
-    fn block(&mut self, pair: Pair<'_, Rule>) -> Block {
+    fn block(&mut self, pair: Pair<'_, Rule>) -> EntryBlock {
         let span = self.place(&pair);
         let entries = self.entries(pair.into_inner());
-        Block { entries, span }
+        EntryBlock { entries, span }
     }
 
     /// A value with what could not be read after it.
@@ -130,7 +130,7 @@ struct Parts {
     head: Option<Phrases>,
     separator: Option<(Separator, Span)>,
     value: Option<Phrases>,
-    block: Option<Block>,
+    block: Option<EntryBlock>,
 }
 
 /// Adds a broken term to the phrases that it stands beside.

@@ -15,7 +15,7 @@ const INCHES_IN_A_FOOT: i128 = 12;
 const INCHES_IN_A_YARD: i128 = 36;
 
 /// Why an amount cannot be had.
-enum Trouble {
+enum NumberFinding {
     TooLarge,
     OverZero,
     /// Several groups of digits parted by commas: a point, or thousands?
@@ -27,23 +27,23 @@ impl Lowering<'_, '_> {
         let span = self.place(&pair);
         match self.read_number(pair) {
             Ok(number) => TermKind::Number(number),
-            Err(trouble) => {
-                self.tell(&trouble, span);
+            Err(finding) => {
+                self.tell(&finding, span);
                 TermKind::Broken
             }
         }
     }
 
-    fn tell(&mut self, trouble: &Trouble, number: Span) {
-        match trouble {
-            Trouble::TooLarge => self.reports.push(codes::number_too_large(number)),
-            Trouble::OverZero => self.reports.push(codes::fraction_over_zero(number)),
-            Trouble::Commas => self.tell_not_understood(number),
+    fn tell(&mut self, finding: &NumberFinding, number: Span) {
+        match finding {
+            NumberFinding::TooLarge => self.reports.push(codes::number_too_large(number)),
+            NumberFinding::OverZero => self.reports.push(codes::fraction_over_zero(number)),
+            NumberFinding::Commas => self.tell_not_understood(number),
         }
     }
 
     /// Of two amounts the first counts feet or yards and the second inches.
-    fn read_number(&mut self, pair: Pair<'_, Rule>) -> Result<Number, Trouble> {
+    fn read_number(&mut self, pair: Pair<'_, Rule>) -> Result<Number, NumberFinding> {
         let mut number = Number {
             amount: Ratio::zero(),
             unit: None,
@@ -65,7 +65,7 @@ impl Lowering<'_, '_> {
         Ok(number)
     }
 
-    fn amount(&mut self, pair: Pair<'_, Rule>, place: Span) -> Result<Ratio, Trouble> {
+    fn amount(&mut self, pair: Pair<'_, Rule>, place: Span) -> Result<Ratio, NumberFinding> {
         let typed = pair.as_str();
         pair.into_inner()
             .try_fold(Ratio::zero(), |amount, part| match part.as_rule() {
@@ -81,7 +81,7 @@ impl Lowering<'_, '_> {
 }
 
 /// What one part adds to an amount.
-fn amount_part(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+fn amount_part(pair: Pair<'_, Rule>) -> Result<Ratio, NumberFinding> {
     match pair.as_rule() {
         Rule::digits => whole(pair.as_str()),
         Rule::decimals => decimals(pair),
@@ -92,22 +92,22 @@ fn amount_part(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
 
 /// The part of a number behind its point or comma: `.25`, or `,25`; of several groups nobody can tell
 /// which is meant.
-fn decimals(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+fn decimals(pair: Pair<'_, Rule>) -> Result<Ratio, NumberFinding> {
     let mut groups = pair.into_inner();
     match (groups.next(), groups.next()) {
         (Some(digits), None) => decimal_part(digits.as_str()),
-        _ => Err(Trouble::Commas),
+        _ => Err(NumberFinding::Commas),
     }
 }
 
-fn decimal_part(digits: &str) -> Result<Ratio, Trouble> {
-    let places = u32::try_from(digits.len()).map_err(|_| Trouble::TooLarge)?;
-    let parts = 10_i128.checked_pow(places).ok_or(Trouble::TooLarge)?;
-    ratio(count(digits)?, parts).ok_or(Trouble::TooLarge)
+fn decimal_part(digits: &str) -> Result<Ratio, NumberFinding> {
+    let places = u32::try_from(digits.len()).map_err(|_| NumberFinding::TooLarge)?;
+    let parts = 10_i128.checked_pow(places).ok_or(NumberFinding::TooLarge)?;
+    ratio(count(digits)?, parts).ok_or(NumberFinding::TooLarge)
 }
 
 /// A fraction in two numbers or in one letter: `1/2` or `½`.
-fn fraction(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+fn fraction(pair: Pair<'_, Rule>) -> Result<Ratio, NumberFinding> {
     pair.into_inner()
         .enumerate()
         .try_fold(Ratio::zero(), |upper, (index, part)| match part.as_rule() {
@@ -118,43 +118,43 @@ fn fraction(pair: Pair<'_, Rule>) -> Result<Ratio, Trouble> {
 }
 
 /// An amount so far, divided by the number below its line.
-fn over(upper: Ratio, lower: &Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+fn over(upper: Ratio, lower: &Pair<'_, Rule>) -> Result<Ratio, NumberFinding> {
     match lower.clone().into_inner().next() {
         Some(digits) => divided(upper, digits.as_str()),
-        None => Err(Trouble::OverZero),
+        None => Err(NumberFinding::OverZero),
     }
 }
 
-fn divided(upper: Ratio, lower: &str) -> Result<Ratio, Trouble> {
+fn divided(upper: Ratio, lower: &str) -> Result<Ratio, NumberFinding> {
     let lower = count(lower)?;
-    let part = ratio(1, lower).ok_or(Trouble::OverZero)?;
-    upper.checked_mul(&part).ok_or(Trouble::TooLarge)
+    let part = ratio(1, lower).ok_or(NumberFinding::OverZero)?;
+    upper.checked_mul(&part).ok_or(NumberFinding::TooLarge)
 }
 
-fn glyph(pair: &Pair<'_, Rule>) -> Result<Ratio, Trouble> {
+fn glyph(pair: &Pair<'_, Rule>) -> Result<Ratio, NumberFinding> {
     fractions::value_of_text(pair.as_str())
         .and_then(|(upper, lower)| ratio(upper, lower))
-        .ok_or(Trouble::OverZero)
+        .ok_or(NumberFinding::OverZero)
 }
 
-fn whole(digits: &str) -> Result<Ratio, Trouble> {
+fn whole(digits: &str) -> Result<Ratio, NumberFinding> {
     count(digits).map(Ratio::from_integer)
 }
 
-fn count(digits: &str) -> Result<i128, Trouble> {
+fn count(digits: &str) -> Result<i128, NumberFinding> {
     let small = digits.len() <= MAXIMUM_DIGITS;
     small
         .then(|| digits.parse().ok())
         .flatten()
-        .ok_or(Trouble::TooLarge)
+        .ok_or(NumberFinding::TooLarge)
 }
 
-fn sum(left: Ratio, right: Ratio) -> Result<Ratio, Trouble> {
-    left.checked_add(&right).ok_or(Trouble::TooLarge)
+fn sum(left: Ratio, right: Ratio) -> Result<Ratio, NumberFinding> {
+    left.checked_add(&right).ok_or(NumberFinding::TooLarge)
 }
 
-fn scaled(amount: Ratio, by: i128) -> Result<Ratio, Trouble> {
+fn scaled(amount: Ratio, by: i128) -> Result<Ratio, NumberFinding> {
     amount
         .checked_mul(&Ratio::from_integer(by))
-        .ok_or(Trouble::TooLarge)
+        .ok_or(NumberFinding::TooLarge)
 }

@@ -51,10 +51,10 @@ impl Term {
     /// The word, if it is one.
     #[must_use]
     pub fn word(&self) -> Option<&str> {
-        match &self.kind {
-            TermKind::Name(word) => Some(word),
-            _ => None,
-        }
+        let TermKind::Name(word) = &self.kind else {
+            return None;
+        };
+        Some(word)
     }
 
     /// Whether a part of it could not be read.

@@ -3,11 +3,11 @@
 use std::fmt::{self, Display, Formatter, Write};
 
 use super::{
-    Argument, Block, Call, Entry, File, Number, Operator, Phrase, Phrases, Separator, Term,
-    TermKind,
+    Argument, Call, Entry, EntryBlock, Number, Operator, Phrase, Phrases, Separator, SyntaxTree,
+    Term, TermKind,
 };
 
-impl File {
+impl SyntaxTree {
     /// The tree as text, one entry a line and without places: two files say the same if their
     /// sketches are the same.
     #[must_use]
@@ -34,7 +34,7 @@ fn sketch_entry(entry: &Entry, depth: usize, out: &mut String) -> fmt::Result {
         write!(out, " {value}")?;
     }
     match &entry.block {
-        Some(Block { entries, .. }) => {
+        Some(EntryBlock { entries, .. }) => {
             writeln!(out, " {{}}")?;
             sketch_entries(entries, depth.saturating_add(1), out)
         }
