@@ -1,7 +1,7 @@
 //! The value of an expression: a quantity, and a part of a width that is not known yet.
 
 use num_traits::{CheckedAdd, CheckedMul, CheckedSub, Zero};
-use pelmet_measure::{Dimension, Quantity, QuantityTrouble, Ratio};
+use pelmet_measure::{Dimension, Quantity, QuantityFinding, Ratio};
 use pelmet_syntax::tree::Operator;
 
 /// A quantity, plus a part of the width of the panel an outline will be drawn for.
@@ -21,13 +21,13 @@ pub(crate) struct Amount {
 #[derive(Clone, PartialEq, Debug)]
 pub(crate) enum AmountTrouble {
     /// The quantities do not go together, or the result is out of reach.
-    Quantity(QuantityTrouble),
+    Quantity(QuantityFinding),
     /// A width that is not known yet can only be added to and multiplied by plain numbers.
     NotInProportion,
 }
 
-impl From<QuantityTrouble> for AmountTrouble {
-    fn from(trouble: QuantityTrouble) -> Self {
+impl From<QuantityFinding> for AmountTrouble {
+    fn from(trouble: QuantityFinding) -> Self {
         Self::Quantity(trouble)
     }
 }
@@ -100,7 +100,7 @@ impl Amount {
 }
 
 fn too_large(part: Option<Ratio>) -> Result<Ratio, AmountTrouble> {
-    part.ok_or(AmountTrouble::Quantity(QuantityTrouble::TooLarge))
+    part.ok_or(AmountTrouble::Quantity(QuantityFinding::TooLarge))
 }
 
 #[cfg(test)]

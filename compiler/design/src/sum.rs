@@ -2,7 +2,7 @@
 
 use num_traits::Zero;
 use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes, did_you_mean};
-use pelmet_measure::{Dimension, Length, Quantity, QuantityTrouble, Ratio, System, Unit};
+use pelmet_measure::{Dimension, Length, Quantity, QuantityFinding, Ratio, System, Unit};
 use pelmet_syntax::tree::{Number, Operator, Phrase, Term, TermKind};
 
 use crate::amount::{Amount, AmountTrouble};
@@ -124,7 +124,7 @@ impl<'t> Reader<'t> {
             (first, second)
         };
         match first.reckon(operator, second) {
-            Err(AmountTrouble::Quantity(QuantityTrouble::Mismatch {
+            Err(AmountTrouble::Quantity(QuantityFinding::Mismatch {
                 left: one,
                 right: other,
             })) => {
@@ -190,11 +190,11 @@ impl<'t> Reader<'t> {
     fn report_trouble(&mut self, trouble: &AmountTrouble, span: Span) {
         let report: Diagnostic = match trouble {
             AmountTrouble::NotInProportion => codes::width_not_in_proportion(span),
-            AmountTrouble::Quantity(QuantityTrouble::TooLarge) => codes::number_too_large(span),
-            AmountTrouble::Quantity(QuantityTrouble::DividedByZero) => {
+            AmountTrouble::Quantity(QuantityFinding::TooLarge) => codes::number_too_large(span),
+            AmountTrouble::Quantity(QuantityFinding::DividedByZero) => {
                 codes::fraction_over_zero(span)
             }
-            AmountTrouble::Quantity(QuantityTrouble::Mismatch { left, right }) => {
+            AmountTrouble::Quantity(QuantityFinding::Mismatch { left, right }) => {
                 codes::KindWanted {
                     span,
                     wanted: right.in_words(),
@@ -271,7 +271,7 @@ impl<'t> Reader<'t> {
         }
         match quantity.as_length() {
             Ok(length) => return Some(length),
-            Err(QuantityTrouble::TooLarge) => {
+            Err(QuantityFinding::TooLarge) => {
                 let limit = self.shown(Length::LARGEST);
                 self.report(codes::length_too_large(term.span, &limit));
             }

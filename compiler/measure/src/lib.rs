@@ -1,7 +1,7 @@
 //! Lengths, quantities, units and fractions: exact, checked and printed as a workroom writes them.
 //!
 //! Two kinds of number live here. A [`Quantity`] is what an expression in a design is worth: an
-//! exact [`Ratio`] with its [`Dimension`]; its sums report trouble instead of hiding it. A
+//! exact [`Ratio`] with its [`Dimension`]; its sums give a finding where they have no answer. A
 //! [`Length`], [`Area`], [`Mass`] or [`Money`] is what the workroom reckons with: a whole number of
 //! a very small unit. A quantity becomes one of these once, by rounding to the nearest, and is
 //! refused there if it is larger than any real design needs. The limits leave so much room that
@@ -27,7 +27,7 @@ pub use exact::{Ratio, ratio};
 pub use length::Length;
 pub use mass::{Mass, MassPerArea};
 pub use money::{Money, PricePerLength};
-pub use quantity::{Quantity, QuantityTrouble};
+pub use quantity::{Quantity, QuantityFinding};
 pub use style::{Style, System};
 pub use text::number_text;
 pub use unit::Unit;

@@ -17,7 +17,7 @@ pub struct Quantity {
 
 /// Why a sum has no answer.
 #[derive(Copy, Clone, PartialEq, Eq, Debug, Error)]
-pub enum QuantityTrouble {
+pub enum QuantityFinding {
     /// Two things that do not go together: the two sides of a sum, or what was found and what was
     /// needed.
     #[error("{} does not go with {}", .left.in_words(), .right.in_words())]
@@ -68,8 +68,8 @@ impl Quantity {
     ///
     /// # Errors
     /// `TooLarge` when it overflows.
-    pub fn of(amount: Ratio, unit: Unit) -> Result<Quantity, QuantityTrouble> {
-        let amount = multiply(amount, unit.size()).ok_or(QuantityTrouble::TooLarge)?;
+    pub fn of(amount: Ratio, unit: Unit) -> Result<Quantity, QuantityFinding> {
+        let amount = multiply(amount, unit.size()).ok_or(QuantityFinding::TooLarge)?;
         Ok(Quantity {
             amount,
             dimension: unit.dimension(),
@@ -82,9 +82,9 @@ impl Quantity {
     /// `Mismatch` when the two measure different things; `TooLarge` when it overflows.
     #[expect(
         clippy::should_implement_trait,
-        reason = "the operator cannot report trouble"
+        reason = "the operator cannot give a finding"
     )]
-    pub fn add(self, other: Quantity) -> Result<Quantity, QuantityTrouble> {
+    pub fn add(self, other: Quantity) -> Result<Quantity, QuantityFinding> {
         self.require(other.dimension)?;
         self.with(add(self.amount, other.amount), Some(self.dimension))
     }
@@ -93,7 +93,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `Mismatch` when the two measure different things; `TooLarge` when it overflows.
-    pub fn subtract(self, other: Quantity) -> Result<Quantity, QuantityTrouble> {
+    pub fn subtract(self, other: Quantity) -> Result<Quantity, QuantityFinding> {
         self.require(other.dimension)?;
         self.with(subtract(self.amount, other.amount), Some(self.dimension))
     }
@@ -102,7 +102,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `TooLarge` when it overflows.
-    pub fn multiply(self, other: Quantity) -> Result<Quantity, QuantityTrouble> {
+    pub fn multiply(self, other: Quantity) -> Result<Quantity, QuantityFinding> {
         let dimension = self.dimension.times(other.dimension);
         self.with(multiply(self.amount, other.amount), dimension)
     }
@@ -111,9 +111,9 @@ impl Quantity {
     ///
     /// # Errors
     /// `DividedByZero`, or `TooLarge` when it overflows.
-    pub fn divide(self, other: Quantity) -> Result<Quantity, QuantityTrouble> {
+    pub fn divide(self, other: Quantity) -> Result<Quantity, QuantityFinding> {
         if other.amount.is_zero() {
-            return Err(QuantityTrouble::DividedByZero);
+            return Err(QuantityFinding::DividedByZero);
         }
         let dimension = self.dimension.over(other.dimension);
         self.with(divide(self.amount, other.amount), dimension)
@@ -123,7 +123,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `TooLarge` for the one number whose opposite cannot be held.
-    pub fn negate(self) -> Result<Quantity, QuantityTrouble> {
+    pub fn negate(self) -> Result<Quantity, QuantityFinding> {
         self.with(negate(self.amount), Some(self.dimension))
     }
 
@@ -131,7 +131,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `Mismatch` when the two measure different things.
-    pub fn compare(self, other: Quantity) -> Result<Ordering, QuantityTrouble> {
+    pub fn compare(self, other: Quantity) -> Result<Ordering, QuantityFinding> {
         self.require(other.dimension)?;
         Ok(self.amount.cmp(&other.amount))
     }
@@ -140,7 +140,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `Mismatch` when it is no length; `TooLarge` beyond [`Length::LARGEST`].
-    pub fn as_length(self) -> Result<Length, QuantityTrouble> {
+    pub fn as_length(self) -> Result<Length, QuantityFinding> {
         self.whole(1, Dimension::LENGTH, Length::LARGEST.nanometres())
             .map(Length::from_nanometres)
     }
@@ -149,7 +149,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `Mismatch` when it is no mass; `TooLarge` beyond [`Mass::LARGEST`].
-    pub fn as_mass(self) -> Result<Mass, QuantityTrouble> {
+    pub fn as_mass(self) -> Result<Mass, QuantityFinding> {
         self.whole(1, Dimension::MASS, Mass::LARGEST.micrograms())
             .map(Mass::from_micrograms)
     }
@@ -158,7 +158,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `Mismatch` when it is no money; `TooLarge` beyond [`Money::LARGEST`].
-    pub fn as_money(self) -> Result<Money, QuantityTrouble> {
+    pub fn as_money(self) -> Result<Money, QuantityFinding> {
         self.whole(100, Dimension::MONEY, Money::LARGEST.hundredths())
             .map(Money::from_hundredths)
     }
@@ -168,7 +168,7 @@ impl Quantity {
     /// # Errors
     /// `Mismatch` when it is none; `TooLarge` beyond
     /// [`MassPerArea::LARGEST_IN_GRAMS_PER_SQUARE_METRE`].
-    pub fn as_mass_per_area(self) -> Result<MassPerArea, QuantityTrouble> {
+    pub fn as_mass_per_area(self) -> Result<MassPerArea, QuantityFinding> {
         let largest = Ratio::from_integer(MassPerArea::LARGEST_IN_GRAMS_PER_SQUARE_METRE);
         self.at_most(Quantity::of(largest, Unit::GramPerSquareMetre)?)
             .map(MassPerArea::from_base_units)
@@ -178,7 +178,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `Mismatch` when it is none; `TooLarge` beyond [`PricePerLength::LARGEST_PER_METRE`].
-    pub fn as_price(self) -> Result<PricePerLength, QuantityTrouble> {
+    pub fn as_price(self) -> Result<PricePerLength, QuantityFinding> {
         let largest = Quantity::money(Ratio::from_integer(PricePerLength::LARGEST_PER_METRE));
         self.at_most(largest.divide(Quantity::length(Length::METRE))?)
             .map(PricePerLength::from_base_units)
@@ -188,7 +188,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `Mismatch` when it is no plain number.
-    pub fn as_ratio(self) -> Result<Ratio, QuantityTrouble> {
+    pub fn as_ratio(self) -> Result<Ratio, QuantityFinding> {
         self.require(Dimension::NUMBER).map(|()| self.amount)
     }
 
@@ -196,7 +196,7 @@ impl Quantity {
     ///
     /// # Errors
     /// `Mismatch` when it is no angle.
-    pub fn as_degrees(self) -> Result<Ratio, QuantityTrouble> {
+    pub fn as_degrees(self) -> Result<Ratio, QuantityFinding> {
         self.require(Dimension::ANGLE).map(|()| self.amount)
     }
 
@@ -212,39 +212,39 @@ impl Quantity {
         self,
         amount: Option<Ratio>,
         dimension: Option<Dimension>,
-    ) -> Result<Quantity, QuantityTrouble> {
+    ) -> Result<Quantity, QuantityFinding> {
         amount
             .zip(dimension)
             .map(|(amount, dimension)| Quantity { amount, dimension })
-            .ok_or(QuantityTrouble::TooLarge)
+            .ok_or(QuantityFinding::TooLarge)
     }
 
-    fn require(self, needed: Dimension) -> Result<(), QuantityTrouble> {
+    fn require(self, needed: Dimension) -> Result<(), QuantityFinding> {
         if self.dimension == needed {
             return Ok(());
         }
-        Err(QuantityTrouble::Mismatch {
+        Err(QuantityFinding::Mismatch {
             left: self.dimension,
             right: needed,
         })
     }
 
     /// The amount times `parts`, as a whole number.
-    fn whole(self, parts: i128, needed: Dimension, largest: i64) -> Result<i64, QuantityTrouble> {
+    fn whole(self, parts: i128, needed: Dimension, largest: i64) -> Result<i64, QuantityFinding> {
         self.require(needed)?;
         let whole = saturated(nearest(parts, self.amount));
         if whole.unsigned_abs() > largest.unsigned_abs() {
-            return Err(QuantityTrouble::TooLarge);
+            return Err(QuantityFinding::TooLarge);
         }
         Ok(whole)
     }
 
     /// The amount, if its size is within that of a quantity that measures the same.
-    fn at_most(self, largest: Quantity) -> Result<Ratio, QuantityTrouble> {
+    fn at_most(self, largest: Quantity) -> Result<Ratio, QuantityFinding> {
         self.require(largest.dimension)?;
         let size = self.amount.max(self.negate()?.amount);
         if size > largest.amount {
-            return Err(QuantityTrouble::TooLarge);
+            return Err(QuantityFinding::TooLarge);
         }
         Ok(self.amount)
     }

@@ -5,7 +5,7 @@
 )]
 
 use pelmet_measure::{
-    Area, Dimension, Length, Mass, Money, Quantity, QuantityTrouble, Ratio, Unit, number_text,
+    Area, Dimension, Length, Mass, Money, Quantity, QuantityFinding, Ratio, Unit, number_text,
     ratio,
 };
 use proptest::prelude::*;
@@ -23,8 +23,8 @@ fn money(amount: i128) -> Quantity {
     Quantity::money(Ratio::from_integer(amount))
 }
 
-fn mismatch(left: Dimension, right: Dimension) -> QuantityTrouble {
-    QuantityTrouble::Mismatch { left, right }
+fn mismatch(left: Dimension, right: Dimension) -> QuantityFinding {
+    QuantityFinding::Mismatch { left, right }
 }
 
 /// The size of one unit counted in another, rounded to so many decimals.
@@ -260,7 +260,7 @@ fn counts_are_whole_and_not_negative() {
 
 #[test]
 fn limits_hold_on_both_sides_and_let_the_limit_itself_pass() {
-    let too_large = Some(QuantityTrouble::TooLarge);
+    let too_large = Some(QuantityFinding::TooLarge);
     for sign in [1, -1] {
         assert_eq!(of(sign * 10_000, Unit::Metre).as_length().err(), None);
         assert_eq!(of(sign * 10_001, Unit::Metre).as_length().err(), too_large);
@@ -288,7 +288,7 @@ fn limits_hold_on_both_sides_and_let_the_limit_itself_pass() {
 
 #[test]
 fn overflow_and_division_by_zero_are_reported() {
-    let too_large = Err(QuantityTrouble::TooLarge);
+    let too_large = Err(QuantityFinding::TooLarge);
     assert_eq!(
         Quantity::of(Ratio::from_integer(i128::MAX), Unit::Yard),
         too_large
@@ -298,17 +298,17 @@ fn overflow_and_division_by_zero_are_reported() {
     assert_eq!(number(i128::MIN).multiply(number(1)), too_large);
     assert_eq!(
         number(1).divide(number(0)),
-        Err(QuantityTrouble::DividedByZero)
+        Err(QuantityFinding::DividedByZero)
     );
     assert_eq!(
         of(1, Unit::Inch).divide(of(0, Unit::Inch)),
-        Err(QuantityTrouble::DividedByZero)
+        Err(QuantityFinding::DividedByZero)
     );
     let huge = Quantity {
         amount: Ratio::from_integer(i128::MIN),
         dimension: Dimension::LENGTH,
     };
-    assert_eq!(huge.as_length(), Err(QuantityTrouble::TooLarge));
+    assert_eq!(huge.as_length(), Err(QuantityFinding::TooLarge));
     let edge = Quantity {
         amount: Ratio::from_integer(1),
         dimension: Dimension {
@@ -327,20 +327,20 @@ fn extreme_weights_and_prices_do_not_panic() {
             amount,
             dimension: Dimension::MASS_PER_AREA,
         };
-        assert_eq!(weight.as_mass_per_area(), Err(QuantityTrouble::TooLarge));
+        assert_eq!(weight.as_mass_per_area(), Err(QuantityFinding::TooLarge));
         let price = Quantity {
             amount,
             dimension: Dimension::MONEY_PER_LENGTH,
         };
-        assert_eq!(price.as_price(), Err(QuantityTrouble::TooLarge));
+        assert_eq!(price.as_price(), Err(QuantityFinding::TooLarge));
     }
 }
 
 #[test]
-fn trouble_says_what_was_wrong() {
-    let trouble = mismatch(Dimension::LENGTH, Dimension::NUMBER);
+fn a_finding_says_what_was_wrong() {
+    let finding = mismatch(Dimension::LENGTH, Dimension::NUMBER);
     assert_eq!(
-        trouble.to_string(),
+        finding.to_string(),
         "a length does not go with a plain number"
     );
 }
