@@ -5,7 +5,7 @@ use std::path::{Path, PathBuf};
 use pelmet_design::{Project, load};
 use pelmet_diagnostics::{Diagnostic, codes, listed};
 use pelmet_driver::{
-    Built, Checked, ClothsAsked, ClothsCompared, Watch, build_with, check, compare_cloths,
+    Built, Checked, ClothWatch, ClothsAsked, ClothsCompared, build_with, check_with, compare_cloths,
 };
 
 use crate::folder::{Folder, StandardInput};
@@ -75,14 +75,15 @@ impl Job {
         })
     }
 
-    /// Does every sum of the design, for its reports alone.
-    pub fn check(&self) -> Checked {
-        check(&self.main, &*self.project)
+    /// Does every sum of the design, for its reports alone. `watch` is told how far each search for a
+    /// layout has come that a report depends on, and may break it off.
+    pub fn check(&self, watch: &mut ClothWatch<'_>) -> Checked {
+        check_with(&self.main, &*self.project, watch)
     }
 
     /// Compiles the design, with so many times the usual effort for layouts that buy less.
     /// `watch` is told how far each search has come, and may break it off.
-    pub fn build(&self, effort: u32, watch: &mut Watch<'_>) -> Built {
+    pub fn build(&self, effort: u32, watch: &mut ClothWatch<'_>) -> Built {
         build_with(effort, &self.main, &*self.project, watch)
     }
 

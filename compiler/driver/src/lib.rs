@@ -10,11 +10,12 @@ mod findings;
 mod layout;
 mod other_cloths;
 mod pipeline;
+mod purpose;
 mod sequence;
 mod watch;
 
 pub use assemble::{Parts, assemble};
-pub use layout::{ClothToLay, CutPiece, LaidCloth, WayCompared, cloths_to_lay};
+pub use layout::{ClothToLay, CutPiece, LaidCloth, RailroadTried, cloths_to_lay};
 pub use other_cloths::{ASKED_FOR, ClothsAsked, ClothsCompared, compare_cloths};
-pub use pipeline::{Built, Checked, MAXIMUM_MISTAKES_TOLD, build, build_with, check};
-pub use watch::{Search, Watch};
+pub use pipeline::{Built, Checked, MAXIMUM_MISTAKES_TOLD, build, build_with, check, check_with};
+pub use watch::{ClothWatch, Search, Stage};

@@ -2,15 +2,14 @@
 
 use pelmet_design::{Design, Project, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, FileId, Severity, Sources, Span, codes};
-use pelmet_model::Work;
 use pelmet_packet::{Expectation, Packet};
-use pelmet_workroom::work;
 
 use crate::assemble::{Parts, assemble};
 use crate::expectations::{Broken, Judge};
 use crate::findings::told_once;
-use crate::layout::{LaidCloth, lay_all, no_packet, settle_ways};
-use crate::watch::{Watch, unwatched};
+use crate::layout::{LaidCloth, Settled, lay_all, no_packet};
+use crate::purpose::Purpose;
+use crate::watch::{ClothWatch, unwatched};
 
 /// The most mistakes that are told of one design.
 pub const MAXIMUM_MISTAKES_TOLD: usize = 200;
@@ -44,18 +43,9 @@ pub struct Checked {
 #[derive(Debug)]
 pub(crate) struct Answer {
     pub(crate) design: Design,
-    work: Work,
+    settled: Settled,
     pub(crate) laid: Vec<LaidCloth>,
     expectations: Vec<Expectation>,
-}
-
-/// What a design is worked out for.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub(crate) enum Purpose {
-    /// Its reports alone.
-    Reports,
-    /// Its packet, with so many times the usual effort for short layouts.
-    Packet { effort: u32 },
 }
 
 /// Checks a design: reads it, resolves it, does the sums, lays every cloth out and holds the answer
@@ -64,14 +54,20 @@ pub(crate) enum Purpose {
 /// No step stops at a mistake, so that one run finds all of them; and a mistake is told once, where
 /// it was made, so whatever depends on it stays silent.
 pub fn check(main: &str, project: &dyn Project) -> Checked {
-    check_for(Purpose::Reports, main, project, &mut unwatched)
+    check_with(main, project, &mut unwatched)
 }
 
-pub(crate) fn check_for(
+/// Checks a design as [`check`] does. A layout is searched only where a report depends on how much is
+/// bought; `watch` is told how far each search has come, and may break it off.
+pub fn check_with(main: &str, project: &dyn Project, watch: &mut ClothWatch<'_>) -> Checked {
+    check_for(Purpose::Reports, main, project, watch)
+}
+
+fn check_for(
     purpose: Purpose,
     main: &str,
     project: &dyn Project,
-    watch: &mut Watch<'_>,
+    watch: &mut ClothWatch<'_>,
 ) -> Checked {
     let loaded = load(main, project);
     let resolved = resolve(&loaded);
@@ -96,7 +92,12 @@ pub fn build(main: &str, project: &dyn Project) -> Built {
 /// Builds the packet of a design as [`build`] does, and looks for layouts that buy less with so many
 /// times the usual effort. `watch` is told how far each search has come, and may break it off; the
 /// best layout found until then is used.
-pub fn build_with(effort: u32, main: &str, project: &dyn Project, watch: &mut Watch<'_>) -> Built {
+pub fn build_with(
+    effort: u32,
+    main: &str,
+    project: &dyn Project,
+    watch: &mut ClothWatch<'_>,
+) -> Built {
     let mut checked = check_for(Purpose::Packet { effort }, main, project, watch);
     let answer = checked.answer.as_ref();
     let packet = answer.and_then(|answer| answer.packet(&checked.diagnostics));
@@ -127,22 +128,18 @@ fn up_to_limit(mut diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
 
 /// Does all that follows from a resolved design; nothing where anything found is an error.
 fn answer(
-    mut design: Design,
+    design: Design,
     purpose: Purpose,
-    watch: &mut Watch<'_>,
+    watch: &mut ClothWatch<'_>,
     found: &mut Vec<Diagnostic>,
 ) -> Option<Answer> {
-    let ways = settle_ways(&mut design);
-    let (work, findings) = work(&design.job);
-    found.extend(told_once(&design, &findings));
-    let mut laid = lay_all(&design, &work, purpose, watch, found);
-    for cloth in &mut laid {
-        cloth.ways = ways.get(cloth.to_lay.fabric).cloned().unwrap_or_default();
-    }
-    let broken = Broken::of(&design, &findings, found);
+    let settled = Settled::of(&design, purpose, watch);
+    found.extend(told_once(&design, &settled.findings));
+    let laid = lay_all(&design, &settled, purpose, watch, found);
+    let broken = Broken::of(&design, &settled.findings, found);
     let expectations = Judge {
         design: &design,
-        work: &work,
+        work: &settled.work,
         laid: &laid,
         broken: &broken,
     }
@@ -150,7 +147,7 @@ fn answer(
     design.accept(found);
     (!Broken::any(found)).then_some(Answer {
         design,
-        work,
+        settled,
         laid,
         expectations,
     })
@@ -164,8 +161,8 @@ impl Answer {
             title: &design.title,
             style: design.style,
             currency: design.currency.as_deref(),
-            job: &design.job,
-            work: &self.work,
+            job: self.settled.job(design),
+            work: &self.settled.work,
             laid: &self.laid,
             diagnostics,
             expectations: self.expectations.clone(),

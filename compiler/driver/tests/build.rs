@@ -3,11 +3,10 @@
 #![expect(clippy::panic, reason = "a test stops at the first broken promise")]
 
 use std::collections::BTreeMap;
-use std::ops::ControlFlow;
 
 use pelmet_design::{Project, ReadTrouble};
 use pelmet_diagnostics::{Code, Example, codes, render};
-use pelmet_driver::{Built, Search, build, build_with};
+use pelmet_driver::{Built, build};
 
 struct Files(BTreeMap<&'static str, Vec<u8>>);
 
@@ -95,67 +94,6 @@ fn a_sound_design_has_a_packet() {
     let cost = packet.cloth_cost.as_ref().map(|cost| cost.text.as_str());
     assert!(cost.is_some_and(|cost| cost.starts_with('$')), "{cost:?}");
     assert!(packet.to_json().ends_with("}\n"));
-}
-
-/// Panels of many sizes on a printed cloth, whose layout no bound meets.
-fn job_to_search() -> Files {
-    let sizes = [(31, 17), (23, 22), (19, 13), (37, 26), (12, 31), (27, 19)];
-    let panel = |(width, drop): &(u32, u32)| {
-        format!(
-            "\
-    panel p{width} {{
-        finished width: {width} in
-        drop: {drop} in
-        head: over rod, tail 4 in
-        make: seamed
-        face: chintz
-    }}
-"
-        )
-    };
-    let row = sizes.map(|(width, _)| format!("p{width}")).join(", ");
-    let panels: String = sizes.iter().map(panel).collect();
-    let text = format!(
-        "\
-units inches
-fabric chintz {{ width: 54 in, repeat: 11 in along, way: one-way }}
-rod pole {{ length: 149 in, diameter: 1 in }}
-make seamed {{ seam: 1/2 in, lining: none }}
-treatment swags {{
-{panels}    row: {row}
-}}
-window bay: swags {{ rod: pole }}
-window nook: swags {{ rod: pole }}
-"
-    );
-    Files(BTreeMap::from([("job.pelmet", text.into_bytes())]))
-}
-
-#[test]
-fn a_search_for_a_layout_may_be_broken_off() {
-    let files = job_to_search();
-    let mut told = Vec::new();
-    let mut stopping = |search: &Search<'_>| {
-        told.push((search.cloth.to_owned(), search.bought.to_owned()));
-        ControlFlow::Break(())
-    };
-    let built = build_with(1, "job.pelmet", &files, &mut stopping);
-    let packet = built
-        .packet
-        .as_ref()
-        .unwrap_or_else(|| panic!("{}", plain(&built)));
-    let [cloth] = &packet.cloths[..] else {
-        panic!("one cloth is cut")
-    };
-    assert!(cloth.search_stopped);
-    assert_eq!(cloth.piece_count, 12);
-    assert_eq!(told.len(), 1, "{told:?}");
-    assert_eq!(told[0].0, "chintz");
-    let whole = build("job.pelmet", &files)
-        .packet
-        .expect("it is the same design");
-    assert!(!whole.cloths[0].search_stopped);
-    assert!(whole.cloths[0].bought.mm <= cloth.bought.mm);
 }
 
 #[test]

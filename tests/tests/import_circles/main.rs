@@ -29,12 +29,8 @@ use pelmet_tests::{files_below, read};
 const MAXIMUM_CIRCLE: usize = 3;
 
 /// The crates with a larger circle, and how many modules are in it: to become fewer, never more.
-const LARGER_CIRCLES: [(&str, usize); 5] = [
-    ("cli", 12),
-    ("design", 5),
-    ("packet", 21),
-    ("workroom", 35),
-];
+const LARGER_CIRCLES: [(&str, usize); 5] =
+    [("cli", 12), ("design", 5), ("packet", 21), ("workroom", 35)];
 
 /// The crates from the ground up: each uses only those before it.
 const ORDER: [&str; 12] = [

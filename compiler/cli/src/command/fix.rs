@@ -8,7 +8,7 @@ use pelmet_diagnostics::{self as diagnostics, Diagnostic, Edit, FileId, Sources,
 use pelmet_driver::Checked;
 use pelmet_syntax::parse;
 
-use super::check;
+use super::{check, lay_on};
 use crate::console::Console;
 use crate::job::Job;
 use crate::write::replace_file;
@@ -43,7 +43,7 @@ fn fix(job: &Job, console: &mut Console) {
         sources,
         diagnostics,
         ..
-    } = job.check();
+    } = job.check(&mut |search| lay_on(search, console));
     for (file, changes) in changes(&sources, &diagnostics) {
         let name = sources.name(file);
         if !may_be_changed(name) || !is_no_worse(sources.text(file), &changes.text) {

@@ -13,7 +13,7 @@ mod new;
 use std::ops::ControlFlow;
 
 use clap::Subcommand;
-use pelmet_driver::Search;
+use pelmet_driver::{Search, Stage};
 
 use crate::console::Console;
 use crate::effort::Effort;
@@ -55,7 +55,7 @@ impl Command {
 
 /// Checks a job and takes its reports.
 fn check(job: &Job, console: &mut Console) {
-    let checked = job.check();
+    let checked = job.check(&mut |search| lay_on(search, console));
     if checked.main.is_none() {
         console.worsen(Outcome::NotCarriedOut);
     }
@@ -71,14 +71,19 @@ fn lay_on(search: &Search<'_>, console: &mut Console) -> ControlFlow<()> {
         return ControlFlow::Break(());
     }
     let Search {
+        stage,
         cloth,
         progress,
         bought,
     } = search;
+    let doing = match stage {
+        Stage::Comparing => "comparing ways to lay out",
+        Stage::Laying => "laying out",
+    };
     let part = progress.spent.saturating_mul(100);
     let part = part.checked_div(progress.allowed).unwrap_or(100).min(100);
     console.progress().tell(&format!(
-        "laying out {cloth}: {part} % of the search, {bought} to buy so far (Ctrl-C stops it)"
+        "{doing} {cloth}: {part} % of the search, {bought} to buy so far (Ctrl-C stops it)"
     ));
     ControlFlow::Continue(())
 }

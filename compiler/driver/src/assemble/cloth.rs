@@ -9,7 +9,7 @@ use super::placed_piece::placed_pieces;
 use super::price::{cost, price};
 use super::printer::Printer;
 use super::{number, ordinal, sections};
-use crate::layout::LaidCloth;
+use crate::layout::{LaidCloth, RailroadTried};
 
 /// Every cloth that something is cut from, by name.
 pub(crate) fn cloths(job: &Job, laid: &[LaidCloth], printer: &Printer<'_>) -> Vec<Cloth> {
@@ -77,7 +77,7 @@ fn cloth(job: &Job, fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) ->
 }
 
 fn ways_compared(fabric: &Fabric, laid: &LaidCloth, printer: &Printer<'_>) -> Vec<WayCompared> {
-    let way = |way: &crate::layout::WayCompared| WayCompared {
+    let way = |way: &RailroadTried| WayCompared {
         along: pieces_along(way.railroad),
         bought: printer.bolt(way.bought),
         cost: fabric

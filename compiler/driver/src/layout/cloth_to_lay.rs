@@ -8,7 +8,7 @@ use pelmet_model::{Job, Layer, Work};
 
 use super::cloth_laid::cloth;
 use super::cut_pieces::{all_cuts, cut_pieces, from_the_first_print};
-use super::ways::WayCompared;
+use super::ways::RailroadTried;
 
 /// A cloth of the job and all that is cut from it.
 #[derive(Clone, PartialEq, Debug)]
@@ -52,7 +52,7 @@ pub struct LaidCloth {
     /// How it lies.
     pub layout: Layout,
     /// The ways to lay it that were compared; none where there was no choice.
-    pub ways: Vec<WayCompared>,
+    pub ways: Vec<RailroadTried>,
 }
 
 /// Every cloth that something is cut from, in the order of the job.
@@ -82,8 +82,9 @@ pub fn cloths_to_lay(job: &Job, work: &Work, style: &Style) -> Vec<ClothToLay> {
 }
 
 impl ClothToLay {
-    /// Lays every piece, with so many times the usual effort, unless `watch` breaks the search off. A
-    /// layout that the independent checker does not pass is not used.
+    /// Lays every piece, with so many times the usual effort, unless `watch` breaks the search off; with
+    /// none, without a search, which is enough to know whether they fit. A layout that the independent
+    /// checker does not pass is not used.
     ///
     /// # Errors
     ///
@@ -95,17 +96,8 @@ impl ClothToLay {
         if self.findings(&layout).is_empty() {
             Ok(layout)
         } else {
-            self.lay_quickly()
+            pelmet_bolt::lay_with(&self.cloth, &pieces, SearchEffort::NONE)
         }
-    }
-
-    /// Lays every piece without searching for a shorter layout: enough to know whether they fit.
-    ///
-    /// # Errors
-    ///
-    /// Why the pieces cannot be laid, as for [`ClothToLay::lay`].
-    pub fn lay_quickly(&self) -> Result<Layout, LayingFinding> {
-        pelmet_bolt::lay_with(&self.cloth, &self.pieces(), SearchEffort::NONE)
     }
 
     /// What the independent checker holds against a layout; nothing for a sound one.

@@ -1,74 +1,74 @@
 //! Laying every cloth out, and what there is to say against it.
 
-use pelmet_bolt::{CheckerFinding, LayingFinding, SearchProgress};
-use pelmet_design::{Design, ExpectedSubject};
+use pelmet_bolt::{CheckerFinding, LayingFinding, Layout};
+use pelmet_design::Design;
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_model::Work;
 
 use super::cloth_to_lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
+use super::ways::{Decision, Settled};
 use crate::expectations::Broken;
-use crate::pipeline::Purpose;
-use crate::watch::{Search, Watch};
+use crate::purpose::{Purpose, expects_length};
+use crate::watch::{ClothWatch, Stage, watched};
 
 /// Lays every cloth that something is cut from. Every layout is checked by the independent checker
 /// before anything is made of it.
 ///
-/// Where only the reports are wanted, a cloth of which nothing is expected is laid quickly.
+/// Where only the reports are wanted, a cloth of which nothing is expected is laid without a search.
 pub(crate) fn lay_all(
     design: &Design,
-    work: &Work,
+    settled: &Settled,
     purpose: Purpose,
-    watch: &mut Watch<'_>,
+    watch: &mut ClothWatch<'_>,
     found: &mut Vec<Diagnostic>,
 ) -> Vec<LaidCloth> {
-    cloths_to_lay(&design.job, work, &design.style)
-        .into_iter()
-        .filter_map(|to_lay| {
-            let cloth = Cloth {
-                design,
-                to_lay: &to_lay,
-            };
-            let mut watch = |progress: &SearchProgress| {
-                watch(&Search {
-                    cloth: cloth.name(),
-                    bought: &design.style.bolt(progress.bought),
-                    progress: *progress,
-                })
-            };
-            let laid = match purpose {
-                Purpose::Packet { effort } => to_lay.lay(effort, &mut watch),
-                Purpose::Reports if is_expected(design, to_lay.fabric) => to_lay.lay(1, &mut watch),
-                Purpose::Reports => to_lay.lay_quickly(),
-            };
-            match laid {
-                Err(finding) => {
-                    found.extend(cloth.cannot_be_laid(&finding, Broken::any(found)));
-                    None
-                }
-                Ok(layout) => {
-                    found.extend(cloth.not_as_promised(&to_lay.findings(&layout)));
-                    let ways = Vec::new();
-                    Some(LaidCloth {
-                        to_lay,
-                        layout,
-                        ways,
-                    })
-                }
+    let cloths = cloths_to_lay(settled.job(design), &settled.work, &design.style);
+    let mut laid_cloths = Vec::new();
+    for to_lay in cloths {
+        let cloth = ClothPlace {
+            design,
+            to_lay: &to_lay,
+        };
+        let effort = purpose.effort(expects_length(design, to_lay.fabric));
+        let decision = settled.decision(to_lay.fabric);
+        let laid = match decision.and_then(|decision| decision.laid_out(&to_lay, effort)) {
+            Some(layout) => Ok(layout),
+            None => {
+                let mut watch = watched(Stage::Laying, cloth.name(), &design.style, watch);
+                to_lay.lay(effort, &mut watch)
             }
-        })
-        .collect()
+        };
+        match laid {
+            Err(finding) => found.extend(cloth.cannot_be_laid(&finding, Broken::any(found))),
+            Ok(layout) => {
+                found.extend(cloth.not_as_promised(&to_lay.findings(&layout)));
+                laid_cloths.push(LaidCloth::of(to_lay, layout, decision));
+            }
+        }
+    }
+    laid_cloths
 }
 
-/// Whether the design expects anything of the length of a cloth.
-fn is_expected(design: &Design, cloth: usize) -> bool {
-    let subjects = design
-        .expectations
-        .iter()
-        .map(|expectation| &expectation.subject);
-    subjects.into_iter().any(
-        |subject| matches!(subject, ExpectedSubject::Fabric { fabric, .. } if *fabric == cloth),
-    )
+impl Decision {
+    /// The layout of what is to be laid, where it was laid out as thoroughly to decide.
+    fn laid_out(&self, to_lay: &ClothToLay, effort: u32) -> Option<Layout> {
+        let is_laid = self.effort >= effort && self.taken.to_lay == *to_lay;
+        is_laid.then(|| self.taken.layout.clone())
+    }
+}
+
+impl LaidCloth {
+    fn of(to_lay: ClothToLay, layout: Layout, decision: Option<&Decision>) -> Self {
+        let stopped_early = decision.is_some_and(|decision| decision.stopped_early);
+        Self {
+            to_lay,
+            layout: Layout {
+                stopped_early: layout.stopped_early || stopped_early,
+                ..layout
+            },
+            ways: decision.map_or_else(Vec::new, |decision| decision.compared.clone()),
+        }
+    }
 }
 
 /// The sums are without a mistake and there is no packet all the same.
@@ -78,12 +78,12 @@ pub(crate) fn no_packet(design: &Design) -> Diagnostic {
 }
 
 /// A cloth being laid, with the way back to its text.
-struct Cloth<'a> {
+struct ClothPlace<'a> {
     design: &'a Design,
     to_lay: &'a ClothToLay,
 }
 
-impl Cloth<'_> {
+impl ClothPlace<'_> {
     /// Tells why the pieces cannot be laid. What only follows from a mistake told already (a piece longer
     /// than the bolt) is not told again.
     fn cannot_be_laid(&self, finding: &LayingFinding, told: bool) -> Option<Diagnostic> {

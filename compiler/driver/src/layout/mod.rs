@@ -5,9 +5,11 @@ mod cloth_to_lay;
 mod cut_line;
 mod cut_pieces;
 mod lay_all;
+mod trial;
 mod ways;
 
 pub use cloth_to_lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 pub(crate) use lay_all::{lay_all, no_packet};
-pub use ways::WayCompared;
-pub(crate) use ways::{Tried, Unfit, settle_ways, settled, tried};
+pub(crate) use trial::{Trial, Tried, Unfit};
+pub use ways::RailroadTried;
+pub(crate) use ways::{Settled, decide};

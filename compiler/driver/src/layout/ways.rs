@@ -1,109 +1,134 @@
-//! The ways in which the pieces of a cloth may lie, and what another cloth in its place would take.
+//! The ways in which the pieces of a cloth may lie, and which of them is taken where that is left to
+//! what saves.
 
-use std::ops::ControlFlow;
-
-use pelmet_bolt::{LayingFinding, Layout};
 use pelmet_design::Design;
-use pelmet_diagnostics::Severity;
 use pelmet_measure::Length;
-use pelmet_model::{Fabric, Finding, Railroad};
+use pelmet_model::{Fabric, Finding, Job, Railroad, Work};
 use pelmet_workroom::work;
 
-use super::cloth_to_lay::cloths_to_lay;
+use super::trial::{Trial, Tried};
+use crate::purpose::{Purpose, USUAL, expects_length, expects_weight};
+use crate::watch::ClothWatch;
 
 /// The ways that are compared; of two that buy the same, the first is taken.
 const WAYS: [Railroad; 3] = [Railroad::WhereTooWide, Railroad::Never, Railroad::Always];
 
 /// One of the ways that were compared, and what it buys.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct WayCompared {
+pub struct RailroadTried {
     /// When pieces lie along the cloth.
     pub railroad: Railroad,
     /// What is bought.
     pub bought: Length,
 }
 
-/// Settles how the pieces of every cloth lie that leaves it to what saves; gives what was compared, for
-/// each cloth of the job.
-pub(crate) fn settle_ways(design: &mut Design) -> Vec<Vec<WayCompared>> {
-    let mut compared = Vec::new();
-    for cloth in 0..design.job.fabrics.len() {
-        let fabric = design.job.fabrics.get(cloth);
-        let ways = fabric.map_or_else(Vec::new, |fabric| ways_of(design, cloth, fabric));
-        if let (Some(best), Some(fabric)) = (best(&ways), design.job.fabrics.get_mut(cloth)) {
-            fabric.railroad = best;
+/// How it was decided in which way the pieces of a cloth lie.
+#[derive(Debug)]
+pub(crate) struct Decision {
+    /// The way that is taken, laid out.
+    pub(crate) taken: Tried,
+    /// All that were compared.
+    pub(crate) compared: Vec<RailroadTried>,
+    /// Whether a search was broken off; a whole one might have decided otherwise.
+    pub(crate) stopped_early: bool,
+    /// How many times the usual effort was spent on each way.
+    pub(crate) effort: u32,
+}
+
+/// The sums of a design in which nothing is left to what saves.
+#[derive(Debug)]
+pub(crate) struct Settled {
+    /// The job with the ways that were decided on; nothing where there was nothing to decide.
+    job: Option<Job>,
+    /// What was decided, for each cloth of the job.
+    decisions: Vec<Option<Decision>>,
+    pub(crate) work: Work,
+    pub(crate) findings: Vec<Finding>,
+}
+
+impl Settled {
+    /// Decides, cloth by cloth, in which way the pieces lie where the design leaves that to what saves,
+    /// and does the sums of the job that comes of it.
+    pub(crate) fn of(design: &Design, purpose: Purpose, watch: &mut ClothWatch<'_>) -> Self {
+        let mut job: Option<Job> = None;
+        let mut decisions = Vec::new();
+        for (cloth, fabric) in design.job.fabrics.iter().enumerate() {
+            let so_far = job.as_ref().unwrap_or(&design.job);
+            let decision = decide(design, so_far, cloth, fabric, purpose, watch);
+            if let Some(decision) = &decision {
+                let job = job.get_or_insert_with(|| design.job.clone());
+                if let Some(place) = job.fabrics.get_mut(cloth) {
+                    place.clone_from(&decision.taken.fabric);
+                }
+            }
+            decisions.push(decision);
         }
-        compared.push(ways);
+        let (work, findings) = work(job.as_ref().unwrap_or(&design.job));
+        Self {
+            job,
+            decisions,
+            work,
+            findings,
+        }
     }
-    compared
-}
 
-/// A fabric for the place of one of the job's cloths, with the way its pieces lie settled.
-pub(crate) fn settled(design: &Design, cloth: usize, fabric: Fabric) -> Fabric {
-    let best = best(&ways_of(design, cloth, &fabric));
-    Fabric {
-        railroad: best.unwrap_or(fabric.railroad),
-        ..fabric
+    /// The job that was worked out.
+    pub(crate) fn job<'s>(&'s self, design: &'s Design) -> &'s Job {
+        self.job.as_ref().unwrap_or(&design.job)
+    }
+
+    /// What was decided of a cloth; nothing where nothing was left open.
+    pub(crate) fn decision(&self, cloth: usize) -> Option<&Decision> {
+        self.decisions.get(cloth)?.as_ref()
     }
 }
 
-fn best(ways: &[WayCompared]) -> Option<Railroad> {
-    let best = ways.iter().min_by_key(|way| way.bought);
-    best.map(|way| way.railroad)
-}
-
-/// What each way buys that is possible; none where nothing is left to what saves.
-fn ways_of(design: &Design, cloth: usize, fabric: &Fabric) -> Vec<WayCompared> {
+/// Lays a job out in every way that is possible with `fabric` in the place of one of its cloths, and
+/// takes the one that buys least; nothing where the fabric leaves no choice, or none of them is
+/// possible.
+///
+/// For reports alone it is searched only where one of them depends on it, so that a check tells what
+/// the packet would.
+pub(crate) fn decide(
+    design: &Design,
+    job: &Job,
+    cloth: usize,
+    fabric: &Fabric,
+    purpose: Purpose,
+    watch: &mut ClothWatch<'_>,
+) -> Option<Decision> {
     if fabric.railroad != Railroad::WhereItSaves {
-        return Vec::new();
+        return None;
     }
-    let compared = |railroad| {
-        let fabric = Fabric {
+    let trials: Vec<Trial<'_>> = WAYS
+        .into_iter()
+        .map(|railroad| Fabric {
             railroad,
             ..fabric.clone()
-        };
-        let bought = tried(design, cloth, fabric).ok()?.layout.bought;
-        Some(WayCompared { railroad, bought })
-    };
-    WAYS.into_iter().filter_map(compared).collect()
+        })
+        .filter_map(|fabric| Trial::of(design, job, cloth, fabric).ok())
+        .collect();
+    let is_told =
+        expects_length(design, cloth) || expects_weight(design) || find_different(&trials);
+    let effort = purpose.effort(is_told).min(USUAL);
+    let tried: Vec<Tried> = trials
+        .into_iter()
+        .filter_map(|trial| trial.laid(effort, watch).ok())
+        .collect();
+    let compared = tried.iter().map(|tried| RailroadTried {
+        railroad: tried.fabric.railroad,
+        bought: tried.layout.bought,
+    });
+    Some(Decision {
+        compared: compared.collect(),
+        stopped_early: tried.iter().any(|tried| tried.layout.stopped_early),
+        effort,
+        taken: tried.into_iter().min_by_key(|tried| tried.layout.bought)?,
+    })
 }
 
-/// A fabric in the place of one of the job's cloths, laid out.
-pub(crate) struct Tried {
-    pub(crate) fabric: Fabric,
-    pub(crate) layout: Layout,
-}
-
-/// Why another fabric cannot take the place of a cloth.
-pub(crate) enum Unfit {
-    /// Nothing is cut from it.
-    NotUsed,
-    /// A mistake found by the sums, in words.
-    Found(String),
-    /// The pieces cannot be laid.
-    CannotBeLaid(LayingFinding),
-}
-
-/// Lays a job out, with the usual effort, with `fabric` in the place of one of its cloths.
-pub(crate) fn tried(design: &Design, cloth: usize, fabric: Fabric) -> Result<Tried, Unfit> {
-    let mut job = design.job.clone();
-    let place = job.fabrics.get_mut(cloth).ok_or(Unfit::NotUsed)?;
-    place.clone_from(&fabric);
-    let (work, findings) = work(&job);
-    if let Some(error) = findings.iter().find_map(|finding| error(design, finding)) {
-        return Err(Unfit::Found(error));
-    }
-    let cloths = cloths_to_lay(&job, &work, &design.style);
-    let to_lay = cloths.iter().find(|to_lay| to_lay.fabric == cloth);
-    let layout = to_lay
-        .ok_or(Unfit::NotUsed)?
-        .lay(1, &mut |_| ControlFlow::Continue(()))
-        .map_err(Unfit::CannotBeLaid)?;
-    Ok(Tried { fabric, layout })
-}
-
-/// What a finding says, if it is a mistake.
-fn error(design: &Design, finding: &Finding) -> Option<String> {
-    let report = design.report(finding);
-    (report.severity == Severity::Error).then_some(report.title)
+/// Whether the sums find something in one way that they do not find in another.
+fn find_different(trials: &[Trial<'_>]) -> bool {
+    let mut neighbours = trials.iter().zip(trials.iter().skip(1));
+    neighbours.any(|(one, other)| one.findings != other.findings)
 }

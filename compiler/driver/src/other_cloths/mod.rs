@@ -13,8 +13,7 @@ use pelmet_diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use pelmet_packet::{ClothCompared, ClothComparison};
 
 use crate::assemble::Printer;
-use crate::pipeline::{Purpose, check_for};
-use crate::watch::unwatched;
+use crate::pipeline::check;
 use sheet::{Sheet, WithSheet};
 use table::Table;
 
@@ -47,7 +46,7 @@ pub struct ClothsCompared {
 
 /// Lays a job out with other cloths in the place of its own.
 pub fn compare_cloths(main: &str, project: &dyn Project, asked: &ClothsAsked) -> ClothsCompared {
-    let checked = check_for(Purpose::Reports, main, project, &mut unwatched);
+    let checked = check(main, project);
     let Some(answer) = &checked.answer else {
         return ClothsCompared {
             sources: checked.sources,
