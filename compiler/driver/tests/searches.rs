@@ -7,7 +7,9 @@ use std::ops::ControlFlow;
 
 use pelmet_design::{Project, ReadTrouble};
 use pelmet_diagnostics::Diagnostic;
-use pelmet_driver::{Built, Search, Stage, build, build_with, check_with};
+use pelmet_driver::{
+    Built, ClothsAsked, Search, Stage, build, build_with, check_with, compare_cloths,
+};
 use pelmet_packet::Cloth;
 
 /// Panels of many sizes on one printed cloth, whose layout no bound meets.
@@ -220,4 +222,19 @@ fn a_check_searches_where_a_report_hangs_on_the_way_a_cloth_is_laid() {
         .checked()
         .0
     );
+}
+
+/// It is decided as for the packet, before the cloth is compared with what it is not.
+#[test]
+fn a_cloth_that_saves_lying_along_is_not_compared_with_itself_lying_along() {
+    for (swags, trials) in [
+        (PLAIN, &["as it is", "repeat: none", "railroad: always"][..]),
+        (WHERE_IT_SAVES, &["as it is", "repeat: none"]),
+    ] {
+        let compared = compare_cloths("job.pelmet", &swags, &ClothsAsked::default());
+        let cloths = compared.comparison.map(|comparison| comparison.cloths);
+        let told = cloths.into_iter().flatten().flat_map(|cloth| cloth.trials);
+        let told: Vec<String> = told.map(|trial| trial.what).collect();
+        assert_eq!(told, trials);
+    }
 }

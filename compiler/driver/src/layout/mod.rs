@@ -10,6 +10,6 @@ mod ways;
 
 pub use cloth_to_lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 pub(crate) use lay_all::{lay_all, no_packet};
-pub(crate) use trial::{Trial, Tried, Unfit};
+pub(crate) use trial::{Tried, Unfit};
 pub use ways::RailroadTried;
-pub(crate) use ways::{Settled, decide};
+pub(crate) use ways::{Settled, tried};

@@ -6,9 +6,9 @@ use pelmet_measure::Length;
 use pelmet_model::{Fabric, Finding, Job, Railroad, Work};
 use pelmet_workroom::work;
 
-use super::trial::{Trial, Tried};
+use super::trial::{Trial, Tried, Unfit};
 use crate::purpose::{Purpose, USUAL, expects_length, expects_weight};
-use crate::watch::ClothWatch;
+use crate::watch::{ClothWatch, unwatched};
 
 /// The ways that are compared; of two that buy the same, the first is taken.
 const WAYS: [Railroad; 3] = [Railroad::WhereTooWide, Railroad::Never, Railroad::Always];
@@ -83,13 +83,30 @@ impl Settled {
     }
 }
 
+/// Lays a job out, with the usual effort, with `fabric` in the place of one of its cloths; where that
+/// is left to what saves, in the way that is decided on.
+///
+/// # Errors
+///
+/// Why the fabric cannot take that place.
+pub(crate) fn tried(design: &Design, cloth: usize, fabric: &Fabric) -> Result<Tried, Unfit> {
+    let purpose = Purpose::Packet { effort: USUAL };
+    match decide(design, &design.job, cloth, fabric, purpose, &mut unwatched) {
+        Some(decision) => Ok(decision.taken),
+        None => {
+            let trial = Trial::of(design, &design.job, cloth, fabric.clone())?;
+            trial.laid(USUAL, &mut unwatched)
+        }
+    }
+}
+
 /// Lays a job out in every way that is possible with `fabric` in the place of one of its cloths, and
 /// takes the one that buys least; nothing where the fabric leaves no choice, or none of them is
 /// possible.
 ///
 /// For reports alone it is searched only where one of them depends on it, so that a check tells what
 /// the packet would.
-pub(crate) fn decide(
+fn decide(
     design: &Design,
     job: &Job,
     cloth: usize,

@@ -7,6 +7,7 @@ use pelmet_design::{Design, Project, ReadTrouble};
 use pelmet_model::{Fabric, Railroad};
 
 use super::{ASKED_FOR, ClothsAsked};
+use crate::layout::tried;
 
 /// A cloth asked about, and what might take its place, each with the name it has on the sheet.
 pub(super) struct Asked {
@@ -36,13 +37,8 @@ impl Sheet {
             asked: Vec::new(),
         };
         for cloth in cloths {
-            let fabric = design
-                .job
-                .fabrics
-                .iter()
-                .find(|fabric| fabric.name == cloth);
             let (properties, others) = if wishes.is_without_wish() {
-                usual(design, fabric)
+                usual(design, cloth)
             } else {
                 (wishes.properties.clone(), wishes.others.clone())
             };
@@ -79,20 +75,32 @@ impl Sheet {
     }
 }
 
-/// What a cloth is compared with unless something is asked for.
-fn usual(design: &Design, fabric: Option<&Fabric>) -> (Vec<String>, Vec<String>) {
-    let mut properties = Vec::new();
-    if let Some(fabric) = fabric {
-        if fabric.repeat.is_some() {
-            properties.push(String::from("repeat: none"));
-        }
-        if fabric.railroad != Railroad::Always {
-            properties.push(String::from("railroad: always"));
-        }
+/// What a cloth is compared with unless something is asked for: properties it might have instead, and
+/// other cloths. One that is not known is compared with nothing.
+fn usual(design: &Design, cloth: &str) -> (Vec<String>, Vec<String>) {
+    let fabrics = &design.job.fabrics;
+    let Some(index) = fabrics.iter().position(|fabric| fabric.name == cloth) else {
+        return (Vec::new(), Vec::new());
+    };
+    let others = fabrics.iter().filter(|other| other.name != cloth);
+    let others = others.map(|other| other.name.clone()).collect();
+    let fabric = fabrics.get(index);
+    let printed = fabric.is_some_and(|fabric| fabric.repeat.is_some());
+    let lies_along = fabric.is_some_and(|fabric| all_lie_along(design, index, fabric));
+    let properties = [(printed, "repeat: none"), (!lies_along, "railroad: always")];
+    let properties = properties.into_iter().filter(|(differs, _)| *differs);
+    let properties = properties.map(|(_, text)| text.to_owned()).collect();
+    (properties, others)
+}
+
+/// Whether all pieces of a cloth lie along it as it is.
+fn all_lie_along(design: &Design, cloth: usize, fabric: &Fabric) -> bool {
+    match fabric.railroad {
+        Railroad::Always => true,
+        Railroad::Never | Railroad::WhereTooWide => false,
+        Railroad::WhereItSaves => tried(design, cloth, fabric)
+            .is_ok_and(|tried| tried.fabric.railroad == Railroad::Always),
     }
-    let is_other = |other: &&Fabric| fabric.is_some_and(|fabric| fabric.name != other.name);
-    let others = design.job.fabrics.iter().filter(is_other);
-    (properties, others.map(|other| other.name.clone()).collect())
 }
 
 /// A project with one sheet more.

@@ -7,9 +7,7 @@ use pelmet_packet::{Amount, ClothCompared, ClothTaken, ClothTrial, Measure};
 
 use super::sheet::Asked;
 use crate::assemble::{Printer, cost, pieces_along, print_repeat};
-use crate::layout::{Trial, Tried, Unfit, decide};
-use crate::purpose::{Purpose, USUAL};
-use crate::watch::unwatched;
+use crate::layout::{Tried, Unfit, tried};
 
 /// The trials of one cloth.
 pub(super) struct Table<'a> {
@@ -38,25 +36,11 @@ impl Table<'_> {
 
     /// The job with this cloth, or why not; `None` where nothing would be cut from it.
     fn tried(&self, fabric: &Fabric) -> Option<Result<Tried, String>> {
-        match self.laid(fabric) {
+        match tried(self.design, self.cloth, fabric) {
             Ok(tried) => Some(Ok(tried)),
             Err(Unfit::NotUsed) => None,
             Err(Unfit::Found(why)) => Some(Err(why)),
             Err(Unfit::CannotBeLaid(finding)) => Some(Err(finding.to_string())),
-        }
-    }
-
-    /// The job laid out with this cloth, in the best way where that is left to what saves.
-    fn laid(&self, fabric: &Fabric) -> Result<Tried, Unfit> {
-        let Self { design, cloth, .. } = *self;
-        let job = &design.job;
-        let purpose = Purpose::Packet { effort: USUAL };
-        match decide(design, job, cloth, fabric, purpose, &mut unwatched) {
-            Some(decision) => Ok(decision.taken),
-            None => {
-                let trial = Trial::of(design, job, cloth, fabric.clone())?;
-                trial.laid(USUAL, &mut unwatched)
-            }
         }
     }
 
