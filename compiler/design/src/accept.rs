@@ -1,6 +1,6 @@
 //! Accepting warnings: read here, applied when every pass has had its say.
 
-use pelmet_diagnostics::{Diagnostic, Severity, Span, codes, did_you_mean};
+use pelmet_diagnostics::{Diagnostic, Diagnostics, Severity, Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Phrase, Term, TermKind};
 
 use crate::design::{Accepted, Design};
@@ -12,10 +12,8 @@ impl Design {
     ///
     /// A design with errors in it has not shown all its warnings, so nothing is said of those
     /// that did not arise.
-    pub fn accept(&self, diagnostics: &mut Vec<Diagnostic>) {
-        let errors = diagnostics
-            .iter()
-            .any(|report| report.severity == Severity::Error);
+    pub fn accept(&self, diagnostics: &mut Diagnostics) {
+        let errors = diagnostics.has_errors();
         for accepted in &self.acceptances {
             let mut found = false;
             for report in diagnostics
@@ -29,13 +27,6 @@ impl Design {
                 diagnostics.push(codes::nothing_to_accept(accepted.span, &accepted.code));
             }
         }
-    }
-
-    /// The line by which the maker accepts a warning, if one does.
-    #[must_use]
-    pub fn accepted_at(&self, report: &Diagnostic) -> Option<Span> {
-        let line = self.acceptances.iter().find(|line| line.is_for(report));
-        line.map(|line| line.span)
     }
 }
 

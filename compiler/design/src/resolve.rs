@@ -2,7 +2,7 @@
 
 use std::collections::{BTreeMap, BTreeSet};
 
-use pelmet_diagnostics::{Diagnostic, Severity, Span, codes};
+use pelmet_diagnostics::{Diagnostic, Severity, codes};
 use pelmet_measure::Style;
 use pelmet_model::Job;
 
@@ -22,7 +22,7 @@ use crate::scope::Scope;
 pub struct Resolved {
     /// What could be resolved; an item with a mistake in it is left out.
     pub design: Design,
-    /// The mistakes, those of loading not included.
+    /// The mistakes, those of loading not included; one in a template as often as it is met.
     pub diagnostics: Vec<Diagnostic>,
 }
 
@@ -56,7 +56,7 @@ pub fn resolve(loaded: &Loaded) -> Resolved {
     }
     Resolved {
         design,
-        diagnostics: each_once(reader.diagnostics),
+        diagnostics: reader.diagnostics,
     }
 }
 
@@ -192,20 +192,6 @@ fn report_unused<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, loaded: &Loa
             }
         }
     }
-}
-
-/// A template used by many windows tells its mistake once; and of a chain of names that is too long,
-/// all that hangs on it is too deep.
-fn each_once(diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
-    let mut seen: BTreeSet<(&str, Option<Span>, String)> = BTreeSet::new();
-    let place = |report: &Diagnostic| match report.code {
-        code if *code == codes::names_too_deep::CODE => None,
-        _ => report.primary(),
-    };
-    diagnostics
-        .into_iter()
-        .filter(|report| seen.insert((report.code.slug, place(report), report.title.clone())))
-        .collect()
 }
 
 /// Without a title a job is called what its main file is called.

@@ -1,10 +1,14 @@
 //! The diagnostics of a run while they are being collected.
 
+use crate::dedupe::{Apart, Found, dedupe};
 use crate::{Diagnostic, Severity, Sources, Span};
 
 /// Collects diagnostics in any order; one mistake becomes one report.
 #[derive(Clone, Default, PartialEq, Eq, Debug)]
-pub struct Diagnostics(Vec<Diagnostic>);
+pub struct Diagnostics {
+    found: Vec<Found>,
+    apart: Apart,
+}
 
 impl Diagnostics {
     /// Nothing collected yet.
@@ -12,64 +16,65 @@ impl Diagnostics {
         Diagnostics::default()
     }
 
+    /// Nothing collected yet, of a text that was written for the maker, in which the same words may
+    /// stand at several places: a mistake in them is told once, wherever it is met.
+    pub fn told_wherever() -> Diagnostics {
+        Diagnostics {
+            apart: Apart::ByTitle,
+            ..Diagnostics::default()
+        }
+    }
+
     /// Takes in one more, wherever its place; the order is made when all are in.
     pub fn push(&mut self, diagnostic: impl Into<Diagnostic>) {
-        self.0.push(diagnostic.into());
+        self.found.push(Found {
+            report: diagnostic.into(),
+            window: None,
+        });
+    }
+
+    /// Adds one that the sums found in a window, by its number; other windows may be made from the same
+    /// text.
+    pub fn push_of_window(&mut self, window: usize, report: Diagnostic) {
+        self.found.push(Found {
+            report,
+            window: Some(window),
+        });
     }
 
     /// Whether anything collected makes the design impossible.
     pub fn has_errors(&self) -> bool {
-        self.0
-            .iter()
-            .any(|diagnostic| diagnostic.severity == Severity::Error)
+        let mut reports = self.found.iter().map(|found| &found.report);
+        reports.any(|report| report.severity == Severity::Error)
     }
 
     /// Whether nothing at all was collected.
     pub fn is_empty(&self) -> bool {
-        self.0.is_empty()
+        self.found.is_empty()
     }
 
-    /// What was collected so far, in the order it came.
-    pub fn iter(&self) -> std::slice::Iter<'_, Diagnostic> {
-        self.0.iter()
+    /// What was collected so far, in the order it came, to be changed.
+    pub fn iter_mut(&mut self) -> impl Iterator<Item = &mut Diagnostic> {
+        self.found.iter_mut().map(|found| &mut found.report)
     }
 
-    /// Puts the reports in the order of the texts: by file name, place and code, those without a
-    /// place first; of reports of one code with one title at one place, the first is kept.
+    /// One report of each mistake, in the order of the texts: by file name, place and code, those
+    /// without a place first.
     pub fn settle(self, sources: &Sources) -> Vec<Diagnostic> {
-        let mut settled = self.0;
+        let mut settled = dedupe(self.found, self.apart);
         settled.sort_by(|left, right| order(left, sources).cmp(&order(right, sources)));
-        settled.dedup_by(|later, earlier| same_mistake(later, earlier));
         settled
     }
 }
 
 impl Extend<Diagnostic> for Diagnostics {
     fn extend<Several: IntoIterator<Item = Diagnostic>>(&mut self, several: Several) {
-        self.0.extend(several);
-    }
-}
-
-impl IntoIterator for Diagnostics {
-    type Item = Diagnostic;
-    type IntoIter = std::vec::IntoIter<Diagnostic>;
-
-    fn into_iter(self) -> Self::IntoIter {
-        self.0.into_iter()
-    }
-}
-
-impl<'a> IntoIterator for &'a Diagnostics {
-    type Item = &'a Diagnostic;
-    type IntoIter = std::slice::Iter<'a, Diagnostic>;
-
-    fn into_iter(self) -> Self::IntoIter {
-        self.0.iter()
+        several.into_iter().for_each(|report| self.push(report));
     }
 }
 
 /// The name of the file stands before its number, so that the order of reading the files does not
-/// show; the title stands last, so that equal reports are neighbours.
+/// show.
 fn order<'a>(
     diagnostic: &'a Diagnostic,
     sources: &'a Sources,
@@ -80,16 +85,11 @@ fn order<'a>(
     (place, diagnostic.code.slug, &diagnostic.title)
 }
 
-/// The title counts too: two properties may be missing from one item.
-fn same_mistake(left: &Diagnostic, right: &Diagnostic) -> bool {
-    left.code == right.code && left.primary() == right.primary() && left.title == right.title
-}
-
 #[cfg(test)]
 mod tests {
     use super::*;
     use crate::FileId;
-    use crate::codes::{NameUnknown, NameUnused, PropertyMissing, name_unknown};
+    use crate::codes::{NameUnknown, NameUnused, PropertyMissing, name_unknown, names_too_deep};
 
     fn settled(diagnostics: impl IntoIterator<Item = Diagnostic>) -> Vec<String> {
         let mut sources = Sources::new();
@@ -177,5 +177,45 @@ mod tests {
         assert!(!collected.is_empty() && !collected.has_errors());
         collected.push(unknown(0, 1, 2, "pole"));
         assert!(collected.has_errors());
+    }
+
+    #[test]
+    fn a_mistake_in_what_several_windows_use_is_told_of_the_first() {
+        let found = |windows: &[(usize, &str)]| {
+            let mut collected = Diagnostics::new();
+            for (window, name) in windows {
+                collected.push_of_window(*window, unknown(0, 1, 2, name));
+            }
+            collected
+        };
+        let told = |collected: Diagnostics| -> Vec<Vec<String>> {
+            let settled = collected.settle(&Sources::new());
+            settled.into_iter().map(|report| report.sum).collect()
+        };
+        let nothing_more = Vec::<String>::new;
+        assert_eq!(told(found(&[(4, "pole")])), [nothing_more()]);
+        let others = vec![String::from("and so in 2 windows more")];
+        assert_eq!(
+            told(found(&[(4, "pole"), (2, "tube"), (7, "bar"), (2, "bar")])),
+            [others]
+        );
+        // Panels of one window may share a place; each has its own mistake.
+        let two = found(&[(4, "pole"), (4, "tube"), (4, "tube")]);
+        assert_eq!(told(two), [nothing_more(), nothing_more()]);
+        let mut accepted_in_one = found(&[(4, "pole"), (2, "tube")]);
+        for report in accepted_in_one.iter_mut().take(1) {
+            report.accepted = Some(String::from("it is hidden"));
+        }
+        assert_eq!(told(accepted_in_one), [nothing_more(), nothing_more()]);
+    }
+
+    #[test]
+    fn what_is_met_at_several_places_may_be_one_mistake() {
+        let reports = || [unknown(0, 1, 2, "pole"), unknown(0, 3, 4, "pole")];
+        let mut wherever = Diagnostics::told_wherever();
+        wherever.extend(reports());
+        assert_eq!(wherever.settle(&Sources::new()).len(), 1);
+        let deep = |start| names_too_deep(Span::new(FileId(0), start, 9), 100);
+        assert_eq!(settled([deep(1), deep(2), deep(3)]).len(), 1);
     }
 }

@@ -6,6 +6,7 @@
 mod code;
 pub mod codes;
 mod collection;
+mod dedupe;
 mod diagnostic;
 mod example;
 mod explain;

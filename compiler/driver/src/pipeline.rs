@@ -5,8 +5,8 @@ use pelmet_diagnostics::{Diagnostic, Diagnostics, FileId, Severity, Sources, Spa
 use pelmet_packet::{Expectation, Packet};
 
 use crate::assemble::{Parts, assemble};
-use crate::expectations::{Broken, Judge};
-use crate::findings::told_once;
+use crate::expectations::Judge;
+use crate::findings::tell;
 use crate::layout::{LaidCloth, Settled, lay_all, no_packet};
 use crate::purpose::Purpose;
 use crate::watch::{ClothWatch, unwatched};
@@ -71,13 +71,12 @@ fn check_for(
 ) -> Checked {
     let loaded = load(main, project);
     let resolved = resolve(&loaded);
-    let mut found = loaded.diagnostics;
+    let mut found = Diagnostics::new();
+    found.extend(loaded.diagnostics);
     found.extend(resolved.diagnostics);
     let answer = answer(resolved.design, purpose, watch, &mut found);
-    let mut diagnostics = Diagnostics::new();
-    diagnostics.extend(found);
     Checked {
-        diagnostics: up_to_limit(diagnostics.settle(&loaded.sources)),
+        diagnostics: up_to_limit(found.settle(&loaded.sources)),
         sources: loaded.sources,
         main: loaded.main,
         answer,
@@ -131,21 +130,21 @@ fn answer(
     design: Design,
     purpose: Purpose,
     watch: &mut ClothWatch<'_>,
-    found: &mut Vec<Diagnostic>,
+    found: &mut Diagnostics,
 ) -> Option<Answer> {
     let settled = Settled::of(&design, purpose, watch);
-    found.extend(told_once(&design, &settled.findings));
+    let broken = tell(&design, &settled.findings, found);
     let laid = lay_all(&design, &settled, purpose, watch, found);
-    let broken = Broken::of(&design, &settled.findings, found);
     let expectations = Judge {
         design: &design,
         work: &settled.work,
         laid: &laid,
         broken: &broken,
+        is_sound: !found.has_errors(),
     }
     .judge(found);
     design.accept(found);
-    (!Broken::any(found)).then_some(Answer {
+    (!found.has_errors()).then_some(Answer {
         design,
         settled,
         laid,

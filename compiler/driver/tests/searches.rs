@@ -76,7 +76,9 @@ window bay: swags {{ rod: pole }}
 window nook: swags {{ rod: pole }}
 {lines}",
             lines = expected.unwrap_or_default(),
-            rod = first_width + OTHERS.map(|(width, _)| width).iter().sum::<u32>(),
+            rod = OTHERS
+                .iter()
+                .fold(first_width, |sum, (width, _)| sum.saturating_add(*width)),
             others = OTHERS
                 .map(panel)
                 .concat()

@@ -2,45 +2,22 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_design::Design;
-use pelmet_diagnostics::{Diagnostic, Severity};
-use pelmet_model::{Finding, Subject};
+use pelmet_model::Subject;
 
-/// The windows and panels with errors.
+/// The windows and panels with mistakes.
 #[derive(Default)]
 pub(crate) struct Broken {
-    anything: bool,
     windows: BTreeSet<usize>,
     panels: BTreeSet<(usize, usize)>,
 }
 
 impl Broken {
-    /// What the findings, and everything found, leave broken.
-    pub(crate) fn of(design: &Design, findings: &[Finding], found: &[Diagnostic]) -> Self {
-        let mut broken = Self {
-            anything: Self::any(found),
-            ..Self::default()
+    /// Adds what has a mistake.
+    pub(crate) fn add(&mut self, subject: Subject) {
+        match subject {
+            Subject::Window(window) => self.windows.insert(window),
+            Subject::Panel { window, panel } => self.panels.insert((window, panel)),
         };
-        let is_error = |finding: &&Finding| design.report(finding).severity == Severity::Error;
-        for finding in findings.iter().filter(is_error) {
-            match finding.subject {
-                Subject::Window(window) => broken.windows.insert(window),
-                Subject::Panel { window, panel } => broken.panels.insert((window, panel)),
-            };
-        }
-        broken
-    }
-
-    /// Whether anything found is an error.
-    pub(crate) fn any(found: &[Diagnostic]) -> bool {
-        found
-            .iter()
-            .any(|diagnostic| diagnostic.severity == Severity::Error)
-    }
-
-    /// Whether a length of cloth can be judged: it follows from every panel.
-    pub(crate) fn spares_cloth(&self) -> bool {
-        !self.anything
     }
 
     /// Whether a size of a window can be judged: it follows from every one of its panels.

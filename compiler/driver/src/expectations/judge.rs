@@ -1,7 +1,7 @@
 //! Holding the answer against what the design expects of it.
 
 use pelmet_design::{Design, Expectation as Line, Expected, ExpectedSubject, JobSize, PanelSize};
-use pelmet_diagnostics::{Diagnostic, PlacedText, codes};
+use pelmet_diagnostics::{Diagnostic, Diagnostics, PlacedText, codes};
 use pelmet_measure::{Length, Style};
 use pelmet_model::Work;
 use pelmet_packet::Expectation;
@@ -17,12 +17,15 @@ pub(crate) struct Judge<'a> {
     pub(crate) design: &'a Design,
     pub(crate) work: &'a Work,
     pub(crate) laid: &'a [LaidCloth],
+    /// What has a mistake of its own.
     pub(crate) broken: &'a Broken,
+    /// Whether there is no mistake anywhere; a length of cloth follows from every panel.
+    pub(crate) is_sound: bool,
 }
 
 impl Judge<'_> {
     /// How every expectation came out, by its wording; those that are not met are reported.
-    pub(crate) fn judge(&self, found: &mut Vec<Diagnostic>) -> Vec<Expectation> {
+    pub(crate) fn judge(&self, found: &mut Diagnostics) -> Vec<Expectation> {
         let mut judged = Vec::new();
         for line in &self.design.expectations {
             let sizes = self.sizes(&line.subject);
@@ -76,7 +79,7 @@ impl Judge<'_> {
             }
             ExpectedSubject::Job(JobSize::Quote) => ("quote", "price"),
         };
-        let is_silent = sizes.is_empty() && self.broken.spares_cloth();
+        let is_silent = sizes.is_empty() && self.is_sound;
         let not_known = codes::ExpectationNotKnown {
             line: line.span,
             what,

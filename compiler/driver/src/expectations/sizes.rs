@@ -49,7 +49,7 @@ impl Judge<'_> {
 
     /// What is bought of a cloth, or used of it, or what it costs.
     pub(super) fn of_fabric(&self, fabric: usize, size: FabricSize) -> Option<CameOut> {
-        if !self.broken.spares_cloth() {
+        if !self.is_sound {
             return None;
         }
         let style = self.design.style;
@@ -101,7 +101,7 @@ impl Judge<'_> {
 
     /// What the whole job comes to.
     pub(super) fn of_job(&self, size: JobSize) -> Option<CameOut> {
-        if !self.broken.spares_cloth() {
+        if !self.is_sound {
             return None;
         }
         let (what, value) = match size {

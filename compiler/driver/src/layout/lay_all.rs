@@ -2,12 +2,11 @@
 
 use pelmet_bolt::{CheckerFinding, LayingFinding, Layout};
 use pelmet_design::Design;
-use pelmet_diagnostics::{Diagnostic, Span, codes};
+use pelmet_diagnostics::{Diagnostic, Diagnostics, Span, codes};
 use pelmet_measure::Length;
 
 use super::cloth_to_lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 use super::ways::{Decision, Settled};
-use crate::expectations::Broken;
 use crate::purpose::{Purpose, expects_length};
 use crate::watch::{ClothWatch, Stage, watched};
 
@@ -20,7 +19,7 @@ pub(crate) fn lay_all(
     settled: &Settled,
     purpose: Purpose,
     watch: &mut ClothWatch<'_>,
-    found: &mut Vec<Diagnostic>,
+    found: &mut Diagnostics,
 ) -> Vec<LaidCloth> {
     let cloths = cloths_to_lay(settled.job(design), &settled.work, &design.style);
     let mut laid_cloths = Vec::new();
@@ -39,7 +38,10 @@ pub(crate) fn lay_all(
             }
         };
         match laid {
-            Err(finding) => found.extend(cloth.cannot_be_laid(&finding, Broken::any(found))),
+            Err(finding) => {
+                let told = found.has_errors();
+                found.extend(cloth.cannot_be_laid(&finding, told));
+            }
             Ok(layout) => {
                 found.extend(cloth.not_as_promised(&to_lay.findings(&layout)));
                 laid_cloths.push(LaidCloth::of(to_lay, layout, decision));

@@ -6,8 +6,6 @@
 mod sheet;
 mod table;
 
-use std::collections::BTreeSet;
-
 use pelmet_design::{Design, Project, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Severity, Sources, codes};
 use pelmet_packet::{ClothCompared, ClothComparison};
@@ -70,31 +68,22 @@ fn compared(sheet: &Sheet, project: &dyn Project, title: String) -> ClothsCompar
     let with_sheet = WithSheet { sheet, project };
     let loaded = load(ASKED_FOR, &with_sheet);
     let resolved = resolve(&loaded);
-    let mut found = loaded.diagnostics;
-    found.extend(resolved.diagnostics);
-    let mut found = once(errors(found));
+    // Properties that are asked for are written for each cloth, so a mistake in them is met as often.
+    let mut found = Diagnostics::told_wherever();
+    found.extend(errors(loaded.diagnostics));
+    found.extend(errors(resolved.diagnostics));
     let cloths = if found.is_empty() {
         compare(sheet, &resolved.design, &mut found)
     } else {
         Vec::new()
     };
-    let mut diagnostics = Diagnostics::new();
     let is_sound = found.is_empty();
-    diagnostics.extend(found);
     ClothsCompared {
-        diagnostics: diagnostics.settle(&loaded.sources),
+        diagnostics: found.settle(&loaded.sources),
         sources: loaded.sources,
         is_read: true,
         comparison: is_sound.then_some(ClothComparison { title, cloths }),
     }
-}
-
-/// Properties that are asked for are written for each cloth, so a mistake in them is met as often: it
-/// is told of the first.
-fn once(diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
-    let mut told = BTreeSet::new();
-    let is_new = |report: &Diagnostic| told.insert((report.code.slug, report.title.clone()));
-    diagnostics.into_iter().filter(is_new).collect()
 }
 
 /// Warnings of the design are no part of a comparison.
@@ -109,7 +98,7 @@ impl ClothsAsked {
     }
 }
 
-fn compare(sheet: &Sheet, design: &Design, found: &mut Vec<Diagnostic>) -> Vec<ClothCompared> {
+fn compare(sheet: &Sheet, design: &Design, found: &mut Diagnostics) -> Vec<ClothCompared> {
     let mut compared = Vec::new();
     for asked in &sheet.asked {
         let table = Table {
