@@ -3,8 +3,7 @@
 use pelmet_diagnostics::codes::row_uncovered::RowLengths;
 use pelmet_diagnostics::{Diagnostic, PlacedText, codes};
 use pelmet_measure::Length;
-use pelmet_model::RowMatter;
-use pelmet_model::THIN_COVER;
+use pelmet_model::{RowMatter, THIN_COVER};
 
 use super::place::{PanelPlace, WindowPlace};
 use super::row_sums::{label_widths, other_width, sums};
@@ -16,18 +15,12 @@ pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic 
             amount,
             to_cover,
             covered,
-        } => {
-            let lengths = row_lengths(window, to_cover, covered, amount);
-            label_widths(window, codes::RowUncovered(lengths))
-        }
+        } => row_differs(window, to_cover, covered, amount, codes::RowUncovered),
         RowMatter::Crowded {
             amount,
             to_cover,
             covered,
-        } => {
-            let lengths = row_lengths(window, to_cover, covered, -amount);
-            label_widths(window, codes::RowCrowded(lengths))
-        }
+        } => row_differs(window, to_cover, covered, -amount, codes::RowCrowded),
         RowMatter::FillOutOfRange {
             panel,
             share,
@@ -74,14 +67,15 @@ pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic 
     }
 }
 
-/// What there is to cover and what is covered, which is `missing` to it (too much, where negative).
-fn row_lengths(
+/// What is covered is `missing` to what there is to cover; too much, where negative.
+fn row_differs<Told: Into<Diagnostic>>(
     window: WindowPlace<'_>,
     to_cover: Length,
     covered: Length,
     missing: Length,
-) -> RowLengths {
-    RowLengths {
+    told: fn(RowLengths) -> Told,
+) -> Diagnostic {
+    let lengths = RowLengths {
         window: window.name(),
         row: window.span("row"),
         support: window.support(),
@@ -90,7 +84,8 @@ fn row_lengths(
         amount: window.text(missing.abs()),
         sums: sums(window, to_cover, covered),
         to_write: other_width(window, missing),
-    }
+    };
+    label_widths(window, told(lengths).into())
 }
 
 fn fill_out_of_range(

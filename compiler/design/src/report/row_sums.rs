@@ -22,8 +22,7 @@ pub(super) fn sums(window: WindowPlace<'_>, to_cover: Length, covered: Length) -
 }
 
 /// Shows every width that the row adds up.
-pub(super) fn label_widths(window: WindowPlace<'_>, report: impl Into<Diagnostic>) -> Diagnostic {
-    let report = report.into();
+pub(super) fn label_widths(window: WindowPlace<'_>, report: Diagnostic) -> Diagnostic {
     let report = if window.states("overlap") {
         report.label(window.span("overlap"), "taken off at every join")
     } else {
