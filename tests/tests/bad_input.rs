@@ -77,7 +77,7 @@ fn hostile_texts_are_told_of_once_and_at_their_place() {
 #[test]
 fn of_very_many_mistakes_the_first_are_told() {
     let told = told(&Memory::of("}\n".repeat(100_000)).build());
-    assert_eq!(told.len(), pelmet_syntax::MAXIMUM_MISTAKES + 1);
+    assert_eq!(told.len(), pelmet_syntax::MAXIMUM_DIAGNOSTICS + 1);
     assert_eq!(
         told.last().map(String::as_str),
         Some("101:1 too-many-mistakes")

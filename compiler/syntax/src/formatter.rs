@@ -23,9 +23,9 @@ use crate::{Parsed, read};
 /// Why a file is left as it is.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub enum FormatRefusal {
-    /// It could not be read without mistakes, which are given.
-    Mistakes(Vec<Diagnostic>),
-    /// Laid out anew it would say something else, or lose a comment; this is a fault of the formatter.
+    /// It could not be read without diagnostics, which are given.
+    Diagnostics(Vec<Diagnostic>),
+    /// Laid out anew it would say something else, or lose a comment: the formatter is wrong.
     WouldChange,
 }
 
@@ -45,7 +45,7 @@ pub fn format(file: FileId, text: &str) -> Result<String, FormatRefusal> {
     };
     let (parsed, clean) = read(source);
     if !parsed.diagnostics.is_empty() {
-        return Err(FormatRefusal::Mistakes(parsed.diagnostics));
+        return Err(FormatRefusal::Diagnostics(parsed.diagnostics));
     }
     let laid_out = printer::print(&parsed.file, text, &clean);
     if says_the_same(&parsed.file, &crate::parse(file, &laid_out)) {

@@ -2,30 +2,30 @@
 //!
 //! Reading takes three steps: the pre-scan looks at every letter and pairs the brackets, the grammar
 //! (`grammar/pelmet.pest`) matches what is left, and the lowering makes the tree and explains what
-//! could not be read. No step stops at a mistake.
+//! could not be read. No step stops at its first diagnostic.
 
+mod file_diagnostics;
 mod formatter;
 mod fractions;
 mod grammar;
 mod limits;
 mod lowering;
-mod reports;
 mod scan;
 mod source;
 pub mod tree;
 
 use pelmet_diagnostics::{Diagnostic, FileId, Span};
 
+use file_diagnostics::FileDiagnostics;
 pub use formatter::{FormatRefusal, format};
 pub use limits::{
-    MAXIMUM_DIGITS, MAXIMUM_FILE_BYTES, MAXIMUM_MISTAKES, MAXIMUM_NESTING, MAXIMUM_OPERATORS,
+    MAXIMUM_DIAGNOSTICS, MAXIMUM_DIGITS, MAXIMUM_FILE_BYTES, MAXIMUM_NESTING, MAXIMUM_OPERATORS,
     MAXIMUM_WORDS,
 };
 use lowering::Lowering;
-use reports::Reports;
 use source::Source;
 
-/// What reading one file gives: as much of the tree as could be read, and every mistake in the rest.
+/// What reading one file gives: as much of the tree as could be read, and the diagnostics of the rest.
 #[derive(Clone, Debug)]
 pub struct Parsed {
     /// As much of the tree as could be read; the rest stands in it as broken.
@@ -47,16 +47,16 @@ pub fn parse(file: FileId, text: &str) -> Parsed {
 
 /// Reads a text, and gives beside its tree what the grammar saw of it.
 fn read(source: Source<'_>) -> (Parsed, String) {
-    let mut reports = Reports::default();
-    let scan = scan::scan(source, &mut reports);
+    let mut diagnostics = FileDiagnostics::default();
+    let scan = scan::scan(source, &mut diagnostics);
     let clean = scan.clean.unwrap_or_default();
-    let entries = Lowering::new(source, &mut reports).file(&clean);
+    let entries = Lowering::new(source, &mut diagnostics).file(&clean);
     let file = tree::SyntaxTree {
         file: source.file,
         entries,
         comments: scan.comments,
     };
-    let diagnostics = reports.into_list();
+    let diagnostics = diagnostics.into_list();
     (Parsed { file, diagnostics }, clean)
 }
 
@@ -78,12 +78,12 @@ pub fn parse_value(
         text: part,
         base: range.start,
     };
-    let mut reports = Reports::default();
-    let clean = scan::scan(source, &mut reports).clean;
-    let mut lowering = Lowering::new(source, &mut reports);
+    let mut diagnostics = FileDiagnostics::default();
+    let clean = scan::scan(source, &mut diagnostics).clean;
+    let mut lowering = Lowering::new(source, &mut diagnostics);
     let mut value = clean.and_then(|clean| lowering.value_alone(&clean));
-    if value.is_none() && lowering.has_reports() {
+    if value.is_none() && lowering.has_diagnostics() {
         value = Some(lowering.unreadable());
     }
-    (value, reports.into_list())
+    (value, diagnostics.into_list())
 }

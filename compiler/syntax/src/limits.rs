@@ -17,5 +17,5 @@ pub const MAXIMUM_OPERATORS: usize = 200;
 /// The most digits on one side of a point or of a fraction.
 pub const MAXIMUM_DIGITS: usize = 15;
 
-/// The most mistakes of reading that are told of one file.
-pub const MAXIMUM_MISTAKES: usize = 100;
+/// The most diagnostics of reading that are told of one file.
+pub const MAXIMUM_DIAGNOSTICS: usize = 100;

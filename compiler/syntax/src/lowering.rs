@@ -1,4 +1,4 @@
-//! From what the grammar matched to the syntax tree, with an explanation of every mistake.
+//! From what the grammar matched to the syntax tree, with a diagnostic of whatever is wrong.
 //!
 //! The grammar cannot fail inside an entry: what it could not read it hands over as `unread`.
 
@@ -10,21 +10,24 @@ use pelmet_diagnostics::{Span, codes};
 use pest::Parser;
 use pest::iterators::Pair;
 
+use crate::file_diagnostics::FileDiagnostics;
 use crate::grammar::{Grammar, Rule};
-use crate::reports::Reports;
 use crate::source::Source;
 use crate::tree::{Entry, Phrase, Phrases, Term, TermKind};
 
 /// From what the grammar matched of one text to its tree.
 pub(crate) struct Lowering<'a, 'r> {
     source: Source<'a>,
-    reports: &'r mut Reports,
+    diagnostics: &'r mut FileDiagnostics,
 }
 
 impl<'a, 'r> Lowering<'a, 'r> {
-    /// Mistakes go to `reports`, where those of the pre-scan already are.
-    pub(crate) fn new(source: Source<'a>, reports: &'r mut Reports) -> Self {
-        Lowering { source, reports }
+    /// What is wrong goes to `diagnostics`, where those of the pre-scan already are.
+    pub(crate) fn new(source: Source<'a>, diagnostics: &'r mut FileDiagnostics) -> Self {
+        Lowering {
+            source,
+            diagnostics,
+        }
     }
 
     /// The entries of a whole file.
@@ -46,9 +49,9 @@ impl<'a, 'r> Lowering<'a, 'r> {
         }
     }
 
-    /// Whether any mistake is told so far.
-    pub(crate) fn has_reports(&self) -> bool {
-        self.reports.len() > 0
+    /// Whether anything was found wrong so far.
+    pub(crate) fn has_diagnostics(&self) -> bool {
+        self.diagnostics.len() > 0
     }
 
     /// What stands for a value of which nothing could be read.
@@ -64,8 +67,8 @@ impl<'a, 'r> Lowering<'a, 'r> {
 
     /// Tells of something unread, unless it is known what is wrong with it.
     fn tell_not_understood(&mut self, place: Span) {
-        if !self.reports.touch(place) {
-            self.reports.push(codes::not_understood(place));
+        if !self.diagnostics.touch(place) {
+            self.diagnostics.push(codes::not_understood(place));
         }
     }
 }

@@ -10,8 +10,8 @@ mod words;
 
 use pelmet_diagnostics::{Diagnostic, codes};
 
+use crate::file_diagnostics::FileDiagnostics;
 use crate::fractions;
-use crate::reports::Reports;
 use crate::source::Source;
 use crate::tree::Comment;
 use crate::{MAXIMUM_NESTING, MAXIMUM_WORDS};
@@ -26,19 +26,19 @@ pub(crate) struct Scan {
 }
 
 /// Scans a text and reports what it finds wrong.
-pub(crate) fn scan(source: Source<'_>, reports: &mut Reports) -> Scan {
-    let letters = letters::read(source, reports);
+pub(crate) fn scan(source: Source<'_>, diagnostics: &mut FileDiagnostics) -> Scan {
+    let letters = letters::read(source, diagnostics);
     if let Some(beyond) = words::start_of(&letters.clean, MAXIMUM_WORDS) {
-        reports.push(too_many_words(source, beyond));
+        diagnostics.push(too_many_words(source, beyond));
         return Scan {
             clean: None,
             comments: letters.comments,
         };
     }
     let matched = brackets::pair(source, &letters);
-    reports.append(matched.reports);
+    diagnostics.append(matched.diagnostics);
     if let Some(at) = matched.too_deep {
-        reports.push(too_deep(source, at));
+        diagnostics.push(too_deep(source, at));
     }
     Scan {
         clean: matched

@@ -24,7 +24,7 @@ pub struct SyntaxTree {
     pub comments: Vec<Comment>,
 }
 
-/// A remark for people, from `#` to the end of its line.
+/// Words for people, from `#` to the end of its line.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Comment {
     /// The comment with its `#`, without blanks at its end.

@@ -100,7 +100,7 @@ fn a_sheet_with_a_mistake_is_left_alone() {
     for text in ["a = 1\n", "a: 1,5\n", "a {\n", "/\n", "use “a”\n"] {
         let refusal = format(FileId(0), text);
         assert!(
-            matches!(refusal, Err(FormatRefusal::Mistakes(mistakes)) if mistakes.len() == 1),
+            matches!(refusal, Err(FormatRefusal::Diagnostics(diagnostics)) if diagnostics.len() == 1),
             "{text:?}"
         );
     }

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::FileId;
 use pelmet_syntax::{
-    MAXIMUM_DIGITS, MAXIMUM_MISTAKES, MAXIMUM_NESTING, MAXIMUM_OPERATORS, MAXIMUM_WORDS, Parsed,
+    MAXIMUM_DIAGNOSTICS, MAXIMUM_DIGITS, MAXIMUM_NESTING, MAXIMUM_OPERATORS, MAXIMUM_WORDS, Parsed,
     format, parse,
 };
 
@@ -93,14 +93,18 @@ fn numbers_have_digits_up_to_the_limit() {
 
 #[test]
 fn mistakes_are_told_up_to_the_limit() {
-    for mistake in ["; a\n", "/\n", "}\n", ")\n", "a: 1,5\n", "\"\n"] {
-        let parsed = read(&mistake.repeat(MAXIMUM_MISTAKES));
-        assert_eq!(parsed.diagnostics.len(), MAXIMUM_MISTAKES, "of {mistake:?}");
-        let parsed = read(&mistake.repeat(5_000));
+    for wrong in ["; a\n", "/\n", "}\n", ")\n", "a: 1,5\n", "\"\n"] {
+        let parsed = read(&wrong.repeat(MAXIMUM_DIAGNOSTICS));
         assert_eq!(
             parsed.diagnostics.len(),
-            MAXIMUM_MISTAKES + 1,
-            "of {mistake:?}"
+            MAXIMUM_DIAGNOSTICS,
+            "of {wrong:?}"
+        );
+        let parsed = read(&wrong.repeat(5_000));
+        assert_eq!(
+            parsed.diagnostics.len(),
+            MAXIMUM_DIAGNOSTICS + 1,
+            "of {wrong:?}"
         );
         assert_eq!(codes(&parsed).last(), Some(&"too-many-mistakes"));
     }
@@ -134,6 +138,6 @@ fn codes(parsed: &Parsed) -> Vec<&'static str> {
     parsed
         .diagnostics
         .iter()
-        .map(|mistake| mistake.code.slug)
+        .map(|diagnostic| diagnostic.code.slug)
         .collect()
 }

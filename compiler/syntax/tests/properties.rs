@@ -91,16 +91,16 @@ fn jumble(pieces: &'static [&'static str]) -> impl Strategy<Value = String> {
 /// Checks what must hold for any text whatever.
 fn check(text: &str) -> Result<(), TestCaseError> {
     let parsed = parse(FILE, text);
-    for mistake in &parsed.diagnostics {
-        for label in &mistake.labels {
+    for diagnostic in &parsed.diagnostics {
+        for label in &diagnostic.labels {
             prop_assert!(
                 text.get(label.span.range()).is_some(),
                 "{:?} in {:?}",
-                mistake,
+                diagnostic,
                 text
             );
         }
-        prop_assert!(mistake.primary().is_some());
+        prop_assert!(diagnostic.primary().is_some());
     }
     for entry in &parsed.file.entries {
         prop_assert!(
@@ -111,8 +111,8 @@ fn check(text: &str) -> Result<(), TestCaseError> {
         );
     }
     check_layout(text, &parsed)?;
-    let (value, mistakes) = parse_value(FILE, text, Span::new(FILE, 0, text.len()));
-    prop_assert!(value.is_some() || mistakes.is_empty() || text.trim().is_empty());
+    let (value, diagnostics) = parse_value(FILE, text, Span::new(FILE, 0, text.len()));
+    prop_assert!(value.is_some() || diagnostics.is_empty() || text.trim().is_empty());
     Ok(())
 }
 
@@ -126,7 +126,9 @@ fn check_layout(text: &str, parsed: &Parsed) -> Result<(), TestCaseError> {
                 text
             );
         }
-        Err(FormatRefusal::Mistakes(mistakes)) => prop_assert_eq!(&mistakes, &parsed.diagnostics),
+        Err(FormatRefusal::Diagnostics(diagnostics)) => {
+            prop_assert_eq!(&diagnostics, &parsed.diagnostics);
+        }
         Err(FormatRefusal::WouldChange) => prop_assert!(false, "would change {:?}", text),
     }
     Ok(())

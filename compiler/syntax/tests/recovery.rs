@@ -1,4 +1,4 @@
-//! One mistake gives one report, at its place, and what stands around it is read.
+//! One thing wrong gives one diagnostic, at its place, and what stands around it is read.
 
 #![expect(
     clippy::string_slice,
@@ -8,7 +8,7 @@
 use pelmet_diagnostics::FileId;
 use pelmet_syntax::parse;
 
-/// A text with one mistake, its code, the text that the report points at, and the tree.
+/// A text with one thing wrong, its code, the text that the diagnostic points at, and the tree.
 struct Case(&'static str, &'static str, &'static str, &'static str);
 
 const CASES: &[Case] = &[
@@ -323,9 +323,9 @@ fn one_mistake_gives_one_report_and_its_neighbours_are_read() {
         let found: Vec<(&str, &str)> = parsed
             .diagnostics
             .iter()
-            .map(|mistake| {
-                let span = mistake.primary().map_or(0..0, |span| span.range());
-                (mistake.code.slug, &text[span])
+            .map(|diagnostic| {
+                let span = diagnostic.primary().map_or(0..0, |span| span.range());
+                (diagnostic.code.slug, &text[span])
             })
             .collect();
         assert_eq!(found, [(*code, *place)], "in {text:?}");

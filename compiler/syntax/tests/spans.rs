@@ -85,8 +85,8 @@ fn a_mistake_has_its_line_and_column() {
     for text in sheets().iter().filter(|text| text.contains('\n')) {
         let mut sources = Sources::new();
         let file = sources.add("sheet.pelmet", text.as_str());
-        let mistakes = parse(file, text).diagnostics;
-        let place = mistakes[0].primary().map(|span| sources.place(span));
+        let diagnostics = parse(file, text).diagnostics;
+        let place = diagnostics[0].primary().map(|span| sources.place(span));
         let quotes = Place {
             line: 3,
             column: 26,

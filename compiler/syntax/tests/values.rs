@@ -158,8 +158,8 @@ fn read(value: &str) -> String {
     let (before, after) = ("name,größe\nwing,", ",7\n");
     let text = format!("{before}{value}{after}");
     let within = Span::new(FileId(0), before.len(), before.len() + value.len());
-    let (phrases, mistakes) = parse_value(FileId(0), &text, within);
-    assert!(mistakes.is_empty(), "{mistakes:?} in {value:?}");
+    let (phrases, diagnostics) = parse_value(FileId(0), &text, within);
+    assert!(diagnostics.is_empty(), "{diagnostics:?} in {value:?}");
     phrases
         .map(|phrases| phrases.to_string())
         .unwrap_or_default()

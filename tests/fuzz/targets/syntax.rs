@@ -20,7 +20,7 @@ fuzz_target!(|bytes: &[u8]| {
                 "laid out twice"
             );
         }
-        Err(FormatRefusal::Mistakes(mistakes)) => assert!(!mistakes.is_empty()),
+        Err(FormatRefusal::Diagnostics(diagnostics)) => assert!(!diagnostics.is_empty()),
         Err(FormatRefusal::WouldChange) => panic!("laid out, it would say something else"),
     }
 });

@@ -67,9 +67,9 @@ fn formatted(shown: &str, text: &str, console: &mut Console) -> Option<String> {
     let file = sources.add(shown, text);
     match pelmet_syntax::format(file, text) {
         Ok(formatted) => return Some(formatted),
-        Err(FormatRefusal::Mistakes(mistakes)) => {
+        Err(FormatRefusal::Diagnostics(diagnostics)) => {
             let mut settled = Diagnostics::new();
-            settled.extend(mistakes);
+            settled.extend(diagnostics);
             console.report(&sources, settled.settle(&sources), str::to_owned);
         }
         Err(FormatRefusal::WouldChange) => console.refuse(codes::format_would_change(shown)),

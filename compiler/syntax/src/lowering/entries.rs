@@ -117,7 +117,7 @@ impl Lowering<'_, '_> {
                 start: head.span.end,
                 ..place
             };
-            self.reports.push(codes::equals_for_colon(with_blanks));
+            self.diagnostics.push(codes::equals_for_colon(with_blanks));
             return Separator::Colon;
         }
         sign

@@ -36,8 +36,8 @@ impl Lowering<'_, '_> {
 
     fn tell(&mut self, finding: &NumberFinding, number: Span) {
         match finding {
-            NumberFinding::TooLarge => self.reports.push(codes::number_too_large(number)),
-            NumberFinding::OverZero => self.reports.push(codes::fraction_over_zero(number)),
+            NumberFinding::TooLarge => self.diagnostics.push(codes::number_too_large(number)),
+            NumberFinding::OverZero => self.diagnostics.push(codes::fraction_over_zero(number)),
             NumberFinding::Commas => self.tell_not_understood(number),
         }
     }
@@ -72,7 +72,7 @@ impl Lowering<'_, '_> {
                 Rule::lower => over(amount, &part),
                 Rule::comma_decimals => {
                     let decimals = decimals(part)?;
-                    self.reports.push(codes::decimal_comma(place, typed));
+                    self.diagnostics.push(codes::decimal_comma(place, typed));
                     sum(amount, decimals)
                 }
                 _ => sum(amount, amount_part(part)?),

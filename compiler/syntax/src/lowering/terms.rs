@@ -50,13 +50,13 @@ impl Lowering<'_, '_> {
                 .filter(|part| operator(part.as_rule()).is_some())
         };
         if signs().count() > MAXIMUM_OPERATORS {
-            self.reports
+            self.diagnostics
                 .push(codes::sum_too_long(span, MAXIMUM_OPERATORS));
             return broken(span);
         }
         if let Some(minus) = signs().find(|sign| sign.as_rule() == Rule::minus_tight) {
             let minus = self.place(&minus);
-            self.reports.push(codes::minus_unclear(minus));
+            self.diagnostics.push(codes::minus_unclear(minus));
             return broken(span);
         }
         let source = self.source;

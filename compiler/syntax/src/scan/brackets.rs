@@ -2,20 +2,20 @@
 //!
 //! The signs alone decide, as long as they agree. If a `{` is left open or a `}` closes nothing, the
 //! way the lines are set in is asked as well: it often shows where the forgotten bracket belongs, and
-//! the blocks around the mistake keep their entries.
+//! the blocks around what is wrong keep their entries.
 
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 
 use super::letters::{Letters, Mark};
 use crate::MAXIMUM_NESTING;
-use crate::reports::Reports;
+use crate::file_diagnostics::FileDiagnostics;
 use crate::source::Source;
 
 /// What came of pairing the brackets.
 #[derive(Default)]
 pub(super) struct Pairing {
     /// Brackets that close nothing, or that nothing closes.
-    pub(super) reports: Reports,
+    pub(super) diagnostics: FileDiagnostics,
     /// What to change so that the grammar sees every bracket paired.
     pub(super) edits: Vec<SignEdit>,
     /// The first bracket that stands too deep.
@@ -39,7 +39,8 @@ pub(super) fn pair(source: Source<'_>, letters: &Letters) -> Pairing {
         return by_signs;
     }
     let by_layout = Pairer::new(source, letters, true).run();
-    let explains = !by_layout.blocks_disagree && by_layout.reports.len() <= by_signs.reports.len();
+    let explains =
+        !by_layout.blocks_disagree && by_layout.diagnostics.len() <= by_signs.diagnostics.len();
     if explains { by_layout } else { by_signs }
 }
 
@@ -273,8 +274,8 @@ impl<'a> Pairer<'a> {
         self.pairing.edits.push(SignEdit { at, sign });
     }
 
-    fn tell(&mut self, mistake: impl Into<Diagnostic>) {
-        self.pairing.reports.push(mistake);
+    fn tell(&mut self, diagnostic: impl Into<Diagnostic>) {
+        self.pairing.diagnostics.push(diagnostic);
     }
 
     fn tell_not_closed(&mut self, open: usize, bracket: char, missed: usize) {

@@ -3,7 +3,7 @@
 use pelmet_diagnostics::codes;
 
 use super::ends_number;
-use crate::reports::Reports;
+use crate::file_diagnostics::FileDiagnostics;
 use crate::source::Source;
 use crate::tree::Comment;
 
@@ -28,10 +28,10 @@ pub(super) struct Mark {
 }
 
 /// Reads all letters of a text.
-pub(super) fn read(source: Source<'_>, reports: &mut Reports) -> Letters {
+pub(super) fn read(source: Source<'_>, diagnostics: &mut FileDiagnostics) -> Letters {
     let mut reader = Reader {
         source,
-        reports,
+        diagnostics,
         letters: Letters {
             clean: String::with_capacity(source.text.len()),
             marks: Vec::new(),
@@ -51,7 +51,7 @@ pub(super) fn read(source: Source<'_>, reports: &mut Reports) -> Letters {
 
 struct Reader<'a, 'r> {
     source: Source<'a>,
-    reports: &'r mut Reports,
+    diagnostics: &'r mut FileDiagnostics,
     letters: Letters,
     /// The letter before the next one.
     before: char,
@@ -143,30 +143,31 @@ impl<'a> Reader<'a, '_> {
         if open != STRAIGHT {
             let open = self.source.span(start, end_of_open);
             let close = self.source.span(start_of_close, self.position());
-            self.reports.push(codes::CurlyQuotes { open, close });
+            self.diagnostics.push(codes::CurlyQuotes { open, close });
         }
     }
 
     /// A bracket that closes nothing in the text is left to close what was opened before it, so that
-    /// one forgotten quote is one mistake.
+    /// one forgotten quote is one diagnostic.
     fn open_text(&mut self, open: char) {
         let line = line_of(self.rest());
         let text = before_closing_bracket(line).trim_end();
         let start = self.position();
         let place = self.source.span(start, start.saturating_add(text.len()));
-        self.reports.push(codes::text_not_closed(place));
+        self.diagnostics.push(codes::text_not_closed(place));
         self.keep(open);
         self.blank(text.len().saturating_sub(open.len_utf8()));
     }
 
-    /// One report tells of all odd letters in a row, and of all alike in a line.
+    /// One diagnostic tells of all odd letters in a row, and of all alike in a line.
     fn tell_odd(&mut self) {
         let Some((letter, start)) = self.odd.take() else {
             return;
         };
         if self.told.replace(letter) != Some(letter) {
             let place = self.source.span(start, self.position());
-            self.reports.push(codes::character_not_known(place, letter));
+            self.diagnostics
+                .push(codes::character_not_known(place, letter));
         }
     }
 
