@@ -2,7 +2,7 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_design::{Project, ReadTrouble};
+use pelmet_design::{Project, ReadFinding};
 use pelmet_diagnostics::Example;
 use pelmet_driver::{Built, build};
 
@@ -75,14 +75,14 @@ fn push_line(text: &mut String, line: &str) {
 }
 
 impl Project for Memory {
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadFinding> {
         let folder = format!("{path}/");
         match self.files.get(path) {
             Some(bytes) => Ok(bytes.clone()),
             None if self.files.keys().any(|other| other.starts_with(&folder)) => {
-                Err(ReadTrouble::IsFolder)
+                Err(ReadFinding::IsFolder)
             }
-            None => Err(ReadTrouble::NotFound),
+            None => Err(ReadFinding::NotFound),
         }
     }
 

@@ -5,7 +5,7 @@ use std::fs::{DirEntry, File};
 use std::io::{self, ErrorKind, Read};
 use std::path::{Path, PathBuf};
 
-use pelmet_design::{Project, ReadTrouble};
+use pelmet_design::{Project, ReadFinding};
 use pelmet_syntax::MAXIMUM_FILE_BYTES;
 
 /// How deep below the project folder files are looked for, to suggest one.
@@ -37,7 +37,7 @@ impl Folder {
     }
 
     /// Finds a file within the folder, following links.
-    fn find(&self, path: &str) -> Result<PathBuf, ReadTrouble> {
+    fn find(&self, path: &str) -> Result<PathBuf, ReadFinding> {
         let file = self
             .root
             .join(path)
@@ -46,26 +46,26 @@ impl Folder {
         if file.starts_with(&self.root) {
             Ok(file)
         } else {
-            Err(ReadTrouble::OutsideProject)
+            Err(ReadFinding::OutsideProject)
         }
     }
 }
 
 impl Project for Folder {
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadFinding> {
         let file = self.find(path)?;
         let metadata = file.metadata().map_err(|error| trouble(&error))?;
         if metadata.is_dir() {
-            return Err(ReadTrouble::IsFolder);
+            return Err(ReadFinding::IsFolder);
         }
         // Opening a pipe would wait for whoever writes into it.
         if !metadata.is_file() {
-            return Err(ReadTrouble::NotReadable(
+            return Err(ReadFinding::NotReadable(
                 "it is not a plain file".to_owned(),
             ));
         }
         if metadata.len() > limit() {
-            return Err(ReadTrouble::TooLarge {
+            return Err(ReadFinding::TooLarge {
                 bytes: metadata.len(),
             });
         }
@@ -122,12 +122,12 @@ impl StandardInput {
 }
 
 impl Project for StandardInput {
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadFinding> {
         if path == self.name {
             read_stream(io::stdin(), limit()).map_err(|error| trouble(&error))
         } else {
             let beside = self.beside.as_ref();
-            beside.map_or(Err(ReadTrouble::NotFound), |folder| folder.read(path))
+            beside.map_or(Err(ReadFinding::NotFound), |folder| folder.read(path))
         }
     }
 }
@@ -178,10 +178,10 @@ fn has_known_ending(path: &Path) -> bool {
         .is_some_and(|ending| ENDINGS.iter().any(|known| ending == *known))
 }
 
-fn trouble(error: &io::Error) -> ReadTrouble {
+fn trouble(error: &io::Error) -> ReadFinding {
     match error.kind() {
         // A path through a file is one to nothing.
-        ErrorKind::NotFound | ErrorKind::NotADirectory => ReadTrouble::NotFound,
-        kind => ReadTrouble::NotReadable(kind.to_string()),
+        ErrorKind::NotFound | ErrorKind::NotADirectory => ReadFinding::NotFound,
+        kind => ReadFinding::NotReadable(kind.to_string()),
     }
 }

@@ -16,11 +16,11 @@ impl Design {
         let errors = diagnostics.has_errors();
         for accepted in &self.acceptances {
             let mut found = false;
-            for report in diagnostics
+            for diagnostic in diagnostics
                 .iter_mut()
-                .filter(|report| accepted.is_for(report))
+                .filter(|diagnostic| accepted.is_for(diagnostic))
             {
-                report.accepted = Some(accepted.reason.clone());
+                diagnostic.accepted = Some(accepted.reason.clone());
                 found = true;
             }
             if !found && !errors {
@@ -31,10 +31,10 @@ impl Design {
 }
 
 impl Accepted {
-    fn is_for(&self, report: &Diagnostic) -> bool {
-        report.severity == Severity::Warning
-            && report.code.slug == self.code
-            && report
+    fn is_for(&self, diagnostic: &Diagnostic) -> bool {
+        diagnostic.severity == Severity::Warning
+            && diagnostic.code.slug == self.code
+            && diagnostic
                 .labels
                 .iter()
                 .any(|label| within(label.span, self.within))

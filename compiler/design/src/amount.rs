@@ -19,16 +19,16 @@ pub(crate) struct Amount {
 
 /// Why two amounts cannot be reckoned together.
 #[derive(Clone, PartialEq, Debug)]
-pub(crate) enum AmountTrouble {
+pub(crate) enum AmountFinding {
     /// The quantities do not go together, or the result is out of reach.
     Quantity(QuantityFinding),
     /// A width that is not known yet can only be added to and multiplied by plain numbers.
     NotInProportion,
 }
 
-impl From<QuantityFinding> for AmountTrouble {
-    fn from(trouble: QuantityFinding) -> Self {
-        Self::Quantity(trouble)
+impl From<QuantityFinding> for AmountFinding {
+    fn from(finding: QuantityFinding) -> Self {
+        Self::Quantity(finding)
     }
 }
 
@@ -59,14 +59,14 @@ impl Amount {
     }
 
     /// The amount with its sign turned.
-    pub fn negated(self) -> Result<Self, AmountTrouble> {
+    pub fn negated(self) -> Result<Self, AmountFinding> {
         let fixed = self.fixed.negate()?;
         let of_width = too_large(Ratio::zero().checked_sub(&self.of_width))?;
         Ok(Self { fixed, of_width })
     }
 
     /// This amount and another, reckoned together.
-    pub fn reckon(self, operator: Operator, other: Self) -> Result<Self, AmountTrouble> {
+    pub fn reckon(self, operator: Operator, other: Self) -> Result<Self, AmountFinding> {
         match operator {
             Operator::Add => Ok(Self {
                 fixed: self.fixed.add(other.fixed)?,
@@ -82,25 +82,25 @@ impl Amount {
                 let one = Quantity::number(Ratio::new_raw(1, 1));
                 self.times(one.divide(other.fixed)?)
             }
-            Operator::Multiply | Operator::Divide => Err(AmountTrouble::NotInProportion),
+            Operator::Multiply | Operator::Divide => Err(AmountFinding::NotInProportion),
         }
     }
 
-    fn times(self, factor: Quantity) -> Result<Self, AmountTrouble> {
+    fn times(self, factor: Quantity) -> Result<Self, AmountFinding> {
         let fixed = self.fixed.multiply(factor)?;
         if self.is_fixed() {
             return Ok(Self::fixed(fixed));
         }
         let number = factor
             .as_ratio()
-            .map_err(|_| AmountTrouble::NotInProportion)?;
+            .map_err(|_| AmountFinding::NotInProportion)?;
         let of_width = too_large(self.of_width.checked_mul(&number))?;
         Ok(Self { fixed, of_width })
     }
 }
 
-fn too_large(part: Option<Ratio>) -> Result<Ratio, AmountTrouble> {
-    part.ok_or(AmountTrouble::Quantity(QuantityFinding::TooLarge))
+fn too_large(part: Option<Ratio>) -> Result<Ratio, AmountFinding> {
+    part.ok_or(AmountFinding::Quantity(QuantityFinding::TooLarge))
 }
 
 #[cfg(test)]

@@ -27,7 +27,7 @@ pub(crate) enum Sign {
 }
 
 impl<'t> Reader<'t> {
-    /// The next term, or a report that something is missing.
+    /// The next term; that it is missing is reported.
     pub fn next_term(
         &mut self,
         cursor: &mut Cursor<'t>,
@@ -312,17 +312,17 @@ impl<'t> Reader<'t> {
     fn none_of(&mut self, span: Span, property: &str, can_be: &str, choices: &[String]) {
         let typed = self.sources.snippet(span);
         let near = did_you_mean(typed, choices.iter().map(String::as_str));
-        let report = Diagnostic::from(codes::WordNotExpected {
+        let diagnostic = Diagnostic::from(codes::WordNotExpected {
             span,
             found: typed,
             property,
             can_be,
         });
         self.report(match near {
-            Some(near) => report
+            Some(near) => diagnostic
                 .help(format!("did you mean `{near}`?"))
                 .fix(Fix::replace(format!("write `{near}`"), span, near)),
-            None => report,
+            None => diagnostic,
         });
     }
 

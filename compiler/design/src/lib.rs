@@ -37,5 +37,5 @@ pub use design::{
 pub use kind::{Kind, Property};
 pub use list::MAXIMUM_LIST_ROWS;
 pub use load::{Loaded, MAXIMUM_FILES_DEEP, load};
-pub use project::{Project, ReadTrouble};
+pub use project::{Project, ReadFinding};
 pub use resolve::{Resolved, resolve};

@@ -61,12 +61,12 @@ type Cell = (String, Span);
 
 /// Reports columns of which none is for names, perhaps because something else parts them.
 fn without_names(line: Span, columns: &[Cell]) -> Diagnostic {
-    let report = codes::list_without_names(line);
+    let diagnostic = codes::list_without_names(line);
     let parted_otherwise = |sign: char| columns.iter().any(|(column, _)| column.contains(sign));
     if parted_otherwise(';') || parted_otherwise('\t') {
-        return report.help("part the columns with commas");
+        return diagnostic.help("part the columns with commas");
     }
-    report
+    diagnostic
 }
 
 /// Where the first cell begins whose quotes are not closed in its line. No value needs a second
@@ -117,9 +117,9 @@ fn read_row(
         if column == "name" || cell.is_empty() {
             continue;
         }
-        let (value, mistakes) = parse_value(file, text, *span);
-        damaged |= value.is_none() || !mistakes.is_empty();
-        diagnostics.extend(mistakes);
+        let (value, found) = parse_value(file, text, *span);
+        damaged |= value.is_none() || !found.is_empty();
+        diagnostics.extend(found);
         cells.extend(value.map(|value| (column.clone(), value)));
     }
     Some(ListRow {

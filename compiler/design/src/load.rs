@@ -9,7 +9,7 @@ use pelmet_syntax::{MAXIMUM_FILE_BYTES, parse};
 use crate::gather::{first_word, list_path};
 use crate::list::read_list;
 use crate::printable::Printable;
-use crate::project::{Project, ReadTrouble, resolve_path};
+use crate::project::{Project, ReadFinding, resolve_path};
 
 /// How many files may use one another in a chain.
 pub const MAXIMUM_FILES_DEEP: usize = 100;
@@ -17,11 +17,11 @@ pub const MAXIMUM_FILES_DEEP: usize = 100;
 /// The texts of a job and their trees.
 #[derive(Debug)]
 pub struct Loaded {
-    /// Every text, for reports.
+    /// Every text, so that diagnostics can show it.
     pub sources: Sources,
     /// The main file, if it could be read at all.
     pub main: Option<FileId>,
-    /// Mistakes of reading, of syntax and of files.
+    /// What is wrong with files, and with how they are written.
     pub diagnostics: Vec<Diagnostic>,
     /// The trees: every file once, each after the files it uses.
     pub(crate) trees: Vec<Tree>,
@@ -91,7 +91,7 @@ pub(crate) struct ListRow {
 
 /// Reads a main file and everything it uses, from a project.
 ///
-/// Nothing stops at a mistake: whatever can be read is read.
+/// Nothing stops at the first diagnostic: whatever can be read is read.
 pub fn load(main: &str, project: &dyn Project) -> Loaded {
     let mut loading = Loading {
         project,
@@ -114,7 +114,7 @@ pub fn load(main: &str, project: &dyn Project) -> Loaded {
 /// The word for the standard library in a `use` line.
 const STANDARD: &str = "standard";
 
-/// The path by which reports show a file of the standard library.
+/// The path by which diagnostics show a file of the standard library.
 fn library_path(name: &str) -> String {
     format!("{STANDARD}/{name}.pelmet")
 }
@@ -316,7 +316,7 @@ impl Loading<'_> {
             size,
             limit,
         };
-        let report: Diagnostic = match self.project.read(path) {
+        let diagnostic: Diagnostic = match self.project.read(path) {
             Ok(bytes) if bytes.len() > MAXIMUM_FILE_BYTES => {
                 too_large(u64::try_from(bytes.len()).unwrap_or(u64::MAX)).into()
             }
@@ -324,22 +324,22 @@ impl Loading<'_> {
                 Ok(text) => return Some(text),
                 Err(_) => codes::file_not_text(place, path),
             },
-            Err(ReadTrouble::NotFound) => {
+            Err(ReadFinding::NotFound) => {
                 let paths = self.project.paths();
                 let suggestion = did_you_mean(path, paths.iter().map(String::as_str));
                 codes::file_not_found(place, path, suggestion)
             }
-            Err(ReadTrouble::IsFolder) => codes::file_is_folder(place, path),
-            Err(ReadTrouble::OutsideProject) => codes::file_outside_project(place, path),
-            Err(ReadTrouble::TooLarge { bytes }) => too_large(bytes).into(),
-            Err(ReadTrouble::NotReadable(reason)) => codes::FileNotReadable {
+            Err(ReadFinding::IsFolder) => codes::file_is_folder(place, path),
+            Err(ReadFinding::OutsideProject) => codes::file_outside_project(place, path),
+            Err(ReadFinding::TooLarge { bytes }) => too_large(bytes).into(),
+            Err(ReadFinding::NotReadable(reason)) => codes::FileNotReadable {
                 place,
                 path,
                 reason: &reason,
             }
             .into(),
         };
-        self.report(report);
+        self.report(diagnostic);
         self.loaded.unread.files = true;
         None
     }

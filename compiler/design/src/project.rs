@@ -11,7 +11,7 @@ pub trait Project {
     /// # Errors
     ///
     /// Says why they cannot be had.
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble>;
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadFinding>;
 
     /// The paths of files a maker may have meant, for suggestions.
     fn paths(&self) -> Vec<String> {
@@ -21,7 +21,7 @@ pub trait Project {
 
 /// Why a file cannot be read.
 #[derive(Clone, PartialEq, Eq, Debug)]
-pub enum ReadTrouble {
+pub enum ReadFinding {
     /// There is no such file.
     NotFound,
     /// It is a folder.

@@ -13,7 +13,7 @@ use crate::gather::World;
 use crate::kind::Kind;
 use crate::scope::{Binding, MAXIMUM_NAMES_FOLLOWED, Value};
 
-/// What is needed to read values, and the mistakes found on the way.
+/// What is needed to read values, and the diagnostics of what was found wrong on the way.
 pub(crate) struct Reader<'t> {
     /// The items of the job.
     pub world: &'t World<'t>,
@@ -21,7 +21,7 @@ pub(crate) struct Reader<'t> {
     pub sources: &'t Sources,
     /// How this house writes lengths.
     pub style: Style,
-    /// The mistakes so far.
+    /// The diagnostics so far.
     pub diagnostics: Vec<Diagnostic>,
     /// The items that something uses.
     pub used: BTreeSet<(Kind, &'t str)>,
@@ -40,7 +40,7 @@ pub(crate) enum Followed<'t> {
 }
 
 impl<'t> Reader<'t> {
-    /// Adds a report.
+    /// Adds one more to the diagnostics.
     pub fn report(&mut self, diagnostic: impl Into<Diagnostic>) {
         self.diagnostics.push(diagnostic.into());
     }
@@ -188,7 +188,7 @@ impl<'t> Reader<'t> {
         PlacedText::new(span, self.sources.snippet(span))
     }
 
-    /// A length in words, as a message gives it.
+    /// A length in words, as a diagnostic gives it.
     pub fn shown(&self, length: Length) -> String {
         self.style.plain(length)
     }

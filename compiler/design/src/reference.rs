@@ -11,7 +11,7 @@ use crate::kind::Kind;
 use crate::reader::Reader;
 use crate::scope::{Binding, Scope, Value, Written};
 
-/// After so many reports no nearest name is looked for.
+/// After so many diagnostics no nearest name is looked for.
 const MOST_SUGGESTED: usize = 100;
 
 /// An item somebody refers to, its parameters bound.
@@ -49,9 +49,9 @@ impl<'t> Reader<'t> {
             self.word_not_expected(cursor.end(), property, &wanted);
             return None;
         };
-        if let Some(report) = bracket_apart(term, cursor.peek()) {
+        if let Some(diagnostic) = bracket_apart(term, cursor.peek()) {
             cursor.next();
-            self.report(report);
+            self.report(diagnostic);
             return None;
         }
         self.item_named(term, kind, &cursor.scope.clone(), property)
@@ -127,14 +127,14 @@ impl<'t> Reader<'t> {
             });
             return;
         }
-        // Comparing a name with all others is slow, and nobody reads so many reports.
+        // Comparing a name with all others is slow, and nobody reads so many diagnostics.
         let few = self.diagnostics.len() < MOST_SUGGESTED;
         let suggestion = few.then(|| did_you_mean(name, world.names(kind))).flatten();
         let in_library = library_file_with(name, kind);
         if self.may_be_unread(name, suggestion.as_deref(), in_library) {
             return;
         }
-        let report = Diagnostic::from(codes::NameUnknown {
+        let diagnostic = Diagnostic::from(codes::NameUnknown {
             span,
             noun: kind.noun(),
             word: kind.word(),
@@ -142,10 +142,10 @@ impl<'t> Reader<'t> {
             suggestion,
         });
         self.report(match in_library {
-            Some(file) => report.help(format!(
+            Some(file) => diagnostic.help(format!(
                 "the standard library has `{name}`: write `use standard {file}` at the top of the file"
             )),
-            None => report,
+            None => diagnostic,
         });
     }
 
@@ -210,7 +210,7 @@ impl<'t> Reader<'t> {
                 Some(default) => {
                     bindings.insert(parameter.name, Binding::Here(default));
                 }
-                // With a wrong argument about, a missing one is the same mistake.
+                // With a wrong argument about, a missing one has the same cause.
                 None if !sound => {}
                 None => {
                     self.report(codes::ArgumentMissing {
@@ -269,7 +269,7 @@ impl<'t> Reader<'t> {
     }
 }
 
-/// The report of a bracket that was meant for the name before it and does not touch it.
+/// The diagnostic of a bracket that was meant for the name before it and does not touch it.
 pub(crate) fn bracket_apart(named: &Term, after: Option<&Term>) -> Option<Diagnostic> {
     let (name, after) = (named.word()?, after?);
     let is_bracket = matches!(after.kind, TermKind::Group(_) | TermKind::Point(_));

@@ -17,10 +17,10 @@ use crate::reader::Reader;
 use crate::reference::Referred;
 use crate::scope::Scope;
 
-/// A design and every mistake that names, kinds and templates show.
+/// A design, and the diagnostics of its names, kinds and templates.
 #[derive(Clone, Debug)]
 pub struct Resolved {
-    /// What could be resolved; an item with a mistake in it is left out.
+    /// What could be resolved; an item with anything wrong in it is left out.
     pub design: Design,
     /// The mistakes, those of loading not included; one in a template as often as it is met.
     pub diagnostics: Vec<Diagnostic>,
@@ -50,7 +50,7 @@ pub fn resolve(loaded: &Loaded) -> Resolved {
         .diagnostics
         .iter()
         .chain(&reader.diagnostics)
-        .all(|report| report.severity != Severity::Error);
+        .all(|diagnostic| diagnostic.severity != Severity::Error);
     if clean && !design.job.windows.is_empty() {
         report_unused(&mut reader, &world, loaded);
     }
@@ -105,7 +105,7 @@ fn read_job<'t>(
     }
 }
 
-/// Reads every item of the project once with its parameters unknown, so that a mistake in a
+/// Reads every item of the project once with its parameters unknown, so that anything wrong in a
 /// template is found whether or not a window uses it.
 fn look_over_templates<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) {
     for kind in Kind::ALL {
@@ -161,7 +161,7 @@ fn look_over_panel<'t>(reader: &mut Reader<'t>, item: &'t Item<'t>) {
     reader.diagnostics.extend(
         found
             .into_iter()
-            .filter(|report| report.code.slug != missing),
+            .filter(|diagnostic| diagnostic.code.slug != missing),
     );
 }
 
@@ -177,7 +177,7 @@ fn in_order<'t>(world: &'t World<'t>, kind: Kind) -> Vec<&'t Item<'t>> {
     items
 }
 
-/// What the main file makes and nothing uses is probably a mistake; a house style is another
+/// What the main file makes and nothing uses was probably forgotten; a house style is another
 /// matter.
 fn report_unused<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, loaded: &Loaded) {
     for kind in Kind::ALL.iter().filter(|kind| **kind != Kind::Window) {

@@ -5,7 +5,7 @@ use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes, did_you_mean};
 use pelmet_measure::{Dimension, Length, Quantity, QuantityFinding, Ratio, System, Unit};
 use pelmet_syntax::tree::{Number, Operator, Phrase, Term, TermKind};
 
-use crate::amount::{Amount, AmountTrouble};
+use crate::amount::{Amount, AmountFinding};
 use crate::kind::Kind;
 use crate::reader::Reader;
 use crate::scope::{Binding, Scope, Value, Written};
@@ -41,7 +41,7 @@ impl<'t> Reader<'t> {
             None => Ok(Quantity::number(number.amount)),
         };
         self.reckoned(
-            quantity.map(Amount::fixed).map_err(AmountTrouble::from),
+            quantity.map(Amount::fixed).map_err(AmountFinding::from),
             span,
         )
     }
@@ -124,7 +124,7 @@ impl<'t> Reader<'t> {
             (first, second)
         };
         match first.reckon(operator, second) {
-            Err(AmountTrouble::Quantity(QuantityFinding::Mismatch {
+            Err(AmountFinding::Quantity(QuantityFinding::Mismatch {
                 left: one,
                 right: other,
             })) => {
@@ -181,20 +181,20 @@ impl<'t> Reader<'t> {
         });
     }
 
-    fn reckoned(&mut self, amount: Result<Amount, AmountTrouble>, span: Span) -> Option<Amount> {
+    fn reckoned(&mut self, amount: Result<Amount, AmountFinding>, span: Span) -> Option<Amount> {
         amount
-            .map_err(|trouble| self.report_trouble(&trouble, span))
+            .map_err(|finding| self.report_finding(&finding, span))
             .ok()
     }
 
-    fn report_trouble(&mut self, trouble: &AmountTrouble, span: Span) {
-        let report: Diagnostic = match trouble {
-            AmountTrouble::NotInProportion => codes::width_not_in_proportion(span),
-            AmountTrouble::Quantity(QuantityFinding::TooLarge) => codes::number_too_large(span),
-            AmountTrouble::Quantity(QuantityFinding::DividedByZero) => {
+    fn report_finding(&mut self, finding: &AmountFinding, span: Span) {
+        let diagnostic: Diagnostic = match finding {
+            AmountFinding::NotInProportion => codes::width_not_in_proportion(span),
+            AmountFinding::Quantity(QuantityFinding::TooLarge) => codes::number_too_large(span),
+            AmountFinding::Quantity(QuantityFinding::DividedByZero) => {
                 codes::fraction_over_zero(span)
             }
-            AmountTrouble::Quantity(QuantityFinding::Mismatch { left, right }) => {
+            AmountFinding::Quantity(QuantityFinding::Mismatch { left, right }) => {
                 codes::KindWanted {
                     span,
                     wanted: right.in_words(),
@@ -203,7 +203,7 @@ impl<'t> Reader<'t> {
                 .into()
             }
         };
-        self.report(report);
+        self.report(diagnostic);
     }
 
     /// Reports a plain number where a length is wanted, with the unit this house would write.

@@ -7,7 +7,7 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_design::{Design, Project, ReadTrouble, Ways, load, resolve};
+use pelmet_design::{Design, Project, ReadFinding, Ways, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Example, Sources, apply_fixes, codes, render};
 use pelmet_measure::{Length, Ratio, Style};
 use pelmet_model::{
@@ -20,11 +20,11 @@ use pelmet_workroom::work;
 struct WithHouse<'a>(&'a str);
 
 impl Project for WithHouse<'_> {
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadFinding> {
         match path {
             "main.pelmet" => Ok(self.0.into()),
             "house.pelmet" => Ok(HOUSE.into()),
-            _ => Err(ReadTrouble::NotFound),
+            _ => Err(ReadFinding::NotFound),
         }
     }
 }
@@ -44,15 +44,15 @@ fn told(text: &str) -> (Vec<Diagnostic>, Sources) {
     let loaded = load("main.pelmet", &WithHouse(text));
     let resolved = resolve(&loaded);
     let (_, findings) = work(&resolved.design.job);
-    let mut reports = Diagnostics::new();
-    reports.extend(loaded.diagnostics.iter().cloned());
-    reports.extend(resolved.diagnostics);
-    reports.extend(
+    let mut diagnostics = Diagnostics::new();
+    diagnostics.extend(loaded.diagnostics.iter().cloned());
+    diagnostics.extend(resolved.diagnostics);
+    diagnostics.extend(
         findings
             .iter()
             .map(|finding| resolved.design.report(finding)),
     );
-    (reports.settle(&loaded.sources), loaded.sources)
+    (diagnostics.settle(&loaded.sources), loaded.sources)
 }
 
 /// One window made from what the house has, and from these.
@@ -310,9 +310,12 @@ const CASES: &[Case] = &[
 fn reports_give_the_numbers_and_the_lines_to_write() {
     for case in CASES {
         let text = design(case.panels, case.window, case.items);
-        let (reports, sources) = told(&text);
-        let printed = render::plain(&reports, &sources);
-        let slugs: Vec<&str> = reports.iter().map(|report| report.code.slug).collect();
+        let (diagnostics, sources) = told(&text);
+        let printed = render::plain(&diagnostics, &sources);
+        let slugs: Vec<&str> = diagnostics
+            .iter()
+            .map(|diagnostic| diagnostic.code.slug)
+            .collect();
         assert_eq!(slugs, [case.code], "{text}\n{printed}");
         for words in case.says {
             assert!(printed.contains(words), "{words}\n{printed}");
@@ -337,12 +340,15 @@ fn a_change_offered_for_a_finding_mends_it() {
         let Some(text) = text_of(code.failing) else {
             continue;
         };
-        let (reports, sources) = told(&text);
-        for fix in reports.iter().filter_map(|report| report.fix.as_ref()) {
+        let (diagnostics, sources) = told(&text);
+        for fix in diagnostics
+            .iter()
+            .filter_map(|diagnostic| diagnostic.fix.as_ref())
+        {
             let file = fix.edits.first().unwrap().span.file;
             let changed = apply_fixes(sources.text(file), &fix.edits).unwrap();
             let (left, _) = told(&changed);
-            let slugs: Vec<&str> = left.iter().map(|report| report.code.slug).collect();
+            let slugs: Vec<&str> = left.iter().map(|diagnostic| diagnostic.code.slug).collect();
             assert!(!slugs.contains(&code.slug), "{changed}\n{slugs:?}");
             mended += 1;
         }
@@ -370,13 +376,13 @@ fn findings_of_what_is_not_there_are_told_all_the_same() {
     ];
     for (matter, slug) in every_matter() {
         for subject in subjects {
-            let report = design.report(&Finding {
+            let diagnostic = design.report(&Finding {
                 subject,
                 matter: matter.clone(),
             });
-            assert_eq!(report.code.slug, slug);
+            assert_eq!(diagnostic.code.slug, slug);
             assert!(
-                report.primary().is_some() && !report.help.is_empty(),
+                diagnostic.primary().is_some() && !diagnostic.help.is_empty(),
                 "{slug}"
             );
         }

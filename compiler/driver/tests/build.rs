@@ -4,15 +4,15 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_design::{Project, ReadTrouble};
+use pelmet_design::{Project, ReadFinding};
 use pelmet_diagnostics::{Code, Example, codes, render};
 use pelmet_driver::{Built, build};
 
 struct Files(BTreeMap<&'static str, Vec<u8>>);
 
 impl Project for Files {
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
-        self.0.get(path).cloned().ok_or(ReadTrouble::NotFound)
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadFinding> {
+        self.0.get(path).cloned().ok_or(ReadFinding::NotFound)
     }
 }
 

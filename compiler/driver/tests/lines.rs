@@ -2,14 +2,14 @@
 
 #![expect(clippy::panic, reason = "a test stops at the first broken promise")]
 
-use pelmet_design::{Project, ReadTrouble};
+use pelmet_design::{Project, ReadFinding};
 use pelmet_driver::build;
 use pelmet_packet::{LayerKind, MarkKind, OutlinePoint, Packet, Panel, Piece};
 
 struct Text(String);
 
 impl Project for Text {
-    fn read(&self, _: &str) -> Result<Vec<u8>, ReadTrouble> {
+    fn read(&self, _: &str) -> Result<Vec<u8>, ReadFinding> {
         Ok(self.0.clone().into_bytes())
     }
 }

@@ -82,9 +82,9 @@ impl<'t> Gathering<'t, '_> {
         let [named, rest @ ..] = terms else {
             return false;
         };
-        let report = bracket_apart(named, rest.first());
-        let found = report.is_some();
-        self.diagnostics.extend(report);
+        let diagnostic = bracket_apart(named, rest.first());
+        let found = diagnostic.is_some();
+        self.diagnostics.extend(diagnostic);
         found
     }
 

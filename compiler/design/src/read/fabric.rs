@@ -93,13 +93,13 @@ impl<'t> Reader<'t> {
         {
             let width = self.shown(fabric.width);
             let whole = format!("the whole width is {width}");
-            let report = Diagnostic::from(codes::SelvagesTooWide {
+            let diagnostic = Diagnostic::from(codes::SelvagesTooWide {
                 span: selvage.span,
                 selvage: self.shown(fabric.selvage),
                 width,
             });
             let span = properties.get("width").map(|width| width.span);
-            self.report(report.label_if_known(span, whole));
+            self.report(diagnostic.label_if_known(span, whole));
         }
         usable
     }

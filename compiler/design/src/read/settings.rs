@@ -32,7 +32,7 @@ struct Set<'t> {
     span: Span,
 }
 
-/// Reads the settings. Units are read first, so that reports about all else are in this house's
+/// Reads the settings. Units are read first, so that diagnostics of all else are in this house's
 /// units.
 pub(crate) fn read_settings<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) -> Settings {
     let system = setting(reader, world, "units").and_then(|set| units(reader, set.line.entry));
@@ -63,7 +63,7 @@ pub(crate) fn read_settings<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) -
 }
 
 /// The line that sets something: the main file's, or else the last of the files it uses. Two in
-/// one file are a mistake.
+/// one file are told of.
 fn setting<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, word: &str) -> Option<Set<'t>> {
     let mut found: Option<Set<'t>> = None;
     for line in world.lines.iter().filter(|line| line.word == word) {

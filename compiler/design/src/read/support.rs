@@ -85,13 +85,13 @@ impl<'t> Reader<'t> {
         {
             let (wall, diameter) = (self.shown(wall), self.shown(rod.diameter));
             let across = format!("the rod is {diameter} across");
-            let report = Diagnostic::from(codes::WallTooThick {
+            let diagnostic = Diagnostic::from(codes::WallTooThick {
                 span: value.span,
                 wall,
                 diameter,
             });
             let span = properties.get("diameter").map(|diameter| diameter.span);
-            self.report(report.label_if_known(span, across));
+            self.report(diagnostic.label_if_known(span, across));
         }
     }
 

@@ -18,7 +18,7 @@ use crate::scope::{Binding, Scope, Value};
 
 /// A treatment read for one window. A panel that could not be read is missing, and the row with it.
 pub(crate) struct TreatmentRead<'t> {
-    /// Its panels with their places; `None` for one with a mistake in it.
+    /// Its panels with their places; `None` for one with anything wrong in it.
     pub panels: Vec<Option<(PanelOrder, PanelWay)>>,
     /// The names of the panels, in the same order.
     pub panel_names: Vec<&'t str>,
@@ -122,7 +122,7 @@ impl<'t> Reader<'t> {
         names: &[&str],
     ) {
         let suggestion = did_you_mean(name, names.iter().copied());
-        let report = Diagnostic::from(codes::NameUnknown {
+        let diagnostic = Diagnostic::from(codes::NameUnknown {
             span,
             noun: "panel",
             word: "panel",
@@ -131,9 +131,9 @@ impl<'t> Reader<'t> {
         });
         let at_file_level = self.world.item(Kind::Panel, name).is_some();
         self.report(if at_file_level {
-            report.help(format!("to hang the panel `{name}` here, write `panel {name} like {name} {{ }}` in the treatment"))
+            diagnostic.help(format!("to hang the panel `{name}` here, write `panel {name} like {name} {{ }}` in the treatment"))
         } else {
-            report
+            diagnostic
         });
     }
 }

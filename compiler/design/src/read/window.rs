@@ -178,13 +178,13 @@ impl<'t> Reader<'t> {
                 if !window.damaged {
                     let owner = format!("the window `{}`", window.name);
                     let line = self.line_for_parameter(parameter.name);
-                    let report = Diagnostic::from(codes::PropertyMissing {
+                    let diagnostic = Diagnostic::from(codes::PropertyMissing {
                         span: window.place(),
                         item: &owner,
                         property: parameter.name,
                         line: &line,
                     });
-                    self.report(report.label(parameter.span, "the treatment asks for it here"));
+                    self.report(diagnostic.label(parameter.span, "the treatment asks for it here"));
                 }
             }
         }

@@ -29,7 +29,7 @@ impl Design {
         };
         let window = WindowPlace::new(self, window);
         let panel = window.panel(panel);
-        let mut report = match &finding.matter {
+        let mut diagnostic = match &finding.matter {
             Matter::Pleats(matter) => pleats::report(panel, matter),
             Matter::Outline(matter) => outline::report(panel, matter),
             Matter::Row(matter) => row::report(window, matter),
@@ -37,9 +37,9 @@ impl Design {
             Matter::Making(matter) => making::report(panel, matter),
         };
         // What the maker wrote goes before what the library says: there it can be mended.
-        report
+        diagnostic
             .labels
             .sort_by_key(|label| self.ways.library.contains(&label.span.file));
-        report
+        diagnostic
     }
 }

@@ -1,4 +1,4 @@
-//! The windows and panels of a design as a report speaks of them: by name, at their text.
+//! The windows and panels of a design as a diagnostic speaks of them: by name, at their text.
 
 use pelmet_diagnostics::{FileId, PlacedText, Span};
 use pelmet_measure::{Length, System};
@@ -90,7 +90,7 @@ impl<'d> WindowPlace<'d> {
         self.way.is_some_and(|way| way.properties.contains_key(key))
     }
 
-    /// A length for a message.
+    /// A length for a diagnostic.
     pub(super) fn text(self, length: Length) -> String {
         self.design.style.plain(length)
     }
@@ -232,7 +232,7 @@ impl<'d> PanelPlace<'d> {
         }
     }
 
-    /// A length for a message.
+    /// A length for a diagnostic.
     pub(super) fn text(self, length: Length) -> String {
         self.window.text(length)
     }

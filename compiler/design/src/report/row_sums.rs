@@ -22,22 +22,22 @@ pub(super) fn sums(window: WindowPlace<'_>, to_cover: Length, covered: Length) -
 }
 
 /// Shows every width that the row adds up.
-pub(super) fn label_widths(window: WindowPlace<'_>, report: Diagnostic) -> Diagnostic {
-    let report = if window.states("overlap") {
-        report.label(window.span("overlap"), "taken off at every join")
+pub(super) fn label_widths(window: WindowPlace<'_>, diagnostic: Diagnostic) -> Diagnostic {
+    let diagnostic = if window.states("overlap") {
+        diagnostic.label(window.span("overlap"), "taken off at every join")
     } else {
-        report
+        diagnostic
     };
-    let report = if window.states("returns") {
-        report.label(window.span("returns"), "added at both ends")
+    let diagnostic = if window.states("returns") {
+        diagnostic.label(window.span("returns"), "added at both ends")
     } else {
-        report
+        diagnostic
     };
     hung(window)
         .into_iter()
-        .fold(report, |report, (panel, times)| {
+        .fold(diagnostic, |diagnostic, (panel, times)| {
             let text = format!("`{}`, {}", panel.own_name(), hangs(times));
-            report.label(panel.width("finished width").span, text)
+            diagnostic.label(panel.width("finished width").span, text)
         })
 }
 

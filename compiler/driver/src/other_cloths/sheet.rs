@@ -3,7 +3,7 @@
 
 use std::fmt::Write as _;
 
-use pelmet_design::{Design, Project, ReadTrouble};
+use pelmet_design::{Design, Project, ReadFinding};
 use pelmet_model::{Fabric, Railroad};
 
 use super::{ASKED_FOR, ClothsAsked};
@@ -110,7 +110,7 @@ pub(super) struct WithSheet<'a> {
 }
 
 impl Project for WithSheet<'_> {
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadFinding> {
         if path == ASKED_FOR {
             Ok(self.sheet.text.clone().into_bytes())
         } else {
