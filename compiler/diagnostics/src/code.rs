@@ -4,7 +4,7 @@ use std::fmt;
 
 use crate::{Diagnostic, Severity};
 
-/// One kind of mistake: a constant in a file of its own under [`codes`](crate::codes).
+/// One kind of diagnostic: a constant in a file of its own under [`codes`](crate::codes).
 pub struct Code {
     /// The readable name, such as `name-unknown`; the same as its file, with hyphens.
     pub slug: &'static str,
@@ -37,7 +37,7 @@ pub enum Example {
 }
 
 impl Code {
-    /// Begins a report of this code; the title says by itself what is wrong.
+    /// Begins a diagnostic of this code; the title says by itself what is wrong.
     pub fn report(&'static self, title: impl Into<String>) -> Diagnostic {
         Diagnostic {
             code: self,

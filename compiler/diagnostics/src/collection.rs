@@ -3,7 +3,7 @@
 use crate::dedupe::{Apart, Found, dedupe};
 use crate::{Diagnostic, Severity, Sources, Span};
 
-/// Collects diagnostics in any order; one mistake becomes one report.
+/// Collects diagnostics in any order; of those with one cause, one is kept.
 #[derive(Clone, Default, PartialEq, Eq, Debug)]
 pub struct Diagnostics {
     found: Vec<Found>,
@@ -58,7 +58,7 @@ impl Diagnostics {
         self.found.iter_mut().map(|found| &mut found.report)
     }
 
-    /// One report of each mistake, in the order of the texts: by file name, place and code, those
+    /// One diagnostic of each mistake, in the order of the texts: by file name, place and code, those
     /// without a place first.
     pub fn settle(self, sources: &Sources) -> Vec<Diagnostic> {
         let mut settled = dedupe(self.found, self.apart);
@@ -122,15 +122,15 @@ mod tests {
     }
 
     #[test]
-    fn reports_come_in_the_order_of_file_names_and_places() {
-        let reports = [
+    fn diagnostics_come_in_the_order_of_file_names_and_places() {
+        let diagnostics = [
             unknown(0, 4, 6, "fifth"),
             unknown(0, 1, 3, "fourth"),
             unknown(0, 1, 2, "third"),
             unknown(1, 8, 9, "second"),
             name_unknown::CODE.report("first, since it has no place"),
         ];
-        let titles = settled(reports);
+        let titles = settled(diagnostics);
         for (title, part) in titles
             .iter()
             .zip(["first", "second", "third", "fourth", "fifth"])
@@ -140,17 +140,17 @@ mod tests {
     }
 
     #[test]
-    fn the_same_mistake_is_told_once() {
-        let reports = [
+    fn the_same_cause_is_told_once() {
+        let diagnostics = [
             unknown(0, 1, 2, "pole"),
             unknown(0, 3, 4, "pole"),
             unknown(0, 1, 2, "pole"),
         ];
-        assert_eq!(settled(reports).len(), 2);
+        assert_eq!(settled(diagnostics).len(), 2);
     }
 
     #[test]
-    fn two_mistakes_at_one_place_are_told_both() {
+    fn two_diagnostics_at_one_place_are_told_both() {
         let span = Span::new(FileId(0), 1, 2);
         let missing = |property| {
             Diagnostic::from(PropertyMissing {
@@ -164,8 +164,8 @@ mod tests {
             settled([missing("width"), missing("price"), missing("width")]).len(),
             2
         );
-        let reports = [unknown(0, 1, 2, "kelp"), unused(span, "kelp")];
-        assert_eq!(settled(reports).len(), 2);
+        let diagnostics = [unknown(0, 1, 2, "kelp"), unused(span, "kelp")];
+        assert_eq!(settled(diagnostics).len(), 2);
     }
 
     #[test]

@@ -1,4 +1,4 @@
-//! One mistake, warning or note, and where it is.
+//! What is told to the maker at places of the text: an error, a warning or a note.
 
 use std::fmt;
 
@@ -15,16 +15,16 @@ pub enum Severity {
     Note,
 }
 
-/// One report: what is wrong, every place that takes part, the sum that shows why, and what to do.
+/// What is told at once: what is wrong, every place that takes part, the sum that shows why, and what to do.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Diagnostic {
-    /// Which kind of mistake this is.
+    /// Which kind of diagnostic this is.
     pub code: &'static Code,
     /// How bad it is; as its code says.
     pub severity: Severity,
     /// What is wrong, in workroom words; it can be understood without the text it points at.
     pub title: String,
-    /// Every place that takes part; the first is where the mistake is.
+    /// Every place that takes part; the first is where it is wrong.
     pub labels: Vec<Label>,
     /// The lines of the sum that shows why.
     pub sum: Vec<String>,
@@ -36,7 +36,7 @@ pub struct Diagnostic {
     pub accepted: Option<String>,
 }
 
-/// What one place has to do with a mistake.
+/// What one place has to do with it.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub struct Label {
     /// What is underlined when the diagnostic is drawn.
@@ -129,7 +129,7 @@ impl Diagnostic {
         self
     }
 
-    /// Where the mistake is, if it is in a text at all.
+    /// Where it is wrong, if that is in a text at all.
     pub fn primary(&self) -> Option<Span> {
         self.labels.first().map(|label| label.span)
     }

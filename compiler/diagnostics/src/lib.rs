@@ -1,7 +1,7 @@
-//! Mistakes and how they are told: spans, the diagnostic value, one file a code, and the renderers.
+//! What is told to the maker, and how: spans, the diagnostic value, one file a code, and the renderers.
 //!
-//! A pass collects [`Diagnostic`] values in [`Diagnostics`]; each is made by the constructor of its
-//! code in [`codes`], and [`render`] turns them into text for people, pipes and programs.
+//! A pass collects [`Diagnostic`] values in [`Diagnostics`]; each is made by the struct or the
+//! function of its code in [`codes`], and [`render`] turns them into text for people, pipes and programs.
 
 mod code;
 pub mod codes;

@@ -5,7 +5,7 @@ use strsim::damerau_levenshtein;
 /// A name longer than this, in bytes, gets no suggestion: the work grows with the square of it.
 const LONGEST_NAME: usize = 64;
 
-/// No more names than these are compared, so that a file of mistakes is not slow to tell of.
+/// No more names than these are compared, so that a file with much wrong in it is not slow to tell of.
 const MOST_NAMES: usize = 2_000;
 
 /// The known name nearest to what was typed, if any is near enough to be meant; never the very name

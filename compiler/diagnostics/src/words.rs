@@ -25,7 +25,7 @@ pub fn listed(words: &[&str], last_joined_by: &str) -> String {
     }
 }
 
-/// A character as a report shows it; one that cannot be seen is shown by its number.
+/// A character as a diagnostic shows it; one that cannot be seen is shown by its number.
 pub(crate) fn shown(character: char) -> String {
     let number = u32::from(character);
     if character.is_alphanumeric() || character.is_ascii_graphic() {

@@ -1,4 +1,4 @@
-//! How reports look, drawn, plain and as JSON.
+//! How diagnostics look, drawn, plain and as JSON.
 
 #![expect(
     clippy::unwrap_used,
@@ -229,10 +229,10 @@ fn a_very_long_line_is_cut_around_its_label() {
     assert!(drawn.contains("read as 15.5"), "{drawn}");
 }
 
-/// A file of the largest size on one line, with a mistake every few bytes of its end: it is told as
+/// A file of the largest size on one line, with a decimal comma every few bytes of its end: it is told as
 /// fast as any other, since neither lines nor columns are counted from the beginning.
 #[test]
-fn many_mistakes_in_a_huge_line_are_told_without_delay() {
+fn many_diagnostics_in_a_huge_line_are_told_without_delay() {
     let text = "way: 1,5 ".repeat(450_000);
     let mut sources = Sources::new();
     let file = sources.add("bench.pelmet", text.as_str());
@@ -373,7 +373,7 @@ fn more_labels_than_anyone_reads_are_counted() {
 }
 
 #[test]
-fn several_reports_are_parted_by_an_empty_line() {
+fn several_diagnostics_are_parted_by_an_empty_line() {
     let mut case = one_file("kelp-strip and so on\n", &["kelp-strip"], unknown_name);
     case.diagnostics.push(too_large());
     insta::assert_snapshot!(case.both());

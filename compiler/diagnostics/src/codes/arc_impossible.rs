@@ -64,12 +64,12 @@ impl From<ArcImpossible> for Diagnostic {
             help,
             sum,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "there is no such arc for the outline of {panel}: {why}"
             ))
             .label(step, why)
             .label(outline, "the outline of this panel");
-        sum.into_iter().fold(report, Diagnostic::sum).help(help)
+        sum.into_iter().fold(diagnostic, Diagnostic::sum).help(help)
     }
 }

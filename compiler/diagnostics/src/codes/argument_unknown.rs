@@ -48,13 +48,13 @@ impl From<ArgumentUnknown<'_>> for Diagnostic {
             template,
             known,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("`{template}` asks for no `{argument}`"))
             .label(span, format!("`{template}` has no use for this"));
         match did_you_mean(argument, known.iter().copied()) {
-            Some(nearest) => report.help(format!("did you mean `{nearest}`?")),
-            None if known.is_empty() => report.help("take it out; nothing is asked for"),
-            None => report.help(format!("`{template}` asks for {}", listed(known, "and"))),
+            Some(nearest) => diagnostic.help(format!("did you mean `{nearest}`?")),
+            None if known.is_empty() => diagnostic.help("take it out; nothing is asked for"),
+            None => diagnostic.help(format!("`{template}` asks for {}", listed(known, "and"))),
         }
     }
 }

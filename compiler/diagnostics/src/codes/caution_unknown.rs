@@ -27,13 +27,13 @@ Write the name of a caution, or say the warning in your own words in the step.
 
 /// No caution has the `name` at `span`; those there are, are `known`.
 pub fn caution_unknown(span: Span, name: &str, known: &[&str]) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report(format!("no caution is called `{name}`"))
         .label(span, "not a caution");
     match did_you_mean(name, known.iter().copied()) {
-        Some(nearest) => report
+        Some(nearest) => diagnostic
             .help(format!("did you mean `{nearest}`?"))
             .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None => report.help(format!("cautions are {}", listed(known, "and"))),
+        None => diagnostic.help(format!("cautions are {}", listed(known, "and"))),
     }
 }

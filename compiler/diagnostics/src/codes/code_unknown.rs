@@ -16,11 +16,11 @@ Copy the code from a report, or list all of them with `pelmet explain --list`.
     mend: Example::Told("Asking for `pelmet explain seam-shows`."),
 };
 
-/// No report has the code `slug`; `suggestion` is the nearest that one has.
+/// No diagnostic has the code `slug`; `suggestion` is the nearest that one has.
 pub fn code_unknown(slug: &str, suggestion: Option<String>) -> Diagnostic {
-    let report = CODE.report(format!("no report has the code `{slug}`"));
+    let diagnostic = CODE.report(format!("no report has the code `{slug}`"));
     match suggestion {
-        Some(nearest) => report.help(format!("did you mean `{nearest}`?")),
-        None => report.help("list all codes with `pelmet explain --list`"),
+        Some(nearest) => diagnostic.help(format!("did you mean `{nearest}`?")),
+        None => diagnostic.help("list all codes with `pelmet explain --list`"),
     }
 }

@@ -57,7 +57,7 @@ impl From<DropTooShort> for Diagnostic {
             missing,
             to_write,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the drop of {panel} is {drop}, and its heading takes {least} of it"
             ))
@@ -68,14 +68,14 @@ impl From<DropTooShort> for Diagnostic {
                 "{least} taken - {drop} of drop = {missing} missing"
             ));
         match to_write {
-            Some(to_write) => report
+            Some(to_write) => diagnostic
                 .help(format!("write `drop: {to_write}` or more"))
                 .fix(Fix::replace(
                     format!("make the drop {to_write}"),
                     drop.span,
                     to_write,
                 )),
-            None => report.help(format!("make the drop {least} or more")),
+            None => diagnostic.help(format!("make the drop {least} or more")),
         }
     }
 }

@@ -50,15 +50,15 @@ impl From<ExpectationNotMet<'_>> for Diagnostic {
             cause,
             sum,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("{what} is {actual}, {difference}"))
             .label(expected.span, format!("expected {expected}"));
-        let report = match cause {
-            Some(cause) => report.label(cause.span, cause.text),
-            None => report,
+        let diagnostic = match cause {
+            Some(cause) => diagnostic.label(cause.span, cause.text),
+            None => diagnostic,
         };
         sum.into_iter()
-            .fold(report, Diagnostic::sum)
+            .fold(diagnostic, Diagnostic::sum)
             .help("change what makes it so, or expect what came out")
     }
 }

@@ -46,12 +46,12 @@ impl From<FigureAbsent> for Diagnostic {
             figure,
             bare,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("{panel} has no `{figure}`, which a step names"))
             .label(figure.span, "nothing can be put here");
         if bare {
             let when = format!("when {figure} ");
-            report
+            diagnostic
                 .help(format!(
                     "write `{}` before these words, to say them only of panels that have it",
                     when.trim_end()
@@ -62,7 +62,7 @@ impl From<FigureAbsent> for Diagnostic {
                     when,
                 ))
         } else {
-            report.help(format!(
+            diagnostic.help(format!(
                 "say it in words of their own, with `when {figure}` before them"
             ))
         }

@@ -45,21 +45,21 @@ impl From<FigureOutOfPlace> for Diagnostic {
             each,
             bare,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "`{figure}` is a figure of one {each}, not of a panel"
             ))
             .label(figure.span, "of which one?");
         let for_each = format!("for each {each} ");
-        let report = report.help(format!(
+        let diagnostic = diagnostic.help(format!(
             "write `{}` before these words, to say them of one after the other",
             for_each.trim_end()
         ));
         if bare {
             let title = format!("write `{}`", for_each.trim_end());
-            report.fix(Fix::insert(title, words, for_each))
+            diagnostic.fix(Fix::insert(title, words, for_each))
         } else {
-            report
+            diagnostic
         }
     }
 }

@@ -28,14 +28,14 @@ Write the name of a figure; the reference lists them all.
 
 /// The words at `span` name a `figure`; those there are, are `known`.
 pub fn figure_unknown(span: Span, figure: &str, known: &[&str]) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report(format!("no figure of a panel is called `{figure}`"))
         .label(span, "not known of any panel");
     match did_you_mean(figure, known.iter().copied()) {
-        Some(nearest) => report
+        Some(nearest) => diagnostic
             .help(format!("did you mean `{nearest}`?"))
             .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None => report.help(
+        None => diagnostic.help(
             "figures are such as `face size`, `flat width` or `made length`; the reference has them all",
         ),
     }

@@ -26,11 +26,11 @@ Check the spelling and the folder. A path in a `use` line is written with `/`, w
 /// There is no file at `path`; `place` is the line that names it, if one does, and `suggestion` the
 /// nearest file there is.
 pub fn file_not_found(place: Option<Span>, path: &str, suggestion: Option<String>) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report(format!("the file `{path}` is not found"))
         .label_if_known(place, "there is no such file");
     match suggestion {
-        Some(nearest) => report.help(format!("did you mean `{nearest}`?")),
-        None => report.help("check the spelling and the folder"),
+        Some(nearest) => diagnostic.help(format!("did you mean `{nearest}`?")),
+        None => diagnostic.help("check the spelling and the folder"),
     }
 }

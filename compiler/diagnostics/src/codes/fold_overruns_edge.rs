@@ -70,7 +70,7 @@ impl From<FoldOverrunsEdge> for Diagnostic {
             amount,
             knife,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "in {panel}, a fold hangs {amount} out past the side edge"
             ))
@@ -80,12 +80,12 @@ impl From<FoldOverrunsEdge> for Diagnostic {
                 "add {amount} of plain cloth between this pleat and the edge"
             ));
         match knife {
-            Some(KnifeDepth { depth, beside }) => report
+            Some(KnifeDepth { depth, beside }) => diagnostic
                 .sum(format!(
                     "{depth} deep - {beside} of cloth beside it = {amount} past the edge"
                 ))
                 .help(format!("or write `knife {beside}`")),
-            None => report,
+            None => diagnostic,
         }
     }
 }

@@ -18,14 +18,14 @@ Write the word for the kind of item. A property of an item has a colon: `drop: 1
 
 /// `typed` at `span` is no kind of item; those that can stand here are `known`.
 pub fn item_unknown(span: Span, typed: &str, known: &[&str]) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report(format!("`{typed}` is no kind of item"))
         .label(span, "nothing of this kind is known here");
     match did_you_mean(typed, known.iter().copied()) {
-        Some(nearest) => report
+        Some(nearest) => diagnostic
             .help(format!("did you mean `{nearest}`?"))
             .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None if known.is_empty() => report.help("take it out"),
-        None => report.help(format!("begin the line with {}", listed(known, "or"))),
+        None if known.is_empty() => diagnostic.help("take it out"),
+        None => diagnostic.help(format!("begin the line with {}", listed(known, "or"))),
     }
 }

@@ -53,7 +53,7 @@ impl From<JoinNotCovered> for Diagnostic {
             overlap,
             enough,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "{panel} covers its join by {covered} on each side, not by {wanted}"
             ))
@@ -63,7 +63,7 @@ impl From<JoinNotCovered> for Diagnostic {
                 "({finished} finished - {overlap} of overlap) / 2 = {covered} on each side"
             ));
         match enough {
-            Some(enough) => report
+            Some(enough) => diagnostic
                 .help(format!(
                     "write `finished width: {enough}` or more, or ask for `covers: {covered} each side`"
                 ))
@@ -72,7 +72,7 @@ impl From<JoinNotCovered> for Diagnostic {
                     finished.span,
                     enough,
                 )),
-            None => report.help(format!(
+            None => diagnostic.help(format!(
                 "make the panel wider, or ask for `covers: {covered} each side`"
             )),
         }

@@ -56,7 +56,7 @@ impl From<JoinThinlyCovered> for Diagnostic {
             usual,
             enough,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "{panel} covers its join by only {covered} on each side"
             ))
@@ -68,10 +68,10 @@ impl From<JoinThinlyCovered> for Diagnostic {
             .sum(format!("under {usual} on each side is thin"));
         let that_is_enough = format!("say that this is enough: `covers: {covered} each side`");
         match enough {
-            Some(enough) => report.help(format!(
+            Some(enough) => diagnostic.help(format!(
                 "write `finished width: {enough}` or more, or {that_is_enough}"
             )),
-            None => report.help(format!("make the panel wider, or {that_is_enough}")),
+            None => diagnostic.help(format!("make the panel wider, or {that_is_enough}")),
         }
     }
 }

@@ -19,13 +19,13 @@ The mistake is in pelmet and not in the design. Please report it, with the file.
     ),
 };
 
-/// The layout of a cloth is not sound, for these reasons.
-pub fn layout_not_sound(name: &str, fabric: Option<Span>, faults: Vec<String>) -> Diagnostic {
-    let report = CODE
+/// The layout of the cloth called `name` is not sound; `findings` are those of its checker, in words.
+pub fn layout_not_sound(name: &str, fabric: Option<Span>, findings: Vec<String>) -> Diagnostic {
+    let diagnostic = CODE
         .report(format!("the layout of `{name}` did not pass its check"))
         .label_if_known(fabric, "the layout of this cloth");
-    faults
+    findings
         .into_iter()
-        .fold(report, Diagnostic::sum)
+        .fold(diagnostic, Diagnostic::sum)
         .help("this is a mistake in pelmet: please report it, with the file")
 }

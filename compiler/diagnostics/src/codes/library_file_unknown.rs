@@ -19,14 +19,14 @@ Write one of the names that the report lists, or `use standard` alone for all of
 
 /// The standard library has no file `typed`, named at `span`; those it has are `known`.
 pub fn library_file_unknown(span: Span, typed: &str, known: &[&str]) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report(format!("the standard library has no file `{typed}`"))
         .label(span, "no such file in the library");
-    let report = match did_you_mean(typed, known.iter().copied()) {
-        Some(nearest) => report
+    let diagnostic = match did_you_mean(typed, known.iter().copied()) {
+        Some(nearest) => diagnostic
             .help(format!("did you mean `{nearest}`?"))
             .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None => report,
+        None => diagnostic,
     };
-    report.help(format!("the library has {}", listed(known, "and")))
+    diagnostic.help(format!("the library has {}", listed(known, "and")))
 }

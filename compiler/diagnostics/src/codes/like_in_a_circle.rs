@@ -29,10 +29,10 @@ fabric sand-twill like kelp-stripe { width: 48 in }
 /// Each of `steps` is the name after a `like` and its place; the last one names the thing of the
 /// first.
 pub fn like_in_a_circle(steps: &[PlacedText]) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report("things are like each other in a circle")
         .help("describe one of them in full, and let the others be like it");
-    steps.iter().fold(report, |report, step| {
-        report.label(step.span, format!("like `{step}`"))
+    steps.iter().fold(diagnostic, |diagnostic, step| {
+        diagnostic.label(step.span, format!("like `{step}`"))
     })
 }

@@ -29,9 +29,9 @@ measure turn: 1 in
 /// The values at the places of `steps`, each with its text, stand for one another in a circle.
 pub fn name_in_a_circle(steps: &[PlacedText]) -> Diagnostic {
     let typed = steps.first().map_or("", |step| &*step.text);
-    let report = CODE.report(format!("`{typed}` stands for itself in the end"));
-    let labelled = steps.iter().fold(report, |report, step| {
-        report.label(step.span, format!("`{step}` is part of the circle"))
+    let diagnostic = CODE.report(format!("`{typed}` stands for itself in the end"));
+    let labelled = steps.iter().fold(diagnostic, |diagnostic, step| {
+        diagnostic.label(step.span, format!("`{step}` is part of the circle"))
     });
     labelled.help("give one of the names in the circle a measure of its own")
 }

@@ -49,14 +49,14 @@ impl From<NameUnknown<'_>> for Diagnostic {
             name,
             suggestion,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("no {noun} is called `{name}`"))
             .label(span, format!("this {noun} is described nowhere"));
         match suggestion {
-            Some(nearest) => report
+            Some(nearest) => diagnostic
                 .help(format!("did you mean `{nearest}`?"))
                 .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-            None => report.help(format!("describe it: `{word} {name} {{ … }}`")),
+            None => diagnostic.help(format!("describe it: `{word} {name} {{ … }}`")),
         }
     }
 }

@@ -43,11 +43,11 @@ impl From<NothingLeft<'_>> for Diagnostic {
             length,
             sum,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("the {size} of {panel} comes out at {length}"))
             .label(length.span, format!("leaves a {size} of {length}"));
         sum.into_iter()
-            .fold(report, Diagnostic::sum)
+            .fold(diagnostic, Diagnostic::sum)
             .help("make what it is worked out from larger, or what is taken off smaller")
     }
 }

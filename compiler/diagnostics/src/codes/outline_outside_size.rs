@@ -72,20 +72,20 @@ impl From<OutlineOutsideSize> for Diagnostic {
             limit,
             size,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("the outline of {panel} goes {amount} {side}"))
             .label(step, format!("{amount} {side}"));
-        let report = match size {
-            Some(size) => report
+        let diagnostic = match size {
+            Some(size) => diagnostic
                 .label(size, format!("the outline has {limit} there"))
                 .sum(format!(
                     "{reaches} of outline - {limit} of panel = {amount} {side}"
                 )),
-            None => report.sum(format!(
+            None => diagnostic.sum(format!(
                 "the panel begins at {limit} there, and this point lies at {reaches}"
             )),
         };
-        report
+        diagnostic
             .label(outline, "the outline of this panel")
             .help(format!("move this point back by {amount}"))
     }

@@ -80,15 +80,15 @@ impl From<PleatsDoNotFit> for Diagnostic {
             fitting,
             has_range,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "no number of pleats brings {panel} to a {kind} of {wanted}"
             ))
             .label(wanted.span, format!("a {kind} of {wanted}"))
             .label(pleats, "cannot be met by these pleats");
-        let report = fitting.iter().fold(report, |report, width| {
+        let diagnostic = fitting.iter().fold(diagnostic, |diagnostic, width| {
             let pleats = counted(width.pleats as usize, "pleat");
-            report.sum(format!("{pleats}: a {kind} of {}", width.text))
+            diagnostic.sum(format!("{pleats}: a {kind} of {}", width.text))
         });
         let to_write = fitting.iter().filter_map(|width| width.to_write.as_deref());
         let lines: Vec<String> = to_write
@@ -100,9 +100,9 @@ impl From<PleatsDoNotFit> for Diagnostic {
             "give a space of the pleats a range, such as `space 3 in to 4 in`"
         };
         let Some(nearest) = fitting.first().and_then(|width| width.to_write.as_deref()) else {
-            return report.help(range);
+            return diagnostic.help(range);
         };
-        report
+        diagnostic
             .help(format!("write {}", lines.join(" or ")))
             .help(format!("or {range}"))
             .fix(Fix::replace(

@@ -80,17 +80,17 @@ impl From<PleatsRunTogether> for Diagnostic {
                 )
             }
         };
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the pleats of {panel} need the same {amount} of flat cloth twice"
             ))
             .label(second, format!("begins {amount} before its neighbour ends"));
-        let report = if first == second {
-            report
+        let diagnostic = if first == second {
+            diagnostic
         } else {
-            report.label(first, "its neighbour")
+            diagnostic.label(first, "its neighbour")
         };
-        report
+        diagnostic
             .label(pleats, "the pleats of this panel")
             .sum(format!(
                 "from the {start}: {ends} to the end of one - {begins} to the beginning of the next = \

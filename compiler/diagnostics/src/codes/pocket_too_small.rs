@@ -49,7 +49,7 @@ impl From<PocketTooSmall> for Diagnostic {
             least,
             to_write,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the pocket of {panel} is {pocket} deep, and its rod needs {least}"
             ))
@@ -59,14 +59,14 @@ impl From<PocketTooSmall> for Diagnostic {
                 "{diameter} thick x 3.1416 = the way round the rod; half of it = {least} at the least"
             ));
         match to_write {
-            Some(to_write) => report
+            Some(to_write) => diagnostic
                 .help(format!("write `pocket {to_write}` or more"))
                 .fix(Fix::replace(
                     format!("make the pocket {to_write} deep"),
                     pocket.span,
                     to_write,
                 )),
-            None => report.help("make the pocket deeper, or leave its depth out"),
+            None => diagnostic.help("make the pocket deeper, or leave its depth out"),
         }
     }
 }

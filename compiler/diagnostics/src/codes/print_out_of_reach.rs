@@ -65,7 +65,7 @@ impl From<PrintOutOfReach> for Diagnostic {
             nearest,
             sums,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the print does not come round from pleat to pleat of {panel}"
             ))
@@ -75,7 +75,7 @@ impl From<PrintOutOfReach> for Diagnostic {
             )
             .label(pleats, "pleated by this rule");
         sums.into_iter()
-            .fold(report, Diagnostic::sum)
+            .fold(diagnostic, Diagnostic::sum)
             .help(format!("allow {} here", nearest.join(" or ")))
     }
 }

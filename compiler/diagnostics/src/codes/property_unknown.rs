@@ -50,15 +50,15 @@ impl From<PropertyUnknown<'_>> for Diagnostic {
             known,
         } = told;
         let item = with_article(item);
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("{item} has no `{property}`"))
             .label(span, "no such property here");
         match did_you_mean(property, known.iter().copied()) {
-            Some(nearest) => report
+            Some(nearest) => diagnostic
                 .help(format!("did you mean `{nearest}`?"))
                 .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-            None if known.is_empty() => report.help("take it out"),
-            None => report.help(format!("{item} has {}", listed(known, "and"))),
+            None if known.is_empty() => diagnostic.help("take it out"),
+            None => diagnostic.help(format!("{item} has {}", listed(known, "and"))),
         }
     }
 }

@@ -59,7 +59,7 @@ impl From<ReturnAndProjectionDiffer> for Diagnostic {
         } else {
             format!("{returns} of return - {projection} off the wall = {amount} too long")
         };
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the returns of {window} are {returns}, and it stands {projection} off the wall"
             ))
@@ -68,7 +68,7 @@ impl From<ReturnAndProjectionDiffer> for Diagnostic {
             .sum(sum);
         match to_write {
             Some(to_write) => {
-                report
+                diagnostic
                     .help(format!("write `returns: {to_write}`"))
                     .fix(Fix::replace(
                         format!("make the returns {to_write}"),
@@ -76,7 +76,7 @@ impl From<ReturnAndProjectionDiffer> for Diagnostic {
                         to_write,
                     ))
             }
-            None => report.help("make the returns as long as it stands off the wall"),
+            None => diagnostic.help("make the returns as long as it stands off the wall"),
         }
     }
 }

@@ -61,7 +61,7 @@ impl From<RodSags> for Diagnostic {
             spacing,
             brackets,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the rod of {window} sags by about {sag} between its brackets, and may by {limit}"
             ))
@@ -69,10 +69,10 @@ impl From<RodSags> for Diagnostic {
             .sum(format!(
                 "within {limit} up to about {spacing} between brackets"
             ));
-        let report = match brackets {
-            Some(brackets) => report.help(format!("write `brackets: {brackets}` for this rod")),
-            None => report,
+        let diagnostic = match brackets {
+            Some(brackets) => diagnostic.help(format!("write `brackets: {brackets}` for this rod")),
+            None => diagnostic,
         };
-        report.help("or take a rod that is thicker or stiffer")
+        diagnostic.help("or take a rod that is thicker or stiffer")
     }
 }

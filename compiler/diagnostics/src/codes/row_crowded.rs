@@ -42,20 +42,20 @@ impl From<RowCrowded> for Diagnostic {
             sums,
             to_write,
         } = lengths;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the row of {window} is {amount} too wide for {to_cover}"
             ))
             .label(row, format!("takes {covered}"))
             .label(support, format!("{to_cover} to cover"));
-        let report = sums.into_iter().fold(report, Diagnostic::sum);
-        let report = report.sum(format!(
+        let diagnostic = sums.into_iter().fold(diagnostic, Diagnostic::sum);
+        let diagnostic = diagnostic.sum(format!(
             "{covered} of panels - {to_cover} to cover = {amount} too much"
         ));
-        let report = match to_write {
-            Some(to_write) => report.help(format!("write {to_write}")),
-            None => report,
+        let diagnostic = match to_write {
+            Some(to_write) => diagnostic.help(format!("write {to_write}")),
+            None => diagnostic,
         };
-        report.help("let a panel take what is left: `finished width: fill`")
+        diagnostic.help("let a panel take what is left: `finished width: fill`")
     }
 }

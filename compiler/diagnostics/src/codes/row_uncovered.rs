@@ -60,20 +60,20 @@ impl From<RowUncovered> for Diagnostic {
             sums,
             to_write,
         } = lengths;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the row of {window} leaves {amount} of {to_cover} uncovered"
             ))
             .label(row, format!("covers {covered}"))
             .label(support, format!("{to_cover} to cover"));
-        let report = sums.into_iter().fold(report, Diagnostic::sum);
-        let report = report.sum(format!(
+        let diagnostic = sums.into_iter().fold(diagnostic, Diagnostic::sum);
+        let diagnostic = diagnostic.sum(format!(
             "{to_cover} to cover - {covered} covered = {amount} bare"
         ));
-        let report = match to_write {
-            Some(to_write) => report.help(format!("write {to_write}")),
-            None => report,
+        let diagnostic = match to_write {
+            Some(to_write) => diagnostic.help(format!("write {to_write}")),
+            None => diagnostic,
         };
-        report.help("let a panel take what is left: `finished width: fill`")
+        diagnostic.help("let a panel take what is left: `finished width: fill`")
     }
 }

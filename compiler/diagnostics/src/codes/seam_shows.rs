@@ -74,13 +74,15 @@ impl From<SeamShows> for Diagnostic {
             || String::from("choose a wider cloth, or put a pleat where the seam falls"),
             |moved| format!("choose a wider cloth, or move the pleats {moved}: that hides it"),
         );
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("a seam in the {layer} of {panel} shows"))
             .label(cloth, "joined from several widths of this cloth")
             .label(
                 pleats,
                 format!("no pleat hides the seam {at} from the left edge"),
             );
-        sum.into_iter().fold(report, Diagnostic::sum).help(nearest)
+        sum.into_iter()
+            .fold(diagnostic, Diagnostic::sum)
+            .help(nearest)
     }
 }

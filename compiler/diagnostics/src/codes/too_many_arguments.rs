@@ -30,13 +30,13 @@ rod long-pole like brass-pole(72 in)
 
 /// The value at `span` is the first beyond those that `template` asks for, which are `known`.
 pub fn too_many_arguments(span: Span, template: &str, known: &[&str]) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report(format!("`{template}` is given more than it asks for"))
         .label(span, "not asked for");
     if known.is_empty() {
-        return report.help(format!("write `{template}` alone; nothing is asked for"));
+        return diagnostic.help(format!("write `{template}` alone; nothing is asked for"));
     }
-    report.help(format!(
+    diagnostic.help(format!(
         "`{template}` takes {}: {}",
         counted(known.len(), "value"),
         listed(known, "and")

@@ -1,4 +1,4 @@
-//! More mistakes than are worth telling.
+//! More diagnostics than are worth telling.
 
 use crate::{Code, Diagnostic, Example, Severity, Span};
 
@@ -20,7 +20,7 @@ Mend those that are listed and read the file again.
     mend: Example::Told("The design itself, saved as plain text."),
 };
 
-/// The mistake at `here` is the first beyond the `limit`.
+/// The diagnostic at `here` is the first beyond the `limit`.
 pub fn too_many_mistakes(here: Option<Span>, limit: usize) -> Diagnostic {
     CODE.report(format!("there are more than {limit} mistakes"))
         .label_if_known(here, "the mistakes from here on are not listed")

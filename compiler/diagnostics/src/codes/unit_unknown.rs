@@ -19,13 +19,13 @@ Lengths are written with `in`, `ft`, `yd`, `mm`, `cm` or `m`; cloth is weighed i
 
 /// `typed` at `span` stands where a unit does; `suggestion` is the nearest unit.
 pub fn unit_unknown(span: Span, typed: &str, suggestion: Option<String>) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report(format!("`{typed}` is not a unit"))
         .label(span, "no unit of this name is known");
     match suggestion {
-        Some(nearest) => report
+        Some(nearest) => diagnostic
             .help(format!("did you mean `{nearest}`?"))
             .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None => report.help("write a length with `in`, `ft`, `yd`, `mm`, `cm` or `m`"),
+        None => diagnostic.help("write a length with `in`, `ft`, `yd`, `mm`, `cm` or `m`"),
     }
 }

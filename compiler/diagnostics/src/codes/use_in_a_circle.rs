@@ -24,10 +24,10 @@ Move what they share into a file of its own, and let both use that one.
 
 /// Each of `steps` is a `use` line and the file it names; the last one names the file of the first.
 pub fn use_in_a_circle(steps: &[PlacedText]) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report("files use each other in a circle")
         .help("move what they share into a file of its own, which both use");
-    steps.iter().fold(report, |report, step| {
-        report.label(step.span, format!("uses `{step}`"))
+    steps.iter().fold(diagnostic, |diagnostic, step| {
+        diagnostic.label(step.span, format!("uses `{step}`"))
     })
 }

@@ -26,16 +26,15 @@ use standard pleats
 /// The `use` line at `span` says neither a path nor `standard`, though perhaps the word at
 /// `meant_standard` was meant so.
 pub fn use_unclear(span: Span, meant_standard: Option<Span>) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report("this `use` does not say what to use")
         .label(span, "a path in quotes, or `standard`, should follow");
-    let report = match meant_standard {
-        Some(word) => report.help("did you mean `standard`?").fix(Fix::replace(
-            "write `standard`",
-            word,
-            "standard",
-        )),
-        None => report,
+    let diagnostic = match meant_standard {
+        Some(word) => diagnostic
+            .help("did you mean `standard`?")
+            .fix(Fix::replace("write `standard`", word, "standard")),
+        None => diagnostic,
     };
-    report.help("write `use \"styles/house.pelmet\"` for a file of yours, or `use standard pleats`")
+    diagnostic
+        .help("write `use \"styles/house.pelmet\"` for a file of yours, or `use standard pleats`")
 }

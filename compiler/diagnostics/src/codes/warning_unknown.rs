@@ -20,14 +20,14 @@ Copy the code from the warning, or look for it in what `pelmet explain --list` p
 
 /// `typed` at `span` is the code of no warning; `suggestion` is the nearest that is.
 pub fn warning_unknown(span: Span, typed: &str, suggestion: Option<String>) -> Diagnostic {
-    let report = CODE
+    let diagnostic = CODE
         .report(format!("no warning is called `{typed}`"))
         .label(span, "this is the code of no warning");
-    let report = match suggestion {
-        Some(nearest) => report
+    let diagnostic = match suggestion {
+        Some(nearest) => diagnostic
             .help(format!("did you mean `{nearest}`?"))
             .fix(Fix::replace(format!("write `{nearest}`"), span, nearest)),
-        None => report,
+        None => diagnostic,
     };
-    report.help("`pelmet explain --list` prints every code")
+    diagnostic.help("`pelmet explain --list` prints every code")
 }

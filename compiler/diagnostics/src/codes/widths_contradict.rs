@@ -77,7 +77,7 @@ impl From<WidthsContradict> for Diagnostic {
         let turns = turns.map_or_else(String::new, |each| {
             format!(", {each} at each crease for the turn of the cloth included")
         });
-        let report = CODE
+        let diagnostic = CODE
             .report(format!(
                 "the pleats of {panel} do not join its flat width to its finished width"
             ))
@@ -89,7 +89,7 @@ impl From<WidthsContradict> for Diagnostic {
             ))
             .sum(format!("the pleats take up {take_up}{turns}"));
         match to_write {
-            Some(value) => report
+            Some(value) => diagnostic
                 .help(format!(
                     "write `{flat_property}: {value}`, or leave one of the two widths out: the pleats give the other"
                 ))
@@ -98,7 +98,7 @@ impl From<WidthsContradict> for Diagnostic {
                     flat.span,
                     value,
                 )),
-            None => report.help("leave one of the two widths out: the pleats give the other"),
+            None => diagnostic.help("leave one of the two widths out: the pleats give the other"),
         }
     }
 }

@@ -50,15 +50,15 @@ impl From<WidthsDisagree<'_>> for Diagnostic {
             second,
             difference,
         } = told;
-        let report = CODE
+        let diagnostic = CODE
             .report(format!("the widths of {panel} disagree by {difference}"))
             .label(second.span, format!("a {second_name} of {second}"));
-        let report = if first.span == second.span {
-            report
+        let diagnostic = if first.span == second.span {
+            diagnostic
         } else {
-            report.label(first.span, format!("a {first_name} of {first}"))
+            diagnostic.label(first.span, format!("a {first_name} of {first}"))
         };
-        report
+        diagnostic
             .sum(format!(
                 "{first_name} {first}, {second_name} {second}: {difference} apart"
             ))

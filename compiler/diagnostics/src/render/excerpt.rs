@@ -1,4 +1,4 @@
-//! The lines of one file that take part in a report, made ready to be drawn.
+//! The lines of one file that take part in a diagnostic, made ready to be drawn.
 //!
 //! Only these lines are handed to the drawing library, in a form it draws well: without carriage
 //! returns and byte-order mark, each with an end, the very last one too, and none endlessly long.

@@ -9,7 +9,7 @@ use super::visible::visible_line;
 use super::wrapped;
 use crate::{Diagnostic, FileId, Label, Place, Severity, Sources};
 
-/// Of a report with more labels, only so many are drawn; nobody follows a circle of a hundred steps.
+/// Of a diagnostic with more labels, only so many are drawn; nobody follows a circle of a hundred steps.
 const MOST_LABELS: usize = 24;
 
 /// How far a tab reaches when drawn, in columns.
@@ -40,13 +40,13 @@ impl Default for HumanOptions {
 pub fn human(diagnostics: &[Diagnostic], sources: &Sources, options: HumanOptions) -> String {
     let drawn: Vec<String> = diagnostics
         .iter()
-        .map(|diagnostic| report(diagnostic, sources, options))
+        .map(|diagnostic| one(diagnostic, sources, options))
         .collect();
     drawn.join("\n")
 }
 
 /// One diagnostic: its title, the places file by file, the sum, and what to do.
-fn report(diagnostic: &Diagnostic, sources: &Sources, options: HumanOptions) -> String {
+fn one(diagnostic: &Diagnostic, sources: &Sources, options: HumanOptions) -> String {
     let mut drawn = title(diagnostic, options);
     let labels = diagnostic
         .labels

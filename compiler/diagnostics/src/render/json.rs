@@ -13,7 +13,7 @@ const VERSION: u32 = 1;
 /// Places have a byte offset, counted from zero in the whole file, and a line and column, counted
 /// from one in characters. Text stands as it is; whoever shows it must take care of odd characters.
 pub fn json(diagnostics: &[Diagnostic], sources: &Sources) -> String {
-    let report = Report {
+    let all = AllDiagnostics {
         version: VERSION,
         summary: Summary::of(diagnostics),
         diagnostics: diagnostics
@@ -22,13 +22,13 @@ pub fn json(diagnostics: &[Diagnostic], sources: &Sources) -> String {
             .collect(),
     };
     // Nothing in these types can fail to be written: no map with odd keys, no number that is none.
-    let mut text = serde_json::to_string_pretty(&report).unwrap_or_default();
+    let mut text = serde_json::to_string_pretty(&all).unwrap_or_default();
     text.push('\n');
     text
 }
 
 #[derive(Serialize)]
-struct Report<'a> {
+struct AllDiagnostics<'a> {
     version: u32,
     summary: Summary,
     diagnostics: Vec<OneDiagnostic<'a>>,
@@ -47,7 +47,7 @@ struct OneDiagnostic<'a> {
     code: &'a str,
     severity: &'a str,
     title: &'a str,
-    /// The first is where the mistake is.
+    /// The first is where it is wrong.
     labels: Vec<OneLabel<'a>>,
     sum: &'a [String],
     help: &'a [String],

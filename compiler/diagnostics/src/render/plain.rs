@@ -9,11 +9,11 @@ use crate::{Diagnostic, Label, Sources, Span};
 pub fn plain(diagnostics: &[Diagnostic], sources: &Sources) -> String {
     diagnostics
         .iter()
-        .map(|diagnostic| report(diagnostic, sources))
+        .map(|diagnostic| one(diagnostic, sources))
         .collect()
 }
 
-fn report(diagnostic: &Diagnostic, sources: &Sources) -> String {
+fn one(diagnostic: &Diagnostic, sources: &Sources) -> String {
     let below = (diagnostic
         .labels
         .iter()
