@@ -3,7 +3,7 @@ what changed.
 
 Each page is shown by Chromium in light and 600 pixels wide, and in dark and wide; nothing may be found,
 and nothing may be asked for beside the page itself. A page that is bad on purpose shows that the checker
-bites. Needs the PyPI package axe-core-python, for its copy of the checker, and Chromium.
+bites. Needs the PyPI package axe-core-python, for its copy of the checker, Chromium, and cargo.
 """
 
 import concurrent.futures
@@ -14,9 +14,9 @@ import sys
 import tempfile
 
 import axe_core_python
+from built import designs, packet, pelmet
 
 CHECKER = pathlib.Path(axe_core_python.__file__).with_name("axe.min.js").read_text()
-ROOT = pathlib.Path(__file__).resolve().parents[2]
 CHROMIUM = [
     "chromium", "--headless", "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
     "--disable-background-networking", "--disable-component-update", "--disable-sync",
@@ -60,13 +60,10 @@ def told(page, look, width):
 
 def pages():
     """Every page to look at: the packets of the examples, and what changed from one to another."""
-    packets = sorted(ROOT.glob("examples/*/*.packet/packet.html"))
-    for path in packets:
-        yield str(path.relative_to(ROOT)), path.read_text()
-    command = ["cargo", "run", "--quiet", "--locked", "--", "changes", "--write", "html"]
-    versions = [str(path.parent) for path in packets[:2]]
-    changes = subprocess.run(command + versions, cwd=ROOT, capture_output=True, text=True, check=True)
-    yield "what changed", changes.stdout
+    packets = [packet(design) for design in designs()]
+    for folder in packets:
+        yield folder.name, (folder / "packet.html").read_text()
+    yield "what changed", pelmet("changes", "--write", "html", *packets[:2])
 
 
 def main():

@@ -4,12 +4,13 @@ Each outline is drawn again from its own formula, point by point and far more fi
 compiler draws it, and grown by its allowance with shapely (https://shapely.readthedocs.io). No
 point of a sewn or cutting line may lie farther than 0.1 mm from the line drawn here, in either
 direction; lengths and areas must agree as closely. What is printed is checked in beside this file.
+Needs the PyPI package shapely, and cargo.
 """
 
 import json
 import math
-import pathlib
 
+from built import ROOT, packet
 from shapely import LinearRing, Polygon, hausdorff_distance
 
 INCH = 25.4
@@ -17,7 +18,7 @@ ALLOWANCE = INCH / 2
 MOST_MILLIMETRES = 0.1
 STEPS = 2000
 
-PACKET = pathlib.Path(__file__).parents[2] / "examples/garden-room/garden-room.packet/packet.json"
+DESIGN = ROOT / "examples/garden-room/garden-room.pelmet"
 
 
 def arc(start, end, bulge):
@@ -153,7 +154,8 @@ def check(panel):
 
 
 def main():
-    panels = json.loads(PACKET.read_text())["windows"][0]["panels"]
+    packet_json = packet(DESIGN) / "packet.json"
+    panels = json.loads(packet_json.read_text())["windows"][0]["panels"]
     assert {panel["name"] for panel in panels} == set(OUTLINES)
     for panel in panels:
         print(check(panel))

@@ -18,7 +18,8 @@ import tempfile
 import xml.etree.ElementTree
 import zipfile
 
-ROOT = pathlib.Path(__file__).resolve().parents[2]
+from built import pelmet
+
 LONG = "window-" + "very-" * 20 + "long"
 TITLE = "=1+1 & <b>'Fenêtre' à ½</b> ]]> %s {{x}} &amp; Łódź"
 DESIGN = f"""\
@@ -130,8 +131,7 @@ def main():
     with tempfile.TemporaryDirectory() as folder:
         design = pathlib.Path(folder, "odd.pelmet")
         design.write_text(DESIGN)
-        command = ["cargo", "run", "--quiet", "--locked", "--", "build", "--quiet", "--write", "all"]
-        subprocess.run(command + [design], cwd=ROOT, check=True)
+        pelmet("build", "--quiet", "--write", "all", design)
         files = sorted(pathlib.Path(folder, "odd.packet").iterdir())
         sound = len({path.suffix for path in files}) >= 4
         for path in files:

@@ -1,7 +1,7 @@
 """Holds the packets of the examples to the published schema with an independent validator.
 
 Faults planted in a copy of a packet must be found: a member too few, one too many, a number as text,
-a word that is none of the known ones, another form. Needs the PyPI package check-jsonschema.
+a word that is none of the known ones, another form. Needs the PyPI package check-jsonschema, and cargo.
 """
 
 import copy
@@ -11,8 +11,9 @@ import subprocess
 import sys
 import tempfile
 
-ROOT = pathlib.Path(__file__).resolve().parents[2]
-SCHEMA = ROOT / "compiler/packet/packet.schema.json"
+import built
+
+SCHEMA = built.ROOT / "compiler/packet/packet.schema.json"
 
 
 def told(*arguments):
@@ -54,7 +55,7 @@ def main():
     status, words = told("--check-metaschema", SCHEMA)
     if status:
         sys.exit(words)
-    packets = sorted(ROOT.glob("examples/*/*.packet/packet.json"))
+    packets = [built.packet(design) / "packet.json" for design in built.designs()]
     status, words = told("--schemafile", SCHEMA, *packets)
     if status or not packets:
         sys.exit(words or "no packets")

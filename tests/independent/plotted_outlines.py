@@ -4,7 +4,7 @@ DXF files are read strictly and audited by ezdxf: no error, no fix; the layers, 
 lines of every piece where the packet has them, arcs included; every word comes back as it was. SVG files
 are parsed by xmllint and drawn by resvg and by librsvg: as large as they say, and not blank. Files that
 are bad on purpose show that the checks bite. Needs the PyPI packages ezdxf, resvg-py and pillow,
-libxml2-utils, librsvg2-bin and the binary `pelmet`.
+libxml2-utils, librsvg2-bin, and cargo.
 """
 
 import io
@@ -19,11 +19,10 @@ import tempfile
 import ezdxf
 import ezdxf.path
 import resvg_py
+from built import HERE, designs, packet
 from ezdxf.lldxf.encoding import decode_dxf_unicode
 from PIL import Image, ImageStat
 
-ROOT = pathlib.Path(__file__).resolve().parents[2]
-HERE = pathlib.Path(__file__).parent
 LAYERS = {"CUT", "SEW", "MARKS", "TEXT"}
 # How far a point of the packet may lie from the line, where an arc may be cut off between two of its
 # points; and the line from the straight ones between those points, from which an arc swells.
@@ -32,10 +31,6 @@ MOST_SWELL = 0.05
 # How far an arc may be parted from its own straight lines here.
 ARC_STEP = 0.001
 MILLIMETRES_IN_INCH = 25.4
-
-
-def pelmet(*words):
-    subprocess.run(["cargo", "run", "--quiet", "--locked", "--", *words], cwd=ROOT, check=True)
 
 
 def opened(piece, which):
@@ -143,26 +138,23 @@ def svg_faults(path):
 
 def check(design):
     """Prints what is found wrong with the outlines of a design; whether nothing is."""
-    with tempfile.TemporaryDirectory() as folder:
-        folder = pathlib.Path(folder)
-        pelmet("build", "--quiet", "--write", "outlines,dxf,drawings,json", "--out", str(folder), str(design))
-        packet = json.loads((folder / "packet.json").read_text())
-        number = lambda path: int(path.name.split("-")[1])
-        plots = sorted(folder.glob("outline-*.dxf"), key=number)
-        found, worst = [], 0.0
-        pieces = alike(packet)
-        if len(plots) != len(pieces) or len(plots) != len(list(folder.glob("outline-*.svg"))):
-            found.append(f"{len(plots)} outlines for {len(pieces)} shapes")
-        for path, (piece, panel) in zip(plots, pieces):
-            faults, off = dxf_faults(path, piece, panel)
-            worst = max(worst, off)
-            found += [f"{path.name}: {it}" for it in faults]
-        drawings = sorted(folder.glob("*.svg"))
-        for path in drawings:
-            found += [f"{path.name}: {it}" for it in svg_faults(path)]
-        found += untold(folder, plots[0], *pieces[0])
-    name = design.relative_to(ROOT)
-    print(f"{name}: {len(plots)} outlines within {worst:.4f} mm, {len(drawings)} drawings, {'; '.join(found) or 'sound'}")
+    folder = packet(design)
+    pieces = alike(json.loads((folder / "packet.json").read_text()))
+    number = lambda path: int(path.name.split("-")[1])
+    plots = sorted(folder.glob("outline-*.dxf"), key=number)
+    found, worst = [], 0.0
+    if len(plots) != len(pieces) or len(plots) != len(list(folder.glob("outline-*.svg"))):
+        found.append(f"{len(plots)} outlines for {len(pieces)} shapes")
+    for path, (piece, panel) in zip(plots, pieces):
+        faults, off = dxf_faults(path, piece, panel)
+        worst = max(worst, off)
+        found += [f"{path.name}: {it}" for it in faults]
+    drawings = sorted(folder.glob("*.svg"))
+    for path in drawings:
+        found += [f"{path.name}: {it}" for it in svg_faults(path)]
+    with tempfile.TemporaryDirectory() as scratch:
+        found += untold(pathlib.Path(scratch), plots[0], *pieces[0])
+    print(f"{design.name}: {len(plots)} outlines within {worst:.4f} mm, {len(drawings)} drawings, {'; '.join(found) or 'sound'}")
     return not found
 
 
@@ -189,8 +181,7 @@ def untold(folder, plot, piece, panel):
 
 
 def main():
-    designs = sorted(folder.with_suffix(".pelmet") for folder in ROOT.glob("examples/*/*.packet"))
-    sound = [check(design) for design in [*designs, HERE / "halved.pelmet"]]
+    sound = [check(design) for design in [*designs(), HERE / "halved.pelmet"]]
     sys.exit(0 if all(sound) else 1)
 
 

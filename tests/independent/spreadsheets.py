@@ -2,7 +2,7 @@
 
 The comma-separated files are read by Python's own reader, the workbook by openpyxl. Every number in
 them is the packet's, every cost a formula that comes to what the packet says, and no text is a formula.
-A second run gives the same bytes. Needs the PyPI package openpyxl, and cargo to make the files.
+A second run gives the same bytes. Needs the PyPI package openpyxl, and cargo.
 """
 
 import csv
@@ -11,24 +11,28 @@ import io
 import json
 import pathlib
 import re
-import subprocess
 import sys
 import tempfile
 
 import openpyxl
+from built import designs, packet, pelmet
 
-ROOT = pathlib.Path(__file__).resolve().parents[2]
 FORMULA = re.compile("^[=+\\-@\t\r\n＝＋－＠]")
 UNITS = {"in": 25.4, "yd": 914.4, "m": 1000.0, "mm": 1.0}
 CELL = re.compile(r"(?:(\w+)!)?([A-Z]+[0-9]+)")
 
 
-def made(design, folder):
-    """The files of a design, by name."""
-    command = ["cargo", "run", "--quiet", "--locked", "--", "build", "--quiet"]
-    command += ["--write", "csv,xlsx,json", "--out", str(folder), str(design)]
-    subprocess.run(command, check=True, cwd=ROOT)
-    return {path.name: path.read_bytes() for path in sorted(folder.iterdir())}
+def in_folder(folder):
+    """The files that are read here of a packet, by name."""
+    paths = sorted(pathlib.Path(folder).iterdir())
+    return {path.name: path.read_bytes() for path in paths if path.suffix in (".csv", ".xlsx", ".json")}
+
+
+def made_again(design):
+    """The files of a second run."""
+    with tempfile.TemporaryDirectory() as folder:
+        pelmet("build", "--quiet", "--write", "csv,xlsx,json", "--out", folder, design)
+        return in_folder(folder)
 
 
 def rows(contents, name):
@@ -165,18 +169,16 @@ def bites(table, packet):
 
 def main():
     """Prints what was read of each example; fails where anything differs."""
-    for design in sorted(ROOT.glob("examples/*/*.pelmet")):
-        with tempfile.TemporaryDirectory() as folder:
-            files = made(design, pathlib.Path(folder, "one"))
-            again = made(design, pathlib.Path(folder, "two"))
-        assert files == again, f"{design.stem}: two runs differ"
-        packet = json.loads(files["packet.json"])
+    for design in designs():
+        files = in_folder(packet(design))
+        assert files == made_again(design), f"{design.stem}: two runs differ"
+        job = json.loads(files["packet.json"])
         tables = {name: rows(files[f"{name}.csv"], name) for name in ["buying", "cuts", "marks"]}
-        check_buying(tables["buying"], packet)
-        check_cuts(tables["cuts"], packet)
-        check_marks(tables["marks"], packet)
-        bites(tables["cuts"], packet)
-        formulas = check_workbook(files["packet.xlsx"], files, packet)
+        check_buying(tables["buying"], job)
+        check_cuts(tables["cuts"], job)
+        check_marks(tables["marks"], job)
+        bites(tables["cuts"], job)
+        formulas = check_workbook(files["packet.xlsx"], files, job)
         counts = ", ".join(f"{len(table)} {name}" for name, table in tables.items())
         print(f"{design.stem}: {counts}; {formulas} formulas")
 

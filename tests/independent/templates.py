@@ -5,18 +5,17 @@ cutting and the sewn line must lie where the packet has it, nothing may be drawn
 and the two marks of a join must agree. On every page both bars must have their length, and no level or
 upright line may run along the frame. Story sticks are put together in the same way, and hold every
 fold of the mark list. Nothing may be out by more than 0.01 mm. A file that is one part in a hundred too
-small shows that the check bites. Needs the PyPI package pypdf and the binary `pelmet`.
+small shows that the check bites. Needs the PyPI package pypdf, and cargo.
 """
 
 import json
 import math
-import pathlib
 import re
 import sys
-import tempfile
 
 import pypdf
-from printed_pages import PAPERS, POINT_OF_MILLIMETRE, ROOT, faults, pelmet
+from built import HERE, designs, packet
+from printed_pages import PAPERS, POINT_OF_MILLIMETRE, faults
 from pypdf.generic import ContentStream
 
 MOST = 0.01
@@ -25,7 +24,6 @@ BAR_MOST = 0.001
 # How lines are told apart: their width, and their dashes.
 CUT, SEWN, FOLD, FRAME = (0.45, ()), (0.25, (2, 1)), (0.25, (3, 1, 0.6, 1)), (0.15, ())
 CLEAR = 3.0
-HERE = pathlib.Path(__file__).parent
 
 
 class Page:
@@ -269,22 +267,18 @@ def check_file(path, packet, scale=1.0):
 
 def check(design, paper):
     """Prints what is found wrong with the templates of a design; whether nothing is."""
-    with tempfile.TemporaryDirectory() as folder:
-        folder = pathlib.Path(folder)
-        pelmet("build", "--quiet", "--write", "templates,json", "--paper", paper, "--out", str(folder), str(design))
-        packet = json.loads((folder / "packet.json").read_text())
-        path = folder / "templates.pdf"
-        found, worst, pages = check_file(path, packet)
-        found += faults(path, paper, f"Templates: {packet['title']}")
-        if not check_file(path, packet, 0.99)[0]:
-            found.append("a file that is too small is not told from a good one")
+    path = packet(design, paper) / "templates.pdf"
+    job = json.loads(path.with_name("packet.json").read_text())
+    found, worst, pages = check_file(path, job)
+    found += faults(path, paper, f"Templates: {job['title']}")
+    if not check_file(path, job, 0.99)[0]:
+        found.append("a file that is too small is not told from a good one")
     print(f"{design.name}, {paper}: {pages} pages, lines within {worst:.4f} mm, {'; '.join(found) or 'sound'}")
     return not found
 
 
 def main():
-    designs = sorted(folder.with_suffix(".pelmet") for folder in ROOT.glob("examples/*/*.packet"))
-    sound = [check(design, paper) for design in [*designs, HERE / "halved.pelmet"] for paper in PAPERS]
+    sound = [check(design, paper) for design in [*designs(), HERE / "halved.pelmet"] for paper in PAPERS]
     sys.exit(0 if all(sound) else 1)
 
 

@@ -11,6 +11,8 @@ mod shuffled;
 
 pub use generated::generated_job;
 pub use markdown::{Block, blocks};
-pub use memory::Memory;
-pub use repository::{designs_below, files_below, is_update, path, project_at, read, write};
+pub use memory::{Memory, is_sound};
+pub use repository::{
+    designs_below, files_below, is_update, path, project_at, read, read_bytes, write,
+};
 pub use shuffled::shuffled;

@@ -69,6 +69,13 @@ impl Memory {
     }
 }
 
+/// Whether a design makes a packet with nothing to report. A warning that the design itself accepts
+/// is no fault of it.
+pub fn is_sound(built: &Built) -> bool {
+    let mut reports = built.diagnostics.iter();
+    reports.all(|report| report.accepted.is_some()) && built.packet.is_some()
+}
+
 fn push_line(text: &mut String, line: &str) {
     text.push_str(line);
     text.push('\n');

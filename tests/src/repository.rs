@@ -29,13 +29,22 @@ pub fn read(within: &str) -> String {
     fs::read_to_string(path(within)).expect(within)
 }
 
+/// The bytes of a file of the repository.
+///
+/// # Panics
+///
+/// If there is no such file.
+pub fn read_bytes(within: &str) -> Vec<u8> {
+    fs::read(path(within)).expect(within)
+}
+
 /// Writes a file of the repository.
 ///
 /// # Panics
 ///
 /// If it cannot be written.
-pub fn write(within: &str, text: &str) {
-    fs::write(path(within), text).expect(within);
+pub fn write(within: &str, contents: impl AsRef<[u8]>) {
+    fs::write(path(within), contents).expect(within);
 }
 
 /// Whether expected texts are to be written anew.
@@ -83,14 +92,9 @@ pub fn project_at(main: &str) -> Memory {
     let (folder, name) = main.rsplit_once('/').expect("a file in a folder");
     let names = files_below(folder, "").into_iter();
     let files = names.map(|within| {
-        let bytes = fs::read(path(&within)).expect(&within);
-        (
-            within
-                .trim_start_matches(folder)
-                .trim_start_matches('/')
-                .to_owned(),
-            bytes,
-        )
+        let bytes = read_bytes(&within);
+        let name = within.trim_start_matches(folder).trim_start_matches('/');
+        (name.to_owned(), bytes)
     });
     Memory {
         main: name.to_owned(),

@@ -1,22 +1,14 @@
-//! What is written down about the language holds: every block of the reference, every file of the
-//! standard library, every example and its packet.
-
-use std::collections::BTreeMap;
+//! What is written down about the language holds: every block of the reference and every file of the
+//! standard library.
 
 use pelmet_diagnostics::{FileId, render};
 use pelmet_driver::Built;
-use pelmet_sheets::{PacketChoice, files};
-use pelmet_tests::{Memory, blocks, designs_below, files_below, project_at, read};
+use pelmet_tests::{Memory, blocks, designs_below, files_below, is_sound, project_at, read};
 
-/// A warning that the design itself accepts is no fault of it.
 #[track_caller]
 fn assert_sound(what: &str, built: &Built) {
     let shown = render::plain(&built.diagnostics, &built.sources);
-    let accepted = built
-        .diagnostics
-        .iter()
-        .all(|report| report.accepted.is_some());
-    assert!(accepted && built.packet.is_some(), "{what}:\n{shown}");
+    assert!(is_sound(built), "{what}:\n{shown}");
 }
 
 /// Compiles every block of a text that is marked `pelmet`; one marked `error=CODE` must give that
@@ -134,53 +126,6 @@ fn every_file_of_the_library_is_used_by_an_example() {
     for file in pelmet_stdlib::FILES {
         let name = format!("standard/{}.pelmet", file.name);
         assert!(used.contains(&name), "no example uses {name}");
-    }
-}
-
-/// Printed sheets and templates are built beside the rest, but not checked in.
-fn is_checked_in(file: &str) -> bool {
-    !file.ends_with(".pdf")
-}
-
-#[test]
-fn every_example_is_sound_and_its_packet_is_up_to_date() {
-    let designs = designs_below("examples");
-    assert!(designs.len() >= 3, "{designs:?}");
-    for main in designs {
-        let project = project_at(&main);
-        let built = project.build();
-        assert_sound(&main, &built);
-        let folder = project.main.replace(".pelmet", ".packet/");
-        let checked_in = project.files.iter();
-        let checked_in: BTreeMap<&str, &Vec<u8>> = checked_in
-            .filter_map(|(name, bytes)| Some((name.strip_prefix(&folder)?, bytes)))
-            .filter(|(name, _)| is_checked_in(name))
-            .collect();
-        let files = files(&built.packet.unwrap(), &PacketChoice::default());
-        let made = files
-            .iter()
-            .map(|file| (file.name.as_str(), &file.contents))
-            .filter(|(name, _)| is_checked_in(name));
-        let is_up_to_date = checked_in == made.collect();
-        assert!(is_up_to_date, "run `cargo run -- build --quiet {main}`");
-    }
-}
-
-/// What is checked in and what is published agree, as another program would see it.
-#[test]
-fn every_packet_of_an_example_is_as_the_schema_says() {
-    let schema = read("compiler/packet/packet.schema.json");
-    let schema: serde_json::Value = schema.parse().unwrap();
-    let schema = jsonschema::draft202012::new(&schema).unwrap();
-    let packets = files_below("examples", "packet.json");
-    assert!(packets.len() >= 3, "{packets:?}");
-    for path in packets {
-        let packet: serde_json::Value = read(&path).parse().unwrap();
-        let mistakes: Vec<String> = schema
-            .iter_errors(&packet)
-            .map(|mistake| mistake.to_string())
-            .collect();
-        assert!(mistakes.is_empty(), "{path}: {}", mistakes.join("\n"));
     }
 }
 
