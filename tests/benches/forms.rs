@@ -21,7 +21,7 @@ fn forms(criterion: &mut Criterion) {
         group.bench_function("sums and layouts", |bencher| {
             bencher.iter(|| project.build());
         });
-        for form in &FORMS {
+        for form in FORMS {
             let choice = PacketChoice {
                 forms: vec![form],
                 ..PacketChoice::default()

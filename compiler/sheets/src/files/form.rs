@@ -47,7 +47,7 @@ const fn csv_name(table: TableName) -> FileName {
 }
 
 /// Every form there is, in the order they are written.
-pub static FORMS: [PacketForm; 11] = [
+pub static FORMS: &[PacketForm] = &[
     PacketForm {
         word: "html",
         about: "the sheets, with their drawings, as one page for a tablet or a printer",

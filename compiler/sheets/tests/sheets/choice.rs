@@ -48,7 +48,7 @@ fn every_form_can_be_chosen_by_itself() {
         ..PacketChoice::default()
     };
     let mut together = Vec::new();
-    for form in &FORMS {
+    for form in FORMS {
         assert_eq!(PacketForm::named(form.word), Some(form));
         let choice = PacketChoice {
             forms: vec![form],
