@@ -8,7 +8,7 @@
 
 mod common;
 
-use common::{LITTLE, any_job, any_length, mm, plain_cloth, plain_piece};
+use common::{LITTLE, a_thousand_cases, any_job, any_length, mm, plain_cloth, plain_piece};
 use pelmet_bolt::{
     BoltDirection, BoltLengths, BoltSection, CheckerFinding, Layout, LayoutPiece, Orientation,
     Placed, check, lay_with,
@@ -62,12 +62,7 @@ fn any_overlap(pieces: &[LayoutPiece], placed: &[Placed]) -> bool {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig {
-        cases: 1000,
-        failure_persistence: None,
-        max_global_rejects: 20_000,
-        ..ProptestConfig::default()
-    })]
+    #![proptest_config(a_thousand_cases())]
 
     #[test]
     fn an_overlap_is_found_exactly_where_there_is_one(

@@ -2,7 +2,7 @@
 
 mod common;
 
-use common::{LITTLE, any_job, any_length, any_shaped_job};
+use common::{LITTLE, a_thousand_cases, any_job, any_length, any_shaped_job};
 use pelmet_bolt::{BoltFlaw, LayoutCloth, LayoutPiece, SearchEffort, check, lay_with};
 use pelmet_measure::Length;
 use proptest::option;
@@ -64,12 +64,7 @@ fn any_piece_at_all() -> impl Strategy<Value = LayoutPiece> {
 }
 
 proptest! {
-    #![proptest_config(ProptestConfig {
-        cases: 1000,
-        failure_persistence: None,
-        max_global_rejects: 20_000,
-        ..ProptestConfig::default()
-    })]
+    #![proptest_config(a_thousand_cases())]
 
     #[test]
     fn every_layout_is_sound((cloth, pieces) in any_job()) {

@@ -16,6 +16,16 @@ use proptest::prelude::*;
 /// Enough for both searches to take their turns, and little enough for a thousand jobs.
 pub const LITTLE: SearchEffort = SearchEffort::steps(20_000);
 
+/// A thousand cases of a property, many of which may be passed over.
+pub fn a_thousand_cases() -> ProptestConfig {
+    ProptestConfig {
+        cases: 1000,
+        failure_persistence: None,
+        max_global_rejects: 20_000,
+        ..ProptestConfig::default()
+    }
+}
+
 /// So many millimetres.
 pub fn mm(millimetres: i64) -> Length {
     Length::millimetres(millimetres)
