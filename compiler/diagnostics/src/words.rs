@@ -1,5 +1,8 @@
 //! Small words around names and numbers.
 
+use std::borrow::Borrow;
+use std::fmt::Display;
+
 /// The noun with its article: "a rod", "an outline".
 pub fn with_article(noun: &str) -> String {
     let article = if noun.starts_with(['a', 'e', 'i', 'o', 'u']) {
@@ -11,17 +14,19 @@ pub fn with_article(noun: &str) -> String {
 }
 
 /// The number with its noun: "1 error", "2 errors".
-pub fn counted(count: usize, noun: &str) -> String {
-    let ending = if count == 1 { "" } else { "s" };
+pub fn counted<Count: Display + PartialEq + From<u8>>(count: Count, noun: &str) -> String {
+    let ending = if count == Count::from(1) { "" } else { "s" };
     format!("{count} {noun}{ending}")
 }
 
 /// The words as a person lists them: "width, repeat or way".
-pub fn listed(words: &[&str], last_joined_by: &str) -> String {
+pub fn listed<Word: Borrow<str>>(words: &[Word], last_joined_by: &str) -> String {
     match words {
         [] => String::new(),
-        [only] => (*only).to_owned(),
-        [rest @ .., last] => format!("{} {last_joined_by} {last}", rest.join(", ")),
+        [only] => only.borrow().to_owned(),
+        [rest @ .., last] => {
+            format!("{} {last_joined_by} {}", rest.join(", "), last.borrow())
+        }
     }
 }
 
@@ -56,7 +61,7 @@ mod tests {
 
     #[test]
     fn a_list_ends_in_its_joining_word() {
-        assert_eq!(listed(&[], "or"), "");
+        assert_eq!(listed::<&str>(&[], "or"), "");
         assert_eq!(listed(&["width"], "or"), "width");
         assert_eq!(listed(&["width", "way"], "or"), "width or way");
         assert_eq!(

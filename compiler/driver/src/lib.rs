@@ -13,6 +13,7 @@ mod pipeline;
 mod purpose;
 mod sequence;
 mod watch;
+mod words;
 
 pub use assemble::{Parts, assemble};
 pub use layout::{ClothToLay, CutPiece, LaidCloth, RailroadTried, cloths_to_lay};

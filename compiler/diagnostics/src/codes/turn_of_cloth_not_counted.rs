@@ -65,13 +65,21 @@ impl From<TurnOfClothNotCounted> for Diagnostic {
             cloth,
             pleats,
         } = told;
-        CODE.report(format!(
-            "no turn of cloth is counted in the pleats of {panel}: its {layer} does not say how thick it \
-             is"
-        ))
-        .label(cloth, "this cloth has no thickness")
-        .label(pleats, "so its creases are taken to lose nothing")
-        .help("write the thickness of one layer in the fabric: `thickness: 0.4 mm`")
-        .help("or leave the turn out on purpose, in the pleat rule: `turn of cloth: none`")
+        let why = format!("its {layer} does not say how thick it is");
+        CODE.report(title(&panel, &why))
+            .label(cloth, "this cloth has no thickness")
+            .label(pleats, "so its creases are taken to lose nothing")
+            .help("write the thickness of one layer in the fabric: `thickness: 0.4 mm`")
+            .help("or leave the turn out on purpose, in the pleat rule: `turn of cloth: none`")
     }
+}
+
+/// No turn of cloth is counted in the pleats of `panels`, since none of their cloths has a thickness.
+/// Of a design that never speaks of thickness nothing is mended; the packet alone says so.
+pub fn in_no_cloth(panels: &str) -> Diagnostic {
+    CODE.report(title(panels, "their cloths do not say how thick they are"))
+}
+
+fn title(panels: &str, why: &str) -> String {
+    format!("no turn of cloth is counted in the pleats of {panels}: {why}")
 }

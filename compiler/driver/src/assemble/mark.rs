@@ -1,5 +1,6 @@
 //! The marks of a panel, in working order.
 
+use pelmet_diagnostics::counted;
 use pelmet_model::{Mark as MarkMade, Marked, Relief};
 use pelmet_packet::{FoldMark, GatherMark, Mark, StitchMark};
 
@@ -88,8 +89,7 @@ fn name(what: &Marked) -> String {
 fn cuts(count: u32, noun: &str) -> String {
     match count {
         0 => String::new(),
-        1 => format!(", 1 {noun}"),
-        several => format!(", {several} {noun}s"),
+        some => format!(", {}", counted(some, noun)),
     }
 }
 

@@ -23,17 +23,22 @@ pub(crate) fn notes(
     panels: &[HungPanel<'_>],
     fabrics: &[Fabric],
 ) -> Vec<Note> {
-    let notes = of(diagnostics, Severity::Note).map(|diagnostic| Note {
-        code: diagnostic.code.slug.to_owned(),
-        title: diagnostic.title.clone(),
-        sum: diagnostic.sum.clone(),
-    });
-    sorted(notes.chain(turn_not_counted(panels, fabrics)))
+    let notes = of(diagnostics, Severity::Note).map(note);
+    let unsaid = turn_not_counted(panels, fabrics);
+    sorted(notes.chain(unsaid.as_ref().map(note)))
+}
+
+fn note(report: &Diagnostic) -> Note {
+    Note {
+        code: report.code.slug.to_owned(),
+        title: report.title.clone(),
+        sum: report.sum.clone(),
+    }
 }
 
 /// What goes without saying where none of a panel's cloths says how thick it is; that one of them
 /// does not is told by a report.
-fn turn_not_counted(panels: &[HungPanel<'_>], fabrics: &[Fabric]) -> Option<Note> {
+fn turn_not_counted(panels: &[HungPanel<'_>], fabrics: &[Fabric]) -> Option<Diagnostic> {
     let is_silent = |panel: &&HungPanel<'_>| {
         panel.made.pleating.is_pressed()
             && pelmet_workroom::turn_of_cloth(panel.order, fabrics).is_none()
@@ -42,14 +47,7 @@ fn turn_not_counted(panels: &[HungPanel<'_>], fabrics: &[Fabric]) -> Option<Note
     let names = panels.iter().filter(is_silent);
     let names: BTreeSet<&str> = names.map(|panel| panel.order.name.as_str()).collect();
     let names: Vec<&str> = names.into_iter().collect();
-    (!names.is_empty()).then(|| Note {
-        code: codes::turn_of_cloth_not_counted::CODE.slug.to_owned(),
-        title: format!(
-            "no turn of cloth is counted in the pleats of {}: their cloths do not say how thick they are",
-            names.join(", ")
-        ),
-        sum: Vec::new(),
-    })
+    (!names.is_empty()).then(|| codes::turn_of_cloth_not_counted::in_no_cloth(&names.join(", ")))
 }
 
 fn of(diagnostics: &[Diagnostic], severity: Severity) -> impl Iterator<Item = &Diagnostic> {

@@ -95,7 +95,7 @@ fn limits(bound: ExpectedBound) -> (Option<Expected>, Option<Expected>) {
 fn beyond(value: Expected, limit: Expected) -> Option<Out> {
     let rounding = match value {
         Expected::Length(_) => ROUNDING.nanometres(),
-        _ => 0,
+        Expected::Count(_) | Expected::Weight(_) | Expected::Money(_) => 0,
     };
     let by = value.units().saturating_sub(limit.units());
     (value.is_like(limit) && by > rounding).then(|| Out {

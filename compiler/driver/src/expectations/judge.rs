@@ -1,6 +1,9 @@
 //! Holding the answer against what the design expects of it.
 
-use pelmet_design::{Design, Expectation as Line, Expected, ExpectedSubject, JobSize, PanelSize};
+use pelmet_design::{
+    Design, Expectation as Line, Expected, ExpectedSubject, FabricSize, JobSize, PanelSize,
+    WindowSize,
+};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, PlacedText, codes};
 use pelmet_measure::{Length, Style};
 use pelmet_model::Work;
@@ -66,18 +69,20 @@ impl Judge<'_> {
     /// stated.
     fn not_known(&self, line: &Line, sizes: &[CameOut]) -> Option<Diagnostic> {
         let (what, property) = match line.subject {
-            ExpectedSubject::Panel { size, .. } => match size {
-                PanelSize::Weight => ("weight", "weight"),
-                PanelSize::ThickestStack => ("thickest stack", "thickness"),
-                _ => return None,
+            ExpectedSubject::Panel { size, .. } => unstated_of_panel(size)?,
+            ExpectedSubject::Window { size, .. } => match size {
+                WindowSize::Weight => ("weight", "weight"),
+                WindowSize::Covered => return None,
             },
-            ExpectedSubject::Window { .. } | ExpectedSubject::Job(JobSize::Weight) => {
-                ("weight", "weight")
-            }
-            ExpectedSubject::Fabric { .. } | ExpectedSubject::Job(JobSize::Cost) => {
-                ("cost", "price")
-            }
-            ExpectedSubject::Job(JobSize::Quote) => ("quote", "price"),
+            ExpectedSubject::Fabric { size, .. } => match size {
+                FabricSize::Cost => ("cost", "price"),
+                FabricSize::Bought | FabricSize::Exact => return None,
+            },
+            ExpectedSubject::Job(size) => match size {
+                JobSize::Weight => ("weight", "weight"),
+                JobSize::Cost => ("cost", "price"),
+                JobSize::Quote => ("quote", "price"),
+            },
         };
         let is_silent = sizes.is_empty() && self.is_sound;
         let not_known = codes::ExpectationNotKnown {
@@ -124,6 +129,23 @@ impl Judge<'_> {
             }
             ExpectedSubject::Job(size) => self.of_job(*size).into_iter().collect(),
         }
+    }
+}
+
+/// What a size of a panel is called, and the property it follows from, where that may be left unstated.
+fn unstated_of_panel(size: PanelSize) -> Option<(&'static str, &'static str)> {
+    match size {
+        PanelSize::Weight => Some(("weight", "weight")),
+        PanelSize::ThickestStack => Some(("thickest stack", "thickness")),
+        PanelSize::FinishedWidth
+        | PanelSize::FlatWidth
+        | PanelSize::CutWidth
+        | PanelSize::CutLength
+        | PanelSize::MadeLength
+        | PanelSize::Drop
+        | PanelSize::Pleats
+        | PanelSize::Layers
+        | PanelSize::Tape => None,
     }
 }
 

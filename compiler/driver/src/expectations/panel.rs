@@ -6,6 +6,7 @@ use pelmet_measure::{Length, Style};
 use pelmet_model::{Layer, PanelMade, PanelOrder, Piece, Pleat};
 
 use super::came_out::CameOut;
+use crate::words::part_of_panel;
 
 /// A panel whose size is asked for.
 pub(super) struct PanelAsked<'a> {
@@ -81,10 +82,7 @@ impl PanelAsked<'_> {
     }
 
     fn in_words(&self, what: &str, window: &str) -> String {
-        format!(
-            "the {what} of the panel `{}` of `{window}`",
-            self.order.name
-        )
+        part_of_panel(what, &self.order.name, window)
     }
 
     fn face(&self) -> Option<&Piece> {
@@ -99,7 +97,13 @@ impl PanelAsked<'_> {
         let keys = match size {
             PanelSize::MadeLength | PanelSize::Drop | PanelSize::CutLength => LENGTHS,
             PanelSize::FinishedWidth => WIDTHS_FINISHED_FIRST,
-            _ => WIDTHS,
+            PanelSize::FlatWidth
+            | PanelSize::CutWidth
+            | PanelSize::Pleats
+            | PanelSize::Layers
+            | PanelSize::Weight
+            | PanelSize::ThickestStack
+            | PanelSize::Tape => WIDTHS,
         };
         let stated = keys
             .iter()

@@ -9,6 +9,7 @@ use super::cloth_to_lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
 use super::ways::{Decision, Settled};
 use crate::purpose::{Purpose, expects_length};
 use crate::watch::{ClothWatch, Stage, watched};
+use crate::words::part_of_panel;
 
 /// Lays every cloth that something is cut from. Every layout is checked by the independent checker
 /// before anything is made of it.
@@ -166,11 +167,7 @@ impl ClothPlace<'_> {
     fn in_words(&self, cut: &CutPiece) -> Option<String> {
         let window = self.design.job.windows.get(cut.window)?;
         let panel = window.panels.get(cut.panel)?;
-        let layer = cut.layer.word();
-        Some(format!(
-            "the {layer} of the panel `{}` of `{}`",
-            panel.name, window.name
-        ))
+        Some(part_of_panel(cut.layer.word(), &panel.name, &window.name))
     }
 
     /// Where the panel names this cloth.

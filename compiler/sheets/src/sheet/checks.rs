@@ -199,20 +199,19 @@ fn kind_and_size(made: &Pleat) -> String {
 }
 
 fn warning(warning: &Warning) -> String {
-    let sum: String = warning.sum.iter().map(|line| format!("; {line}")).collect();
     let accepted = warning
         .accepted
         .as_ref()
         .map(|reason| format!(". Accepted: {reason}"));
-    format!(
-        "{} ({}){sum}{}",
-        warning.title,
-        warning.code,
-        accepted.unwrap_or_default()
-    )
+    let remark = remark(&warning.title, &warning.code, &warning.sum);
+    remark + &accepted.unwrap_or_default()
 }
 
 fn note(note: &Note) -> String {
-    let sum: String = note.sum.iter().map(|line| format!("; {line}")).collect();
-    format!("{} ({}){sum}", note.title, note.code)
+    remark(&note.title, &note.code, &note.sum)
+}
+
+fn remark(title: &str, code: &str, sum: &[String]) -> String {
+    let sum: String = sum.iter().map(|line| format!("; {line}")).collect();
+    format!("{title} ({code}){sum}")
 }

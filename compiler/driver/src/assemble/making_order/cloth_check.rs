@@ -1,10 +1,11 @@
 //! What is settled before any cloth is cut for a public room.
 
 use num_traits::CheckedAdd;
+use pelmet_diagnostics::listed;
 use pelmet_measure::{Ratio, number_text};
 use pelmet_model::CautionKind;
 
-use super::{Bench, Draft, listed, together};
+use super::{Added, Bench, Draft, together};
 
 /// Hangings up to this mass for their area, in grams a square metre, are tested by method 1 of
 /// NFPA 701, heavier ones by its method 2 (NFPA, as published).
@@ -25,8 +26,8 @@ pub(super) fn cloth_check(bench: Bench<'_>) -> Option<Draft> {
              code, those who see to it and a laboratory to say.",
         ),
     ];
-    Some(Draft::new(
-        "cloth check",
+    Some(Draft::added(
+        Added::ClothCheck,
         vec![together(words)],
         &[CautionKind::PublicRoom],
     ))
@@ -66,7 +67,7 @@ fn in_words(cloths: &[(&str, Option<Ratio>)], sum: Ratio) -> String {
         .filter_map(|(name, weight)| Some(format!("`{name}` {}", grams((*weight)?))));
     let named: Vec<String> = named.collect();
     match named.len() {
-        1 => listed(&named),
-        _ => format!("{}, together {}", listed(&named), grams(sum)),
+        1 => listed(&named, "and"),
+        _ => format!("{}, together {}", listed(&named, "and"), grams(sum)),
     }
 }

@@ -1,57 +1,71 @@
 //! Marking, folding and measuring a panel that is made up.
 
-use pelmet_measure::Length;
-use pelmet_model::{CautionKind, Heading, HeadingWork, Held, MarkKind, Marked, Pleat};
+use std::collections::BTreeSet;
 
-use super::{Bench, Draft, listed, together};
-use crate::assemble::number;
+use pelmet_diagnostics::{counted, listed};
+use pelmet_measure::Length;
+use pelmet_model::{CautionKind, Heading, HeadingWork, Held, Marked, Pleat};
+
+use super::{Added, Bench, Draft, together};
 
 /// What is still to be marked on the made-up panel, all of it before the first fold; `None` where
 /// nothing is.
 pub(super) fn mark(bench: Bench<'_>) -> Option<Draft> {
-    let marks = &bench.hung.made.marks;
-    let has = |is_it: fn(&Marked) -> bool| marks.iter().any(|mark| is_it(&mark.what));
-    let wanted = [
-        (has(is_of_heading), "the lines of the heading"),
-        (has(is_of_pleat), "the pleats"),
-        (has(|kind| *kind == Marked::Quarter), "the quarters"),
-        (has(is_of_fastener), "the lines of the fastener"),
-        (
-            has(|kind| matches!(kind, Marked::Return(_))),
-            "where the panel turns back to the wall",
-        ),
-    ];
-    let wanted = wanted.into_iter().filter(|(wanted, _)| *wanted);
-    let wanted: Vec<String> = wanted.map(|(_, what)| what.to_owned()).collect();
+    let marks = bench.hung.made.marks.iter();
+    let wanted: BTreeSet<ToMark> = marks.filter_map(|mark| ToMark::of(&mark.what)).collect();
+    let wanted: Vec<&str> = wanted.into_iter().map(ToMark::words).collect();
     let words = format!(
         "Lay the panel flat, face up, the heading away from you. From its mark list mark {}, each \
          measured from the same edge, with pins or with chalk that comes out again.",
-        listed(&wanted),
+        listed(&wanted, "and"),
     );
     let cautions = [CautionKind::ScrapTest];
-    (!wanted.is_empty()).then(|| Draft::new("mark", vec![words], &cautions))
+    (!wanted.is_empty()).then(|| Draft::added(Added::Mark, vec![words], &cautions))
 }
 
-fn is_of_heading(kind: &Marked) -> bool {
-    match kind {
-        Marked::HeadingLine => true,
-        Marked::HeadingWork(work) => *work != HeadingWork::FastenerMate,
-        _ => false,
+/// What is marked on a made-up panel, in the order it is told.
+#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord)]
+enum ToMark {
+    HeadingLines,
+    Pleats,
+    Quarters,
+    FastenerLines,
+    Returns,
+}
+
+impl ToMark {
+    /// What a mark is a part of; `None` for one that is made on the cut piece.
+    fn of(what: &Marked) -> Option<Self> {
+        match what {
+            Marked::HeadingWork(HeadingWork::FastenerMate) | Marked::FastenerLine { .. } => {
+                Some(Self::FastenerLines)
+            }
+            Marked::HeadingLine | Marked::HeadingWork(_) => Some(Self::HeadingLines),
+            Marked::Fold { .. }
+            | Marked::Pair { .. }
+            | Marked::Finger { .. }
+            | Marked::GatherEnd { .. } => Some(Self::Pleats),
+            Marked::Quarter => Some(Self::Quarters),
+            Marked::Return(_) => Some(Self::Returns),
+            Marked::Corner { .. }
+            | Marked::Curve { .. }
+            | Marked::TurningOpening
+            | Marked::MotifCentre
+            | Marked::LowerFold
+            | Marked::BandSeam { .. }
+            | Marked::JoinSeam => None,
+        }
     }
-}
 
-fn is_of_pleat(what: &Marked) -> bool {
-    matches!(
-        what.kind(),
-        MarkKind::Fold | MarkKind::Pair | MarkKind::Finger | MarkKind::GatherEnd
-    )
-}
-
-fn is_of_fastener(kind: &Marked) -> bool {
-    matches!(
-        kind,
-        Marked::FastenerLine { .. } | Marked::HeadingWork(HeadingWork::FastenerMate)
-    )
+    fn words(self) -> &'static str {
+        match self {
+            Self::HeadingLines => "the lines of the heading",
+            Self::Pleats => "the pleats",
+            Self::Quarters => "the quarters",
+            Self::FastenerLines => "the lines of the fastener",
+            Self::Returns => "where the panel turns back to the wall",
+        }
+    }
 }
 
 /// Laying the pleats, or drawing the panel up; `None` for a panel that hangs flat, and for one that
@@ -84,7 +98,7 @@ pub(super) fn fold(bench: Bench<'_>) -> Option<Draft> {
     } else {
         &[CautionKind::Needle]
     };
-    Some(Draft::new("pleat", words, cautions))
+    Some(Draft::added(Added::Pleat, words, cautions))
 }
 
 /// The last look at a panel before it hangs.
@@ -106,7 +120,7 @@ pub(super) fn measure(bench: Bench<'_>) -> Draft {
     words.push(String::from(
         "Put right now what is out; it is harder once it hangs.",
     ));
-    Draft::new("measure", vec![together(words)], &[])
+    Draft::added(Added::Measure, vec![together(words)], &[])
 }
 
 /// What to bring where to make a pleat.
@@ -144,7 +158,10 @@ fn stitched(bench: Bench<'_>, pleat: &Pleat) -> String {
         return brought;
     }
     let fingers: Vec<String> = pleat.fingers.iter().map(|at| bench.mark(*at)).collect();
-    format!("{brought}, the fingers folded at {}", listed(&fingers))
+    format!(
+        "{brought}, the fingers folded at {}",
+        listed(&fingers, "and")
+    )
 }
 
 fn gather(bench: Bench<'_>) -> Option<Draft> {
@@ -158,7 +175,11 @@ fn gather(bench: Bench<'_>) -> Option<Draft> {
         bench.mark(made.flat),
         bench.mark(made.finished),
     );
-    Some(Draft::new("gather", vec![words], &[CautionKind::Needle]))
+    Some(Draft::added(
+        Added::Gather,
+        vec![words],
+        &[CautionKind::Needle],
+    ))
 }
 
 /// What holds the pleats once they are laid.
@@ -166,12 +187,11 @@ fn afterwards(bench: Bench<'_>) -> Option<String> {
     let made = bench.hung.made;
     let held = |held| made.pleating.pleats.iter().any(|pleat| pleat.held == held);
     if let Some(strips) = made.pleat_strips {
-        let count = usize::try_from(strips.count).unwrap_or(usize::MAX);
         let length = bench.printer.cut(strips.length).text;
         return Some(format!(
             "Press the folds. Hold them from behind with {} of tape, each {length} long, where \
              they cannot be seen.",
-            counted(count, "strip"),
+            counted(strips.count, "strip"),
         ));
     }
     if held(Held::Pressed) {
@@ -205,12 +225,4 @@ fn kind_and_depth(bench: Bench<'_>, pleat: &Pleat) -> String {
 
 fn hangs_in_pocket(bench: Bench<'_>) -> bool {
     matches!(bench.hung.order.heading, Heading::RodPocket { .. })
-}
-
-/// A count with its noun.
-pub(super) fn counted(count: usize, one: &str) -> String {
-    match number(count) {
-        1 => format!("1 {one}"),
-        several => format!("{several} {one}s"),
-    }
 }

@@ -1,8 +1,9 @@
 //! Hanging a panel, and checking how it hangs.
 
+use pelmet_diagnostics::listed;
 use pelmet_model::{CautionKind, EdgeKind, Heading, NotionKind, Support};
 
-use super::{Bench, Draft, listed, together};
+use super::{Added, Bench, Draft, together};
 use crate::assemble::heading::hang_range;
 
 /// Bringing the panel to its place.
@@ -19,7 +20,7 @@ pub(super) fn hang(bench: Bench<'_>) -> Draft {
     }
     cautions.extend([CautionKind::Heat, CautionKind::Cords]);
     let words = vec![together(words.into_iter().flatten())];
-    Draft::new("hang", words, &cautions)
+    Draft::added(Added::Hang, words, &cautions)
 }
 
 /// The check that ends every order: how far the panel should hang, and what can be done about it.
@@ -31,7 +32,7 @@ pub(super) fn check(bench: Bench<'_>) -> Draft {
         bench.mark(bench.hung.order.drop),
     );
     let words = vec![together([measured, correction(bench)])];
-    Draft::new("hang check", words, &[CautionKind::Ladder])
+    Draft::added(Added::HangCheck, words, &[CautionKind::Ladder])
 }
 
 fn support(bench: Bench<'_>) -> String {
@@ -102,7 +103,7 @@ fn place(bench: Bench<'_>) -> Option<String> {
         };
         return Some(format!(
             "The middle of one goes over {noun} of the row, at {} from the left end.",
-            listed(&joins)
+            listed(&joins, "and")
         ));
     }
     let places = window.row.iter().zip(1..);
@@ -121,7 +122,7 @@ fn place(bench: Bench<'_>) -> Option<String> {
             [_] => "Its place in the row, from the left, is",
             _ => "The places in the row, from the left, are",
         };
-        format!("{are} {}{overlap}.", listed(&places))
+        format!("{are} {}{overlap}.", listed(&places, "and"))
     })
 }
 
@@ -174,7 +175,7 @@ fn correction(bench: Bench<'_>) -> String {
     if let Some(range) = hang_range(&order.heading, order.drop, bench.printer) {
         let moves = match order.heading {
             Heading::OverRod { .. } => " It moves by half of what the strip is shifted.",
-            _ => "",
+            Heading::RodPocket { .. } | Heading::OnBoard { .. } | Heading::Plain => "",
         };
         return format!(
             "If it is out, open the strip and shift it on its mate: with at least half of the \

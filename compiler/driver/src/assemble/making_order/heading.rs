@@ -3,7 +3,7 @@
 use pelmet_measure::Length;
 use pelmet_model::{CautionKind, FastenerOrder, Heading, HeadingWork, Marked};
 
-use super::{Bench, Draft, together};
+use super::{Added, Bench, Draft, together};
 
 /// The step; `None` for a heading that needs nothing done to it.
 pub(super) fn heading(bench: Bench<'_>) -> Option<Draft> {
@@ -20,7 +20,11 @@ pub(super) fn heading(bench: Bench<'_>) -> Option<Draft> {
         ),
         Heading::Plain => return None,
     };
-    Some(Draft::new("heading", vec![together(words)], cautions))
+    Some(Draft::added(
+        Added::Heading,
+        vec![together(words)],
+        cautions,
+    ))
 }
 
 /// How far below the made-up top edge a line of the heading lies.

@@ -13,7 +13,7 @@ use pelmet_measure::Length;
 use pelmet_model::{CautionKind, Fabric, Support, WindowOrder};
 use pelmet_packet::{OrderStep, WorkTime};
 
-use super::printer::Printer;
+use super::printer::{Printer, quotient};
 use super::quote::{in_hours_and_minutes, minutes_at};
 use super::{HungPanel, ordinal};
 
@@ -81,7 +81,7 @@ impl Bench<'_> {
         let step = work.iter().find(|step| step.name == name)?;
         let minutes = minutes_at(step, self.hung.made)?;
         Some(WorkTime {
-            minutes: *minutes.numer() as f64 / *minutes.denom() as f64,
+            minutes: quotient(minutes),
             text: in_hours_and_minutes(minutes),
         })
     }
@@ -106,7 +106,45 @@ impl Bench<'_> {
     }
 }
 
+/// The steps that are added to those a method says.
+#[derive(Copy, Clone, PartialEq, Eq)]
+enum Added {
+    ClothCheck,
+    MakeUp,
+    Mark,
+    Pleat,
+    Gather,
+    Measure,
+    Heading,
+    Hang,
+    HangCheck,
+}
+
+impl Added {
+    /// Those that need what is marked on the made-up panel.
+    const NEED_MARKS: [Self; 4] = [Self::Pleat, Self::Gather, Self::Measure, Self::Heading];
+
+    /// Its name, by which a method says it in words of its own.
+    fn name(self) -> &'static str {
+        match self {
+            Self::ClothCheck => "cloth check",
+            Self::MakeUp => "make up",
+            Self::Mark => "mark",
+            Self::Pleat => "pleat",
+            Self::Gather => "gather",
+            Self::Measure => "measure",
+            Self::Heading => "heading",
+            Self::Hang => "hang",
+            Self::HangCheck => "hang check",
+        }
+    }
+}
+
 impl Draft {
+    fn added(step: Added, words: Vec<String>, cautions: &[CautionKind]) -> Self {
+        Self::new(step.name(), words, cautions)
+    }
+
     fn new(name: &str, words: Vec<String>, cautions: &[CautionKind]) -> Self {
         Self {
             name: name.to_owned(),
@@ -118,14 +156,11 @@ impl Draft {
 
 /// A method's own steps, parted before the first that needs what is marked on the made-up panel.
 fn up_to_marks(mut steps: Vec<Draft>) -> (Vec<Draft>, Vec<Draft>) {
-    let needs_marks = |step: &Draft| NEED_MARKS.contains(&&*step.name);
+    let needs_marks = |step: &Draft| Added::NEED_MARKS.iter().any(|it| it.name() == step.name);
     let at = steps.iter().position(needs_marks).unwrap_or(steps.len());
     let finished = steps.split_off(at);
     (steps, finished)
 }
-
-/// The steps that follow the marking, by name.
-const NEED_MARKS: [&str; 4] = ["pleat", "gather", "measure", "heading"];
 
 fn names(cautions: &[CautionKind]) -> Vec<String> {
     let names = cautions.iter().map(|caution| caution.word().to_owned());
@@ -135,13 +170,4 @@ fn names(cautions: &[CautionKind]) -> Vec<String> {
 /// Sentences one behind the other.
 fn together(sentences: impl IntoIterator<Item = String>) -> String {
     sentences.into_iter().collect::<Vec<_>>().join(" ")
-}
-
-/// Things in a row of words: `1, 4 and 5`.
-fn listed(things: &[String]) -> String {
-    match things {
-        [] => String::new(),
-        [only] => only.clone(),
-        [before @ .., last] => format!("{} and {last}", before.join(", ")),
-    }
 }

@@ -1,9 +1,10 @@
 //! The maker's own words with the figures of one panel.
 
+use pelmet_diagnostics::{counted, listed};
 use pelmet_model::{CautionKind, EdgeKind, FigureValue, PartMade, Piece, SentenceMade, StepMade};
 
 use super::fold::fold_of;
-use super::{Bench, Draft, listed};
+use super::{Added, Bench, Draft};
 use crate::assemble::outline;
 
 /// A step of the making method. What is said for each of several things stands by itself, the
@@ -42,7 +43,7 @@ pub(super) fn unsaid(bench: Bench<'_>) -> Draft {
     } else {
         &[CautionKind::Shears, CautionKind::Needle]
     };
-    Draft::new("make up", vec![words], cautions)
+    Draft::added(Added::MakeUp, vec![words], cautions)
 }
 
 fn words(bench: Bench<'_>, sentence: &SentenceMade) -> String {
@@ -65,8 +66,7 @@ fn figure(bench: Bench<'_>, value: &FigureValue) -> String {
             let piece = made.pieces.get(*index);
             piece.map_or_else(String::new, |piece| size(bench, piece))
         }
-        FigureValue::Count(1, one) => format!("1 {one}"),
-        FigureValue::Count(count, one) => format!("{count} {one}s"),
+        FigureValue::Count(count, one) => counted(*count, one),
         FigureValue::Number(number) => number.to_string(),
         FigureValue::Corners(corners) => corners_in_words(corners),
         FigureValue::Layer(layer) => layer.word().to_owned(),
@@ -107,7 +107,7 @@ fn corners_in_words(corners: &[usize]) -> String {
     } else {
         "corners"
     };
-    format!("{noun} {}", listed(&numbers))
+    format!("{noun} {}", listed(&numbers, "and"))
 }
 
 fn run_ends(bench: Bench<'_>, index: usize) -> String {
