@@ -11,8 +11,8 @@ use pelmet_design::{Design, Project, ReadFinding, Ways, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Example, Sources, apply_fixes, codes, render};
 use pelmet_measure::{Length, Ratio, Style};
 use pelmet_model::{
-    BandEdge, FastenerOrder, Finding, Job, Layer, MakingMatter, Matter, OutlineMatter, PieceMatter,
-    PleatMatter, RowMatter, Subject,
+    BandEdge, FastenerOrder, Finding, Job, Layer, MakingMatter, Matter, OutlineLimit,
+    OutlineMatter, PanelMeasure, PieceMatter, PleatMatter, RowMatter, Subject, SupportKind,
 };
 use pelmet_workroom::work;
 
@@ -553,7 +553,7 @@ fn outline_matters() -> Vec<(OutlineMatter, &'static str)> {
             OutlineMatter::OutsideSize {
                 step,
                 amount,
-                side: "past the edge",
+                beyond: OutlineLimit::Edge,
                 limit: MUCH,
             },
             "outline-outside-size",
@@ -683,22 +683,24 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
         (PieceMatter::NoWidth, "panel-without-width"),
         (
             PieceMatter::WidthsDisagree {
-                first: "flat width",
+                first: PanelMeasure::FlatWidth,
                 first_length: MUCH,
-                second: "finished width",
+                second: PanelMeasure::FinishedWidth,
                 second_length: LITTLE,
             },
             "widths-disagree",
         ),
         (
             PieceMatter::NothingLeft {
-                size: "drop",
+                size: PanelMeasure::Drop,
                 length: LITTLE,
             },
             "nothing-left",
         ),
         (
-            PieceMatter::TooLarge { size: "cut length" },
+            PieceMatter::TooLarge {
+                size: PanelMeasure::CutLength,
+            },
             "size-too-large",
         ),
         (
@@ -706,7 +708,9 @@ fn piece_matters() -> Vec<(PieceMatter, &'static str)> {
             "fullness-under-one",
         ),
         (
-            PieceMatter::HeadingNeedsOther { needs: "rod" },
+            PieceMatter::HeadingNeedsOther {
+                needs: SupportKind::Rod,
+            },
             "heading-needs-other",
         ),
         (

@@ -5,7 +5,7 @@
 
 use std::ops::ControlFlow;
 
-use pelmet_design::{Project, ReadTrouble};
+use pelmet_design::{Project, ReadFinding};
 use pelmet_diagnostics::Diagnostic;
 use pelmet_driver::{
     Built, ClothsAsked, Search, Stage, build, build_with, check_with, compare_cloths,
@@ -44,7 +44,7 @@ const SEAM_OR_NONE: Swags<'_> = Swags {
 const OTHERS: [(u32, u32); 5] = [(23, 22), (19, 13), (37, 26), (12, 31), (27, 19)];
 
 impl Project for Swags<'_> {
-    fn read(&self, path: &str) -> Result<Vec<u8>, ReadTrouble> {
+    fn read(&self, path: &str) -> Result<Vec<u8>, ReadFinding> {
         assert_eq!(path, "job.pelmet");
         Ok(self.text().into_bytes())
     }

@@ -41,7 +41,7 @@ pub use panel::{
 };
 pub use pelmet_model::{
     BandEdge, CreaseKind, EdgeKind, LayerKind, MarkKind, Match, MitrePlace, NotionKind, PleatKind,
-    Relief, Toward, Way,
+    Relief, SupportKind, Toward, Way,
 };
 pub use piece::{Arc, CutAllowance, JoinSeam, JoinedWidths, MeasuredFrom, OutlinePoint, Piece};
 pub use pleat::{Crease, Layers, Pleat, Seen, Stretch, TurnOfCloth};
@@ -49,4 +49,4 @@ pub use quote::{Markup, Quote, QuoteKind, QuoteLine, Reckoned};
 pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
 pub use rod_check::{Bending, Load, RodCheck, Stiffness};
 pub use schema::{schema, schema_of};
-pub use window::{Row, RowPanel, Support, SupportKind, Window};
+pub use window::{Row, RowPanel, Support, Window};

@@ -1,5 +1,6 @@
 //! A window and what dresses it.
 
+use pelmet_model::SupportKind;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
@@ -45,16 +46,6 @@ pub struct Support {
     pub diameter: Option<Measure>,
     /// How far its front stands off the wall.
     pub projection: Option<Measure>,
-}
-
-/// A rod or a board.
-#[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-#[serde(rename_all = "snake_case")]
-pub enum SupportKind {
-    /// A round rod.
-    Rod,
-    /// A flat board.
-    Board,
 }
 
 /// The panels side by side along the support.

@@ -1,6 +1,7 @@
 //! One panel worked out, once its widths are known.
 
 use pelmet_measure::{Length, Mass};
+use pelmet_model::PanelMeasure;
 use pelmet_model::{
     Fabric, Folding, Held, Matter, Mitre, Notion, PanelMade, PanelOrder, PieceMatter, Pleat,
     Pleating, Point, Shape, Support,
@@ -116,7 +117,7 @@ impl PanelTask<'_> {
         if !drop.is_positive() {
             matters.push(
                 PieceMatter::NothingLeft {
-                    size: "drop",
+                    size: PanelMeasure::Drop,
                     length: drop,
                 }
                 .into(),

@@ -29,12 +29,13 @@ use pelmet_tests::{files_below, read};
 const MAXIMUM_CIRCLE: usize = 3;
 
 /// The crates with a larger circle, and how many modules are in it: to become fewer, never more.
-const LARGER_CIRCLES: [(&str, usize); 5] =
+const LARGER_CIRCLES: [(&str, usize); 4] =
     [("cli", 12), ("design", 5), ("packet", 21), ("workroom", 35)];
 
 /// The crates from the ground up: each uses only those before it.
-const ORDER: [&str; 12] = [
+const ORDER: [&str; 15] = [
     "measure",
+    "model",
     "diagnostics",
     "lettering",
     "stdlib",
@@ -43,13 +44,12 @@ const ORDER: [&str; 12] = [
     "workroom",
     "bolt",
     "packet",
+    "changes",
+    "driver",
     "sheets",
     "cli",
     "tests",
 ];
-
-/// The arrows that still point up, from which crate to which: to become fewer, never more.
-const UPWARD: [(&str, &str); 1] = [("design", "workroom")];
 
 /// The folders of all crates.
 fn crates() -> Vec<String> {
@@ -115,6 +115,5 @@ fn no_crate_uses_one_above_it() {
                 .map(|other| (name.to_owned(), (*other).to_owned())),
         );
     }
-    let allowed = UPWARD.map(|(from, to)| (from.to_owned(), to.to_owned()));
-    assert_eq!(found, allowed, "left are those found, right UPWARD");
+    assert!(found.is_empty(), "these use a crate above them: {found:?}");
 }

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{Diagnostic, PlacedText, codes};
 use pelmet_measure::Length;
-use pelmet_model::{ArcFault, OutlineMatter, OutlineStep};
+use pelmet_model::{ArcFault, OutlineLimit, OutlineMatter, OutlineStep};
 
 use super::place::PanelPlace;
 
@@ -18,9 +18,9 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnosti
         OutlineMatter::OutsideSize {
             step,
             amount,
-            side,
+            beyond,
             limit,
-        } => outside_size(panel, step, amount, side, limit),
+        } => outside_size(panel, step, amount, beyond, limit),
         OutlineMatter::ShortOfDrop { amount } => short_of_drop(panel, amount),
         OutlineMatter::CrossesItself { first, second } => crosses_itself(panel, first, second),
         OutlineMatter::TooManyCorners { limit } => {
@@ -165,18 +165,18 @@ fn is_from(panel: PanelPlace<'_>, step: usize) -> bool {
     matches!(step, Some(OutlineStep::From { .. }))
 }
 
-/// A side with no size beyond it, such as the heading line, has no place of its own.
+/// A limit with no size of its own, such as the heading line, has no place either.
 fn outside_size(
     panel: PanelPlace<'_>,
     step: usize,
     amount: Length,
-    side: &'static str,
+    beyond: OutlineLimit,
     limit: Length,
 ) -> Diagnostic {
-    let size = match side {
-        "below the drop" => Some(panel.span("drop")),
-        "past the edge" => Some(panel.width("flat width").span).filter(|_| limit.is_positive()),
-        _ => None,
+    let size = match beyond {
+        OutlineLimit::Drop => Some(panel.span("drop")),
+        OutlineLimit::Edge => Some(panel.width("flat width").span).filter(|_| limit.is_positive()),
+        OutlineLimit::HeadingLine | OutlineLimit::Fold => None,
     };
     let reaches = if limit.is_positive() {
         limit + amount
@@ -188,7 +188,7 @@ fn outside_size(
         step: panel.outline_step(step),
         outline: panel.span("outline"),
         amount: panel.text(amount),
-        side,
+        side: beyond.word(),
         reaches: panel.text(reaches),
         limit: panel.text(limit),
         size,

@@ -3,7 +3,9 @@
 use num_traits::CheckedAdd;
 use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
-use pelmet_model::{FastenerOrder, Figure, Heading, Layer, PieceMatter, Support};
+use pelmet_model::{
+    FastenerOrder, Figure, Heading, Layer, PanelMeasure, PieceMatter, Support, SupportKind,
+};
 
 use super::place::PanelPlace;
 
@@ -93,26 +95,26 @@ fn no_width(panel: PanelPlace<'_>) -> Diagnostic {
 
 fn widths_disagree(
     panel: PanelPlace<'_>,
-    first_name: &str,
+    first_name: PanelMeasure,
     first: Length,
-    second_name: &str,
+    second_name: PanelMeasure,
     second: Length,
 ) -> Diagnostic {
     codes::WidthsDisagree {
         panel: panel.name(),
-        first_name,
+        first_name: first_name.word(),
         first: placed_size(panel, first_name, first),
-        second_name,
+        second_name: second_name.word(),
         second: placed_size(panel, second_name, second),
         difference: panel.text((first - second).abs()),
     }
     .into()
 }
 
-fn nothing_left(panel: PanelPlace<'_>, size: &str, length: Length) -> Diagnostic {
+fn nothing_left(panel: PanelPlace<'_>, size: PanelMeasure, length: Length) -> Diagnostic {
     codes::NothingLeft {
         panel: panel.name(),
-        size,
+        size: size.word(),
         length: placed_size(panel, size, length),
         sum: sum_to_nothing(panel, size, length),
     }
@@ -120,14 +122,14 @@ fn nothing_left(panel: PanelPlace<'_>, size: &str, length: Length) -> Diagnostic
 }
 
 /// How a size came out at nothing, where it was worked out from another.
-fn sum_to_nothing(panel: PanelPlace<'_>, size: &str, length: Length) -> Option<String> {
+fn sum_to_nothing(panel: PanelPlace<'_>, size: PanelMeasure, length: Length) -> Option<String> {
     let order = panel.order?;
     let (whole, taken) = match (size, order.width.cut) {
-        ("fastener length", _) => {
+        (PanelMeasure::FastenerLength, _) => {
             let insets = order.heading.fastener()?.inset * 2;
             (("of top edge", length + insets), ("both insets", insets))
         }
-        ("flat width" | "finished width", Some(cut)) => {
+        (PanelMeasure::FlatWidth | PanelMeasure::FinishedWidth, Some(cut)) => {
             (("cut", cut), ("allowances and shrinkage", cut - length))
         }
         _ => return None,
@@ -142,14 +144,14 @@ fn sum_to_nothing(panel: PanelPlace<'_>, size: &str, length: Length) -> Option<S
     ))
 }
 
-fn too_large(panel: PanelPlace<'_>, size: &str) -> Diagnostic {
+fn too_large(panel: PanelPlace<'_>, size: PanelMeasure) -> Diagnostic {
     let kilometres = Length::LARGEST
         .ratio_to(Length::METRE * 1000)
         .map(number_text);
     codes::SizeTooLarge {
         panel: panel.name(),
         place: size_place(panel, size),
-        size,
+        size: size.word(),
         largest: format!("{} km", kilometres.unwrap_or_default()),
     }
     .into()
@@ -167,11 +169,11 @@ fn fullness_under_one(panel: PanelPlace<'_>, fullness: Ratio) -> Diagnostic {
     .into()
 }
 
-fn heading_needs_other(panel: PanelPlace<'_>, needs: &str) -> Diagnostic {
+fn heading_needs_other(panel: PanelPlace<'_>, needs: SupportKind) -> Diagnostic {
     let window = panel.window;
     codes::HeadingNeedsOther {
         panel: panel.name(),
-        needs: PlacedText::new(panel.span("head"), needs),
+        needs: PlacedText::new(panel.span("head"), needs.word()),
         has: PlacedText::new(window.support(), window.support_word()),
     }
     .into()
@@ -258,7 +260,7 @@ fn opening_too_wide(panel: PanelPlace<'_>, opening: Length, edge: Length) -> Dia
     codes::OpeningTooWide {
         panel: panel.name(),
         opening: PlacedText::new(place, panel.text(opening)),
-        edge: placed_size(panel, "flat width", edge),
+        edge: placed_size(panel, PanelMeasure::FlatWidth, edge),
     }
     .into()
 }
@@ -390,14 +392,14 @@ fn too_many_widths(panel: PanelPlace<'_>, layer: Layer, limit: u32) -> Diagnosti
         panel: panel.name(),
         layer: layer.word(),
         cloth: panel.cloth(layer),
-        width: size_place(panel, "flat width"),
+        width: size_place(panel, PanelMeasure::FlatWidth),
         limit,
     }
     .into()
 }
 
 /// A size, where what it is worked out from was written.
-fn placed_size(panel: PanelPlace<'_>, size: &str, length: Length) -> PlacedText {
+fn placed_size(panel: PanelPlace<'_>, size: PanelMeasure, length: Length) -> PlacedText {
     PlacedText::new(size_place(panel, size), panel.text(length))
 }
 
@@ -407,13 +409,14 @@ fn placed_heading(panel: PanelPlace<'_>, key: &str, length: Length) -> PlacedTex
 }
 
 /// Where what a size is worked out from was written.
-fn size_place(panel: PanelPlace<'_>, size: &str) -> Span {
+fn size_place(panel: PanelPlace<'_>, size: PanelMeasure) -> Span {
     match size {
-        "drop" | "cut length" => panel.span("drop"),
-        "fastener length" => heading_place(panel, "fastener"),
-        "flat width that the cut width leaves" => panel.span("cut width"),
-        "flat width that the fullness makes" => panel.span("fullness"),
-        width => panel.width(width).span,
+        PanelMeasure::Drop | PanelMeasure::CutLength => panel.span("drop"),
+        PanelMeasure::FastenerLength => heading_place(panel, "fastener"),
+        PanelMeasure::FlatWidthByCut => panel.span("cut width"),
+        PanelMeasure::FlatWidthByFullness => panel.span("fullness"),
+        PanelMeasure::FinishedWidth => panel.width("finished width").span,
+        PanelMeasure::FlatWidth | PanelMeasure::CutWidth => panel.width("flat width").span,
     }
 }
 

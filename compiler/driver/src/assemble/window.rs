@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use pelmet_model::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
-use pelmet_packet::{Size, Support, SupportKind, Window};
+use pelmet_packet::{Size, Support, Window};
 
 use super::making_order::Bench;
 use super::printer::Printer;
@@ -64,12 +64,12 @@ fn without_weight(panels: &[&HungPanel<'_>], fabrics: &[Fabric]) -> Vec<String> 
 }
 
 fn support(support: &SupportMade, printer: &Printer<'_>) -> Support {
-    let (kind, diameter) = match support {
-        SupportMade::Rod(rod) => (SupportKind::Rod, Some(printer.plain(rod.diameter))),
-        SupportMade::Board(_) => (SupportKind::Board, None),
+    let diameter = match support {
+        SupportMade::Rod(rod) => Some(printer.plain(rod.diameter)),
+        SupportMade::Board(_) => None,
     };
     Support {
-        kind,
+        kind: support.kind(),
         name: support.name().to_owned(),
         length: printer.plain(support.length()),
         diameter,

@@ -23,5 +23,5 @@ pub use panel::PanelMade;
 pub use piece::{JoinedWidths, Piece, Seam, Strip};
 pub use pleating::{Crease, CreaseKind, Drawn, Fold, Held, Pleat, Pleating, Toward};
 pub use rod_check::{RodCheck, RodUnknown};
-pub use steps::{FigureValue, PartMade, SentenceMade, StepMade};
+pub use steps::{CountedThing, FigureValue, PartMade, SentenceMade, StepMade};
 pub use window::{WindowMade, Work};

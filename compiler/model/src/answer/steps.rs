@@ -2,6 +2,7 @@
 
 use pelmet_measure::Length;
 
+use crate::closed_set::closed_set;
 use crate::{CautionKind, EdgeKind, Layer};
 
 /// A step of the work on one panel.
@@ -46,8 +47,8 @@ pub enum FigureValue {
     Stated(Length),
     /// The size of a piece, by its index.
     Piece(usize),
-    /// So many of something, named in the singular.
-    Count(usize, &'static str),
+    /// So many of something.
+    Count(usize, CountedThing),
     /// A number.
     Number(usize),
     /// Corners, by number.
@@ -60,4 +61,24 @@ pub enum FigureValue {
     RunEnds(usize),
     /// What to bring where to fold a pleat, by its index.
     PleatFold(usize),
+}
+
+closed_set! {
+    /// What the words of a step may count, each with its noun for one of them.
+    pub enum CountedThing {
+        /// A seam between widths.
+        Join = "join",
+        /// A pleat.
+        Pleat = "pleat",
+        /// A strip of tape behind a fold.
+        Strip = "strip",
+        /// A ring.
+        Ring = "ring",
+        /// A weight.
+        Weight = "weight",
+        /// A slit in the allowance of a hollow curve.
+        Clip = "clip",
+        /// A wedge out of the allowance of a curve that swells.
+        Wedge = "wedge",
+    }
 }

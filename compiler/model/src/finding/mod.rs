@@ -7,8 +7,8 @@ mod pleats;
 mod row;
 
 pub use making::MakingMatter;
-pub use outline::{ArcFault, OutlineMatter};
-pub use piece::PieceMatter;
+pub use outline::{ArcFault, OutlineLimit, OutlineMatter};
+pub use piece::{PanelMeasure, PieceMatter};
 pub use pleats::PleatMatter;
 pub use row::{RowMatter, THIN_COVER};
 

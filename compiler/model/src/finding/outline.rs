@@ -2,6 +2,7 @@
 
 use pelmet_measure::Length;
 
+use crate::closed_set::closed_set;
 /// Findings in the outline. `step` is an index into its steps.
 #[derive(Clone, PartialEq, Debug)]
 pub enum OutlineMatter {
@@ -34,8 +35,8 @@ pub enum OutlineMatter {
         step: usize,
         /// By how much.
         amount: Length,
-        /// Beyond the lower end of the drop, above the heading line, past the edge, or across the fold.
-        side: &'static str,
+        /// Which limit it passes.
+        beyond: OutlineLimit,
         /// The size it should stay in, in that direction.
         limit: Length,
     },
@@ -102,4 +103,18 @@ pub enum ArcFault {
     ThroughInLine,
     /// It is to be level at one end, and the other lies straight above or below.
     StraightUp,
+}
+
+closed_set! {
+    /// The limits of the ground that an outline is drawn on, by how a point lies that passes them.
+    pub enum OutlineLimit {
+        /// The lower end of the drop.
+        Drop = "below the drop",
+        /// The heading line.
+        HeadingLine = "above the heading line",
+        /// The panel's edge.
+        Edge = "past the edge",
+        /// The fold about which the outline is mirrored.
+        Fold = "across the fold",
+    }
 }

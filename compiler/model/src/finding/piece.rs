@@ -2,7 +2,8 @@
 
 use pelmet_measure::{Length, Ratio};
 
-use crate::{FastenerOrder, Figure, Layer};
+use crate::closed_set::closed_set;
+use crate::{FastenerOrder, Figure, Layer, SupportKind};
 
 /// Findings in pieces and heading.
 #[derive(Clone, PartialEq, Debug)]
@@ -11,26 +12,26 @@ pub enum PieceMatter {
     NoWidth,
     /// Two of flat, finished, cut width and fullness disagree.
     WidthsDisagree {
-        /// One, as named to the maker ("flat width").
-        first: &'static str,
+        /// One.
+        first: PanelMeasure,
         /// Its length.
         first_length: Length,
         /// The other.
-        second: &'static str,
+        second: PanelMeasure,
         /// Its length.
         second_length: Length,
     },
     /// A size came out at zero or less.
     NothingLeft {
-        /// Which size ("flat width").
-        size: &'static str,
+        /// Which size.
+        size: PanelMeasure,
         /// What it came out at.
         length: Length,
     },
     /// A sum went past the largest length.
     TooLarge {
         /// Which size.
-        size: &'static str,
+        size: PanelMeasure,
     },
     /// The words of a step name a figure that the panel has not.
     FigureAbsent {
@@ -48,8 +49,8 @@ pub enum PieceMatter {
     },
     /// A heading for a rod on a board, or the other way round.
     HeadingNeedsOther {
-        /// What the heading needs ("rod", "board").
-        needs: &'static str,
+        /// What the heading needs.
+        needs: SupportKind,
     },
     /// The drop is less than half the rod.
     DropTooShort {
@@ -152,4 +153,26 @@ pub enum PieceMatter {
         /// The limit.
         limit: u32,
     },
+}
+
+closed_set! {
+    /// The measures of a panel that can come out wrong.
+    pub enum PanelMeasure {
+        /// As it hangs.
+        FinishedWidth = "finished width",
+        /// Before pleating.
+        FlatWidth = "flat width",
+        /// Before pleating, by what is left of a stated cut width.
+        FlatWidthByCut = "flat width that the cut width leaves",
+        /// Before pleating, by a stated fullness.
+        FlatWidthByFullness = "flat width that the fullness makes",
+        /// Of a piece, across.
+        CutWidth = "cut width",
+        /// Of a piece, down.
+        CutLength = "cut length",
+        /// From the heading line down.
+        Drop = "drop",
+        /// Of the strip that fastens its heading.
+        FastenerLength = "fastener length",
+    }
 }

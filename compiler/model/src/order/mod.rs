@@ -35,4 +35,4 @@ pub use pleats::{
 };
 pub use ranged::Ranged;
 pub use steps::{CautionKind, MakingStep, Part, Said, Sentence};
-pub use support::{Board, Rod, Support};
+pub use support::{Board, Rod, Support, SupportKind};

@@ -2,6 +2,8 @@
 
 use pelmet_measure::Length;
 
+use crate::closed_set::closed_set;
+
 /// A rod or a board.
 #[derive(Clone, PartialEq, Debug)]
 pub enum Support {
@@ -46,6 +48,15 @@ pub struct Board {
 }
 
 impl Support {
+    /// Its kind.
+    #[must_use]
+    pub const fn kind(&self) -> SupportKind {
+        match self {
+            Self::Rod(_) => SupportKind::Rod,
+            Self::Board(_) => SupportKind::Board,
+        }
+    }
+
     /// The name the maker gave it.
     pub fn name(&self) -> &str {
         match self {
@@ -68,5 +79,15 @@ impl Support {
             Self::Rod(rod) => rod.projection,
             Self::Board(board) => Some(board.depth),
         }
+    }
+}
+
+closed_set! {
+    /// The kinds of support. The word of each is also the property that names it.
+    pub enum SupportKind {
+        /// A round rod.
+        Rod = "rod",
+        /// A flat board.
+        Board = "board",
     }
 }

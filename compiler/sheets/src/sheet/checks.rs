@@ -1,7 +1,7 @@
 //! What to check: the row, the hang, the folds, and what the design expects and warns of.
 
 use pelmet_model::PleatMake;
-use pelmet_packet::{Note, Packet, Panel, Pleat, Row, SupportKind, Warning, Window};
+use pelmet_packet::{Note, Packet, Panel, Pleat, Row, Warning, Window};
 
 use crate::content::SheetBlocks;
 use crate::sheet::by_window::each_window;
@@ -46,10 +46,7 @@ fn print_window(window: &Window, sheet: &mut SheetBlocks) {
 /// What the panels of a window hang from, and its opening.
 pub(crate) fn hangs_from(window: &Window) -> String {
     let support = &window.support;
-    let kind = match support.kind {
-        SupportKind::Rod => "rod",
-        SupportKind::Board => "board",
-    };
+    let kind = support.kind;
     let diameter = support
         .diameter
         .as_ref()

@@ -2,6 +2,7 @@
 
 use num_traits::{CheckedDiv, CheckedSub};
 use pelmet_measure::{Length, Ratio};
+use pelmet_model::PanelMeasure;
 use pelmet_model::{
     Allowance, EdgeKind, Fabric, Folding, JoinedWidths, Layer, LayerMaking, Matter, OutlineMatter,
     Piece, PieceMatter, Point, Railroad, Seam, Shape, Strip,
@@ -50,8 +51,8 @@ impl Cutting<'_> {
             }
         };
         let (least, most) = outline.bounds();
-        let cut_width = self.size("cut width", most.across - least.across, matters)?;
-        let cut_length = self.size("cut length", most.down - least.down, matters)?;
+        let cut_width = self.size(PanelMeasure::CutWidth, most.across - least.across, matters)?;
+        let cut_length = self.size(PanelMeasure::CutLength, most.down - least.down, matters)?;
         let usable = self.cloth.usable_width();
         let too_wide = cut_width > usable;
         let railroaded = self.lies_along(too_wide) && cut_length <= usable;
@@ -97,7 +98,7 @@ impl Cutting<'_> {
     /// A size with what the cloth will lose added, so that it comes out right.
     fn size(
         &self,
-        size: &'static str,
+        size: PanelMeasure,
         length: Length,
         matters: &mut Vec<Matter>,
     ) -> Option<Length> {

@@ -2,7 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    ArcOrder, Matter, Outline, OutlineMatter, OutlineStep, Point, Proportion, ScallopNumber,
+    ArcOrder, Matter, Outline, OutlineLimit, OutlineMatter, OutlineStep, Point, Proportion,
+    ScallopNumber,
 };
 
 use crate::draw::curve::{ArcBy, Bend, arc, cubic};
@@ -306,11 +307,11 @@ impl Pen {
         let farthest = between
             .filter_map(|point| size.beyond(point.across, point.down))
             .max();
-        if let (Some((amount, side, limit)), true) = (farthest, self.matters.len() == before) {
+        if let (Some((amount, beyond, limit)), true) = (farthest, self.matters.len() == before) {
             self.matters.push(OutlineMatter::OutsideSize {
                 step,
                 amount,
-                side,
+                beyond,
                 limit,
             });
         }
@@ -349,11 +350,11 @@ impl Pen {
             bend: None,
             name: None,
         });
-        if let (true, Some((amount, side, limit))) = (own_fault, self.size.beyond(across, down)) {
+        if let (true, Some((amount, beyond, limit))) = (own_fault, self.size.beyond(across, down)) {
             self.matters.push(OutlineMatter::OutsideSize {
                 step,
                 amount,
-                side,
+                beyond,
                 limit,
             });
         }
@@ -402,17 +403,17 @@ impl Size {
         }
     }
 
-    /// By how much, on which side and beyond which limit a point is outside.
-    fn beyond(self, across: Length, down: Length) -> Option<(Length, &'static str, Length)> {
+    /// By how much, beyond which limit and at what length that is, a point is outside.
+    fn beyond(self, across: Length, down: Length) -> Option<(Length, OutlineLimit, Length)> {
         let inner = if self.half {
-            "across the fold"
+            OutlineLimit::Fold
         } else {
-            "past the edge"
+            OutlineLimit::Edge
         };
         [
-            (down - self.drop, "below the drop", self.drop),
-            (-down, "above the heading line", Length::ZERO),
-            (across - self.width, "past the edge", self.width),
+            (down - self.drop, OutlineLimit::Drop, self.drop),
+            (-down, OutlineLimit::HeadingLine, Length::ZERO),
+            (across - self.width, OutlineLimit::Edge, self.width),
             (-across, inner, Length::ZERO),
         ]
         .into_iter()

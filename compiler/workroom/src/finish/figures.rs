@@ -1,6 +1,7 @@
 //! What a figure comes to on one panel.
 
 use pelmet_measure::Length;
+use pelmet_model::CountedThing;
 use pelmet_model::{
     Allowance, BandEdge, BandMade, Curve, Each, EdgeKind, EdgePart, Extent, Fabric, Figure,
     FigureValue, Layer, LayerMaking, Mark, Marked, Need, NotionKind, PanelMade, PanelOrder, Piece,
@@ -56,7 +57,7 @@ impl<'a> Figured<'a> {
                 more(self.order.making.face.edges.band.total()).map(Stated)
             }
             Figure::Fold => made.pieces.first()?.fold.map(FigureValue::Cut),
-            Figure::Joins => counted(self.joins().count(), "join"),
+            Figure::Joins => counted(self.joins().count(), CountedThing::Join),
             Figure::JoinSeam => self.joins().next().map(|_| Stated(self.order.making.join)),
             Figure::JoinLayer => self
                 .joins()
@@ -71,18 +72,21 @@ impl<'a> Figured<'a> {
             Figure::Trims => self.corners(Relief::Trim),
             Figure::Snips => self.corners(Relief::Snip),
             Figure::Mitres => self.corners(Relief::Mitre),
-            Figure::Clips => self.cuts(|curve| curve.clips, "clip"),
-            Figure::Wedges => self.cuts(|curve| curve.wedges, "wedge"),
-            Figure::Pleats => counted(made.pleating.pleats.len(), "pleat"),
+            Figure::Clips => self.cuts(|curve| curve.clips, CountedThing::Clip),
+            Figure::Wedges => self.cuts(|curve| curve.wedges, CountedThing::Wedge),
+            Figure::Pleats => counted(made.pleating.pleats.len(), CountedThing::Pleat),
             Figure::PleatNumber => Some(Number(turn.saturating_add(1))),
             Figure::PleatKind => Some(Name(made.pleating.pleats.get(turn)?.kind.word().to_owned())),
             Figure::PleatDepth => Some(Mark(made.pleating.pleats.get(turn)?.depth)),
             Figure::PleatFold => Some(PleatFold(turn)),
-            Figure::PleatStrips => Some(Count(usize_of(made.pleat_strips?.count), "strip")),
+            Figure::PleatStrips => Some(Count(
+                usize_of(made.pleat_strips?.count),
+                CountedThing::Strip,
+            )),
             Figure::StripLength => Some(FigureValue::Cut(made.pleat_strips?.length)),
-            Figure::Rings => counted(self.count(NotionKind::Rings)?, "ring"),
+            Figure::Rings => counted(self.count(NotionKind::Rings)?, CountedThing::Ring),
             Figure::RingSpacing => self.ring_spacing(),
-            Figure::Weights => counted(self.count(NotionKind::Weights)?, "weight"),
+            Figure::Weights => counted(self.count(NotionKind::Weights)?, CountedThing::Weight),
             Figure::Thread => Some(Name(self.need(NotionKind::Thread)?.name.clone())),
         }
     }
@@ -179,10 +183,10 @@ impl<'a> Figured<'a> {
         (!corners.is_empty()).then_some(FigureValue::Corners(corners))
     }
 
-    fn cuts(self, of: impl Fn(&Curve) -> u32, one: &'static str) -> Option<FigureValue> {
+    fn cuts(self, of: impl Fn(&Curve) -> u32, what: CountedThing) -> Option<FigureValue> {
         let edges = self.made.shape.edges.iter();
         let cuts = edges.filter_map(|edge| edge.curve.as_ref()).map(of);
-        counted(usize_of(cuts.fold(0, u32::saturating_add)), one)
+        counted(usize_of(cuts.fold(0, u32::saturating_add)), what)
     }
 
     fn mark(self, is_it: impl Fn(&Marked) -> bool) -> Option<FigureValue> {
@@ -215,8 +219,8 @@ fn more(length: Length) -> Option<Length> {
 }
 
 /// So many of something, where there are any.
-fn counted(count: usize, one: &'static str) -> Option<FigureValue> {
-    (count > 0).then_some(FigureValue::Count(count, one))
+fn counted(count: usize, what: CountedThing) -> Option<FigureValue> {
+    (count > 0).then_some(FigureValue::Count(count, what))
 }
 
 fn usize_of(count: u32) -> usize {

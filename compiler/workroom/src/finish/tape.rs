@@ -1,6 +1,7 @@
 //! What is bought beside cloth: fusible tape edge by edge, and fasteners.
 
 use pelmet_measure::Length;
+use pelmet_model::PanelMeasure;
 use pelmet_model::{
     BandMade, Edge, EdgeKind, FastenerOrder, FastenerRun, Making, Matter, PieceMatter, Shape,
     TapeOrder, TapeRun,
@@ -82,7 +83,7 @@ pub(crate) fn fastener_runs(
     if !length.is_positive() {
         matters.push(
             PieceMatter::NothingLeft {
-                size: "fastener length",
+                size: PanelMeasure::FastenerLength,
                 length,
             }
             .into(),

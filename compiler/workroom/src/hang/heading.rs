@@ -1,6 +1,7 @@
 //! What a heading adds to a panel's length, and whether it suits its rod or board.
 
 use pelmet_measure::{Length, Ratio};
+use pelmet_model::SupportKind;
 use pelmet_model::{FastenerOrder, Heading, HeadingWork, Matter, PieceMatter, Support};
 
 /// Half of pi to 18 decimals: the way round a rod comes out right to the nanometre, however thick.
@@ -64,11 +65,21 @@ pub(crate) fn make_heading(
         }
         (Heading::Plain, _) => Some(HeadingMade::laid_back(Length::ZERO, None)),
         (Heading::OverRod { .. } | Heading::RodPocket { .. }, Support::Board(_)) => {
-            matters.push(PieceMatter::HeadingNeedsOther { needs: "rod" }.into());
+            matters.push(
+                PieceMatter::HeadingNeedsOther {
+                    needs: SupportKind::Rod,
+                }
+                .into(),
+            );
             None
         }
         (Heading::OnBoard { .. }, Support::Rod(_)) => {
-            matters.push(PieceMatter::HeadingNeedsOther { needs: "board" }.into());
+            matters.push(
+                PieceMatter::HeadingNeedsOther {
+                    needs: SupportKind::Board,
+                }
+                .into(),
+            );
             None
         }
     }

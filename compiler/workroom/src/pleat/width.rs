@@ -2,6 +2,7 @@
 
 use num_traits::CheckedSub;
 use pelmet_measure::{Length, Ratio};
+use pelmet_model::PanelMeasure;
 use pelmet_model::{
     Fabric, FinishedOrder, Matter, PanelOrder, PieceMatter, PleatMatter, PleatRule, Pleating,
 };
@@ -71,7 +72,10 @@ struct Widths {
 impl Widths {
     /// Holds the widths to what can be made.
     fn check(self) -> Result<(), PieceMatter> {
-        let sized = [("finished width", self.finished), ("flat width", self.flat)];
+        let sized = [
+            (PanelMeasure::FinishedWidth, self.finished),
+            (PanelMeasure::FlatWidth, self.flat),
+        ];
         for (size, length) in sized
             .into_iter()
             .filter_map(|(size, width)| Some((size, width?)))
@@ -87,8 +91,8 @@ impl Widths {
     }
 }
 
-/// A width and what it is called in a report.
-type Named = (&'static str, Option<Length>);
+/// A width and which one it is.
+type Named = (PanelMeasure, Option<Length>);
 
 fn known_widths(
     order: &PanelOrder,
@@ -101,15 +105,19 @@ fn known_widths(
         None => None,
     };
     let left_by_cut = order.width.cut.map(|cut| flat_from_cut(cut, order, face));
-    let flat = ("flat width", order.width.flat);
-    let flat = agreed(flat, ("flat width that the cut width leaves", left_by_cut))?;
+    let flat = (PanelMeasure::FlatWidth, order.width.flat);
+    let flat = agreed(flat, (PanelMeasure::FlatWidthByCut, left_by_cut))?;
     let Some(fullness) = order.width.fullness else {
         return match order.pleats {
             Some(_) => Ok(Widths {
                 finished: exact,
                 flat,
             }),
-            None => agreed(("flat width", flat), ("finished width", exact)).map(|width| Widths {
+            None => agreed(
+                (PanelMeasure::FlatWidth, flat),
+                (PanelMeasure::FinishedWidth, exact),
+            )
+            .map(|width| Widths {
                 finished: width,
                 flat: width,
             }),
@@ -120,8 +128,8 @@ fn known_widths(
     }
     let filled = exact.map(|finished| finished.scaled(fullness));
     let flat = agreed(
-        ("flat width", flat),
-        ("flat width that the fullness makes", filled),
+        (PanelMeasure::FlatWidth, flat),
+        (PanelMeasure::FlatWidthByFullness, filled),
     )?;
     let gathered = flat.map(|flat| flat.scaled(fullness.recip()));
     Ok(Widths {

@@ -7,8 +7,8 @@ use std::f64::consts::PI;
 use OutlineStep::UpToHeading;
 use pelmet_measure::Length;
 use pelmet_model::{
-    ArcFault, ArcOrder, EdgeKind, Marked, Matter, OutlineMatter, OutlineStep, PanelOrder, Point,
-    Proportion, Relief, ScallopNumber, Shape,
+    ArcFault, ArcOrder, EdgeKind, Marked, Matter, OutlineLimit, OutlineMatter, OutlineStep,
+    PanelOrder, Point, Proportion, Relief, ScallopNumber, Shape,
 };
 use pelmet_workroom::{FLATTENING, MAXIMUM_CORNERS, has_like_halves};
 
@@ -347,11 +347,11 @@ fn scallops_follow_a_slanted_line() {
 fn what_cannot_be_drawn_is_told_by_its_step() {
     let no_arc = |fault| vec![Matter::from(OutlineMatter::NoArc { step: 1, fault })];
     let no_length = vec![Matter::from(OutlineMatter::NoLength { step: 1 })];
-    let outside = |amount, side, limit| {
+    let outside = |amount, beyond, limit| {
         vec![Matter::from(OutlineMatter::OutsideSize {
             step: 1,
             amount,
-            side,
+            beyond,
             limit,
         })]
     };
@@ -404,11 +404,11 @@ fn what_cannot_be_drawn_is_told_by_its_step() {
         ),
         (
             vec![from(0, 14), arc(40, 14, bulge(1, true)), UpToHeading],
-            outside(inches(1), "below the drop", inches(14)),
+            outside(inches(1), OutlineLimit::Drop, inches(14)),
         ),
         (
             vec![from(0, 14), arc(40, 14, bulge(15, false)), UpToHeading],
-            outside(inches(1), "above the heading line", Length::ZERO),
+            outside(inches(1), OutlineLimit::HeadingLine, Length::ZERO),
         ),
         (
             vec![
@@ -416,7 +416,7 @@ fn what_cannot_be_drawn_is_told_by_its_step() {
                 scallops((40, 14), ScallopNumber::Count(4), 1),
                 UpToHeading,
             ],
-            outside(inches(1), "below the drop", inches(14)),
+            outside(inches(1), OutlineLimit::Drop, inches(14)),
         ),
         (
             vec![
@@ -424,7 +424,7 @@ fn what_cannot_be_drawn_is_told_by_its_step() {
                 scallops((40, 14), ScallopNumber::Count(3_000), 1),
                 UpToHeading,
             ],
-            outside(inches(1), "below the drop", inches(14)),
+            outside(inches(1), OutlineLimit::Drop, inches(14)),
         ),
     ] {
         assert_eq!(matter(false, &steps), expected, "{steps:?}");

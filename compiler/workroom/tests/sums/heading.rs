@@ -1,6 +1,8 @@
 //! What a heading adds to the length, and whether it suits its rod or board.
 
 use pelmet_measure::Length;
+use pelmet_model::PanelMeasure;
+use pelmet_model::SupportKind;
 use pelmet_model::{
     Board, FastenerOrder, Heading, Matter, PanelMade, PanelOrder, PieceMatter, Support,
 };
@@ -145,13 +147,17 @@ fn a_heading_that_does_not_suit_is_reported() {
         (
             over_rod(inches(5)),
             board(),
-            PieceMatter::HeadingNeedsOther { needs: "rod" },
+            PieceMatter::HeadingNeedsOther {
+                needs: SupportKind::Rod,
+            },
             false,
         ),
         (
             pocket(None),
             board(),
-            PieceMatter::HeadingNeedsOther { needs: "rod" },
+            PieceMatter::HeadingNeedsOther {
+                needs: SupportKind::Rod,
+            },
             false,
         ),
         (
@@ -160,7 +166,9 @@ fn a_heading_that_does_not_suit_is_reported() {
                 fastener: None,
             },
             thick_rod(inches(1)),
-            PieceMatter::HeadingNeedsOther { needs: "board" },
+            PieceMatter::HeadingNeedsOther {
+                needs: SupportKind::Board,
+            },
             false,
         ),
         (
@@ -235,7 +243,7 @@ fn a_panel_without_a_drop_has_no_outline_either() {
     );
     assert_eq!(made, None);
     let nothing = PieceMatter::NothingLeft {
-        size: "drop",
+        size: PanelMeasure::Drop,
         length: Length::ZERO,
     };
     assert_eq!(matters, [Matter::Piece(nothing)]);

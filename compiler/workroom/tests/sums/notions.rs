@@ -1,6 +1,7 @@
 //! Tape, turning opening and fasteners.
 
 use pelmet_measure::Length;
+use pelmet_model::PanelMeasure;
 use pelmet_model::{
     EdgeKind, FastenerOrder, FastenerRun, Heading, Matter, OutlineStep, PanelOrder, PieceMatter,
     TapeOrder,
@@ -108,7 +109,7 @@ fn a_fastener_runs_along_the_finished_width_clear_of_both_sides() {
     let (made, matters) = alone(&order, &cloth());
     assert_eq!(made.unwrap().fasteners, []);
     let nothing = PieceMatter::NothingLeft {
-        size: "fastener length",
+        size: PanelMeasure::FastenerLength,
         length: Length::ZERO,
     };
     assert_eq!(matters, [Matter::Piece(nothing)]);

@@ -3,8 +3,8 @@
 use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
 use pelmet_model::{
-    ArcOrder, EdgeKind, Heading, Matter, Outline, OutlineMatter, OutlineStep, PanelOrder,
-    Proportion, Relief, Shape,
+    ArcOrder, EdgeKind, Heading, Matter, Outline, OutlineLimit, OutlineMatter, OutlineStep,
+    PanelOrder, Proportion, Relief, Shape,
 };
 use pelmet_workroom::{MAXIMUM_CORNERS, has_like_halves};
 
@@ -287,10 +287,10 @@ fn the_step_of_a_mirrored_edge_is_the_one_that_drew_it() {
 #[test]
 fn what_is_wrong_is_told_at_its_step_and_once() {
     use OutlineMatter::*;
-    let beyond = |step, amount, side, limit| OutsideSize {
+    let beyond = |step, amount, limit_passed, limit| OutsideSize {
         step,
         amount: inches(amount),
-        side,
+        beyond: limit_passed,
         limit: inches(limit),
     };
     let cases: &[(bool, &[OutlineStep], &[OutlineMatter])] = &[
@@ -344,22 +344,22 @@ fn what_is_wrong_is_told_at_its_step_and_once() {
         (
             false,
             &[from(0, 14), to(20, 17), to(40, 14), UpToHeading],
-            &[beyond(1, 3, "below the drop", 14)],
+            &[beyond(1, 3, OutlineLimit::Drop, 14)],
         ),
         (
             false,
             &[from(0, 14), to(20, -2), to(40, 14), UpToHeading],
-            &[beyond(1, 2, "above the heading line", 0)],
+            &[beyond(1, 2, OutlineLimit::HeadingLine, 0)],
         ),
         (
             false,
             &[from(0, 14), to(41, 14), to(40, 10), UpToHeading],
-            &[beyond(1, 1, "past the edge", 40)],
+            &[beyond(1, 1, OutlineLimit::Edge, 40)],
         ),
         (
             false,
             &[from(-1, 14), to(40, 14), UpToHeading],
-            &[beyond(0, 1, "past the edge", 0)],
+            &[beyond(0, 1, OutlineLimit::Edge, 0)],
         ),
         (
             true,
@@ -369,20 +369,20 @@ fn what_is_wrong_is_told_at_its_step_and_once() {
                 to(20, 14),
                 UpToHeading,
             ],
-            &[beyond(1, 2, "across the fold", 0)],
+            &[beyond(1, 2, OutlineLimit::Fold, 0)],
         ),
         // One step too far carries those that go on from it along.
         (
             false,
             &[from(0, 14), by(30, 0), by(12, 0), by(0, -4), UpToHeading],
-            &[beyond(2, 2, "past the edge", 40)],
+            &[beyond(2, 2, OutlineLimit::Edge, 40)],
         ),
         (
             false,
             &[from(0, 14), to(20, 17), to(41, 14), UpToHeading],
             &[
-                beyond(1, 3, "below the drop", 14),
-                beyond(2, 1, "past the edge", 40),
+                beyond(1, 3, OutlineLimit::Drop, 14),
+                beyond(2, 1, OutlineLimit::Edge, 40),
             ],
         ),
         (

@@ -2,6 +2,7 @@
 
 use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
+use pelmet_model::PanelMeasure;
 use pelmet_model::{
     Cut, Fabric, Heading, Layer, MakingMatter, Match, Matter, Motif, Outline, OutlineStep,
     PanelOrder, Piece, PieceMatter, Point, Proportion, Railroad, Repeat,
@@ -140,7 +141,9 @@ fn cloth_that_shrinks_is_cut_larger() {
         if made.is_none() {
             assert_eq!(
                 matters,
-                [Matter::Piece(PieceMatter::TooLarge { size: "cut width" })]
+                [Matter::Piece(PieceMatter::TooLarge {
+                    size: PanelMeasure::CutWidth
+                })]
             );
         }
     }

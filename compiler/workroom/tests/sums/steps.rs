@@ -6,10 +6,10 @@ use FigureValue::{
 use pelmet_measure::Length;
 use pelmet_model::OutlineStep::UpToHeading;
 use pelmet_model::{
-    Allowance, BandOrder, CautionKind, CountedOrder, Each, EdgeKind, Fabric, Figure, FigureValue,
-    Heading, HowMany, Layer, LayerMaking, MakingStep, Marked, Matter, PanelMade, PanelOrder, Part,
-    PartMade, PieceMatter, PleatRule, Said, ScallopNumber, Sentence, StripOrder, TapeOrder,
-    ThreadOrder,
+    Allowance, BandOrder, CautionKind, CountedOrder, CountedThing, Each, EdgeKind, Fabric, Figure,
+    FigureValue, Heading, HowMany, Layer, LayerMaking, MakingStep, Marked, Matter, PanelMade,
+    PanelOrder, Part, PartMade, PieceMatter, PleatRule, Said, ScallopNumber, Sentence, StripOrder,
+    TapeOrder, ThreadOrder,
 };
 
 use crate::sample::{
@@ -190,7 +190,7 @@ fn a_panel_tells_every_figure_it_has_and_no_other() {
         ("lining lower hem", vec![Stated(inches(2))]),
         ("lining side turn", vec![Stated(eighths(1))]),
         ("lining lower turn", vec![Stated(inches(2))]),
-        ("joins", vec![Count(4, "join")]),
+        ("joins", vec![Count(4, CountedThing::Join)]),
         ("join seam", vec![Stated(eighths(5))]),
         (
             "join layer",
@@ -215,16 +215,16 @@ fn a_panel_tells_every_figure_it_has_and_no_other() {
         ("opening start", vec![Mark(inches(41))]),
         ("opening end", vec![Mark(inches(47))]),
         ("trims", vec![Corners(vec![1, 2, 3, 4])]),
-        ("pleats", vec![Count(2, "pleat")]),
+        ("pleats", vec![Count(2, CountedThing::Pleat)]),
         ("pleat", vec![Number(1), Number(2)]),
         ("pleat kind", vec![named("knife"), named("knife")]),
         ("pleat depth", vec![Mark(inches(2)), Mark(inches(2))]),
         ("pleat fold", vec![PleatFold(0), PleatFold(1)]),
-        ("pleat strips", vec![Count(4, "strip")]),
+        ("pleat strips", vec![Count(4, CountedThing::Strip)]),
         ("strip length", vec![Cut(eighths(12))]),
-        ("rings", vec![Count(9, "ring")]),
+        ("rings", vec![Count(9, CountedThing::Ring)]),
         ("ring spacing", vec![Mark(inches(10))]),
-        ("weights", vec![Count(4, "weight")]),
+        ("weights", vec![Count(4, CountedThing::Weight)]),
         ("thread", vec![named("cotton-thread")]),
     ]);
     assert_eq!(told, expected);
@@ -385,7 +385,10 @@ fn corners_and_curves_tell_what_is_cut_there() {
     let wedges: Vec<u32> = curves.map(|curve| curve.wedges).collect();
     assert_eq!(wedges.len(), 2);
     let all = usize::try_from(wedges.iter().sum::<u32>()).unwrap();
-    assert!(told.contains(&(String::from("wedges"), vec![Count(all, "wedge")])));
+    assert!(told.contains(&(
+        String::from("wedges"),
+        vec![Count(all, CountedThing::Wedge)]
+    )));
     assert!(!told.iter().any(|(name, _)| name == "clips"));
 }
 
@@ -400,7 +403,7 @@ fn rings_stand_at_equal_distances() {
         });
         let of = |name| told_of(&order, &[name]).pop().map(|(_, values)| values);
         let rings = usize::try_from(count).unwrap();
-        let rings = (rings > 0).then(|| vec![Count(rings, "ring")]);
+        let rings = (rings > 0).then(|| vec![Count(rings, CountedThing::Ring)]);
         assert_eq!(of("rings"), rings);
         let spacing = spacing.map(|spacing| vec![Mark(inches(spacing))]);
         assert_eq!(of("ring spacing"), spacing);

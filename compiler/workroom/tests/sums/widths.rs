@@ -1,6 +1,7 @@
 //! Flat, finished and cut width, fullness: any one gives the others, two must agree.
 
 use pelmet_measure::Length;
+use pelmet_model::PanelMeasure;
 use pelmet_model::{Allowance, Matter, PieceMatter, PleatMatter, WidthOrder};
 use pelmet_workroom::fullness_of;
 
@@ -82,8 +83,8 @@ fn a_width_that_cannot_be_is_reported_once() {
         }
     };
     let (by_cut, by_fullness) = (
-        "flat width that the cut width leaves",
-        "flat width that the fullness makes",
+        PanelMeasure::FlatWidthByCut,
+        PanelMeasure::FlatWidthByFullness,
     );
     let order = exactly(inches(40));
     for (order, matter) in [
@@ -93,7 +94,7 @@ fn a_width_that_cannot_be_is_reported_once() {
                 flat: Some(inches(42)),
                 ..order
             },
-            disagree("flat width", 42, "finished width", 40),
+            disagree(PanelMeasure::FlatWidth, 42, PanelMeasure::FinishedWidth, 40),
         ),
         (
             WidthOrder {
@@ -101,7 +102,7 @@ fn a_width_that_cannot_be_is_reported_once() {
                 cut: Some(inches(44)),
                 ..order
             },
-            disagree("flat width", 40, by_cut, 43),
+            disagree(PanelMeasure::FlatWidth, 40, by_cut, 43),
         ),
         (
             WidthOrder {
@@ -109,7 +110,7 @@ fn a_width_that_cannot_be_is_reported_once() {
                 fullness: Some(ratio(2, 1)),
                 ..order
             },
-            disagree("flat width", 90, by_fullness, 80),
+            disagree(PanelMeasure::FlatWidth, 90, by_fullness, 80),
         ),
         (
             WidthOrder {
@@ -123,7 +124,7 @@ fn a_width_that_cannot_be_is_reported_once() {
         (
             exactly(inches(-3)),
             PieceMatter::NothingLeft {
-                size: "finished width",
+                size: PanelMeasure::FinishedWidth,
                 length: inches(-3),
             },
         ),
@@ -133,7 +134,7 @@ fn a_width_that_cannot_be_is_reported_once() {
                 ..WidthOrder::default()
             },
             PieceMatter::NothingLeft {
-                size: "finished width",
+                size: PanelMeasure::FinishedWidth,
                 length: Length::ZERO,
             },
         ),
@@ -142,7 +143,9 @@ fn a_width_that_cannot_be_is_reported_once() {
                 fullness: Some(ratio(i128::MAX, 3)),
                 ..order
             },
-            PieceMatter::TooLarge { size: "flat width" },
+            PieceMatter::TooLarge {
+                size: PanelMeasure::FlatWidth,
+            },
         ),
     ] {
         assert_eq!(
@@ -225,7 +228,7 @@ fn the_ends_of_what_may_be_asked_for_are_allowed() {
         widths(flat_as_it_hangs),
         (Some((inches(40), inches(40))), vec![])
     );
-    let size = "finished width";
+    let size = PanelMeasure::FinishedWidth;
     let (_, largest) = widths(exactly(Length::LARGEST));
     assert!(!largest.contains(&PieceMatter::TooLarge { size }.into()));
     let (_, larger) = widths(exactly(Length::LARGEST + Length::from_nanometres(1)));

@@ -66,7 +66,7 @@ fn figure(bench: Bench<'_>, value: &FigureValue) -> String {
             let piece = made.pieces.get(*index);
             piece.map_or_else(String::new, |piece| size(bench, piece))
         }
-        FigureValue::Count(count, one) => counted(*count, one),
+        FigureValue::Count(count, what) => counted(*count, what.word()),
         FigureValue::Number(number) => number.to_string(),
         FigureValue::Corners(corners) => corners_in_words(corners),
         FigureValue::Layer(layer) => layer.word().to_owned(),

@@ -7,7 +7,7 @@ mod hung;
 #[cfg(test)]
 mod tests;
 
-use pelmet_packet::{Panel, Row, RowPanel, SupportKind, Window};
+use pelmet_packet::{Panel, Row, RowPanel, Window};
 
 use crate::drawing::{
     Align, Drawing, LineKind, PAGE_HEIGHT, PAGE_WIDTH, Scale, TextSize, at, dimension, fits,
@@ -186,10 +186,7 @@ impl<'a> WindowFront<'a> {
         let row = format!("row {}", window.row.covered.text);
         dimension::above(self.row(), ABOVE - 15.0, &row, drawing);
         let support = &window.support;
-        let kind = match support.kind {
-            SupportKind::Rod => "rod",
-            SupportKind::Board => "board",
-        };
+        let kind = support.kind;
         let told = format!("{kind} {} {}", support.name, support.length.text);
         let ends = self.ends(self.scale.paper(&support.length));
         dimension::above(ends, ABOVE - 21.0, &told, drawing);
