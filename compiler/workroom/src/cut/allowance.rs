@@ -74,6 +74,9 @@ pub(crate) struct CutCorner {
 }
 
 fn corner(point: Point, before: &MovedEdge, after: &MovedEdge) -> CutCorner {
+    // A corner grows a point where its edges move apart from one another: a convex one moved out, a hollow
+    // one moved in. Otherwise they run into one another, and where one of them curves the place is not
+    // that of two straight lines but has to be looked for along both.
     let convex = turn(before, after) < 0.0;
     let grows_a_point = convex == (before.by + after.by >= 0.0);
     let curved = before.is_curved() || after.is_curved();
@@ -140,6 +143,9 @@ fn one_or_both(one: Vec2, other: Vec2) -> Vec<Vec2> {
 fn mitre(before: &MovedEdge, after: &MovedEdge) -> Vec2 {
     let (one, other) = (before.out_at_end(), after.out_at_start());
     let turn = one.cross(other);
+    // The point p with p.one = before.by and p.other = after.by, `one` and `other` the unit normals: two
+    // equations solved by Cramer's rule. Edges in line have no such point; the quotient is then not
+    // finite, longer than any limit, and is taken care of by the caller.
     Vec2::new(
         (before.by * other.y - after.by * one.y) / turn,
         (after.by * one.x - before.by * other.x) / turn,

@@ -107,6 +107,9 @@ impl MovedEdge {
     pub(crate) fn crossing(&self, next: &Self) -> Option<((usize, usize), Vec2)> {
         let (own, others) = (sides(&self.line), sides(&next.line));
         let mut nearest: Option<(usize, (usize, usize), Vec2)> = None;
+        // Two curved lines moved in may cross more than once. The crossing wanted is the first that the
+        // corner runs into as it is moved: the one fewest sides away from it along both lines together. So
+        // the search goes back from the corner, and stops where even the nearest side left is farther off.
         let last = own.len().saturating_sub(1);
         for (index, own) in own.iter().enumerate().rev() {
             let back = last.saturating_sub(index);
@@ -133,6 +136,8 @@ impl MovedEdge {
         let nexts = ways.iter().skip(1);
         let between = ways.iter().zip(nexts).map(|(before, after)| {
             let (one, other) = (out(*before), out(*after));
+            // Half way between two unit normals, as long as it takes to lie one unit out from both sides:
+            // 1 / cos(half the turn), since |one + other| = 2 cos and 1 + one.other = 2 cos^2 of it.
             (one + other) / (1.0 + one.dot(other))
         });
         let outs = std::iter::once(self.out_at_start())
@@ -157,6 +162,9 @@ impl MovedEdge {
             .enumerate()
             .filter_map(|(index, (sewn, moved))| {
                 let (way, moved) = (sewn.1 - sewn.0, moved.1 - moved.0);
+                // How long the moved side is for its sewn one, negative where it runs backward. The length
+                // falls in line with the distance moved and is nothing at the radius, so that the two tell
+                // the radius: part = 1 - by / radius.
                 let part = moved.dot(way) / way.dot(way);
                 (kept.contains(&index) && part <= 0.0).then(|| self.by.abs() / (1.0 - part))
             });

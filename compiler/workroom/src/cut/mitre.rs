@@ -84,6 +84,10 @@ impl Hem {
     /// How far from the corner, along this hem's own edge, the line reaches the cut edge of the hem,
     /// where it is `other` away at the hem's full depth.
     fn reach(self, other: Length) -> Length {
+        // Up to the inner edge of the finished hem the line runs straight out from the corner, the mirror
+        // image of the finished mitre about the edge the hem is turned at. What is turned under lies beyond
+        // that inner edge and comes back over it, so on it the line is mirrored once more and comes nearer
+        // to the corner again: the two stretches cancel as far as the turned part is wide.
         let left = self.depth - self.turned();
         let part = left.ratio_to(self.depth);
         part.map_or(other, |part| other.scaled(part))
@@ -96,6 +100,9 @@ fn line(side: Hem, lower: Hem) -> Vec<MitrePoint> {
         in_from_side,
         up_from_lower,
     };
+    // All places are measured on the cut face laid open, where each hem's cloth lies beyond the finished
+    // corner: the corner is the whole of both hems in from the cut edges, and the line leaves it on either
+    // side by the depth of the *other* hem for the depth of its own.
     let (up_side, in_lower) = (side.reach(lower.depth), lower.reach(side.depth));
     let side_turn = at(
         MitrePlace::SideTurn,

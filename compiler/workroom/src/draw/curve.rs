@@ -195,6 +195,8 @@ impl Arc {
     /// Where it is once it has turned so far, from its start. Reckoned from the chord, so that a
     /// flat arc of a huge radius is as exact as any other.
     fn at(self, turned: f64) -> Vec2 {
+        // Not centre plus radius: the centre of a nearly straight arc lies kilometres away, and the
+        // difference of two such numbers would lose the millimetres.
         let chord = 2.0 * self.radius * (turned.abs() / 2.0).sin();
         Vec2::from_angle(self.start + turned / 2.0) * chord
     }
@@ -202,6 +204,8 @@ impl Arc {
     /// The turns at which it has a point: every one where it runs level or upright, so that its
     /// extent is exact, and as many between as keep to the flattening.
     fn stops(self) -> Vec<f64> {
+        // An arc that turns by t swells r (1 - cos(t/2)) = 2 r sin^2(t/4) from its chord; that is the
+        // flattening where t = 4 asin(sqrt(flattening / 2 r)).
         let largest_step = 4.0 * (FLATTENING / self.radius / 2.0).sqrt().min(1.0).asin();
         let mut turns = vec![0.0];
         turns.extend(self.quarter_turns());
@@ -262,6 +266,9 @@ fn sweep(from: Point, to: Point, by: ArcBy) -> Result<f64, ArcFault> {
 /// By the angle between the lines from the point to both ends: half of what the rest of the circle
 /// spans.
 fn sweep_through(chord: Vec2, point: Vec2) -> Result<f64, ArcFault> {
+    // Inscribed angle theorem: whoever stands on a circle sees a chord under half the angle that the rest
+    // of the circle spans from its centre. The rest is what the arc does not pass, so the arc itself turns
+    // by a whole circle less twice that angle.
     let (to_start, to_end) = (-point, chord - point);
     let between = to_start.cross(to_end).atan2(to_start.dot(to_end));
     let straight = between.abs() >= PI - 1e-12;

@@ -89,6 +89,9 @@ fn edges_of(layers: &[FoldedLayer]) -> Vec<Edge> {
 
 /// Parts a run where edges over it cross.
 fn slices(over: &[&Edge], from: Length, to: Length) -> Vec<(Length, Length)> {
+    // Between two breaks no edge begins or ends, but two may still cross. Which of them is lower then
+    // changes on the way, and with it what is seen: so the run is parted at every crossing, and within a
+    // slice "lower" has one answer, read off in its middle.
     let falls: Vec<(Length, Length)> = over
         .iter()
         .map(|edge| (edge.down_at(from), edge.down_at(to)))
@@ -226,6 +229,8 @@ fn from_the_front<'a>(over: &[&'a Edge], from: Length, to: Length) -> Vec<Cloth<
             right: edge.down_at(to),
         })
         .collect();
+    // From the top down, an upright line through one layer enters its cloth and leaves it by turns, since
+    // a closed outline is crossed an even number of times: edges go in pairs, top and bottom.
     levels.sort_by_key(|level| (std::cmp::Reverse(level.edge.layer), level.middle()));
     let by_layer = levels.chunk_by(|one, next| one.edge.layer == next.edge.layer);
     let pairs = by_layer.flat_map(|levels| levels.chunks_exact(2));

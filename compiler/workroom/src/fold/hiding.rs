@@ -98,6 +98,9 @@ impl SeamRoom<'_> {
         seams: &[Length],
         allowed: impl Fn(&Length) -> Vec<Run>,
     ) -> Option<Vec<Length>> {
+        // Forward from the left end it is worked out where each seam could lie at all, as runs and not as
+        // places, so that nothing is given up early. Only then, back from the right end, is each seam put
+        // down: whatever is chosen for it, the seams to its left are known to have somewhere to go.
         let mut reached = vec![(self.ends.0, self.ends.0)];
         let mut within_reach = Vec::new();
         for seam in seams {

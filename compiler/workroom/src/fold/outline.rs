@@ -74,6 +74,8 @@ impl Creases {
             down: down_at(across, from, to),
         };
         let mut points: Vec<Point> = between.iter().map(crossing).collect();
+        // Creases lie in order from the left; the edge may be walked the other way. Two creases of one place
+        // are one crossing: the stretch between them has no cloth.
         points.dedup();
         if to.across < from.across {
             points.reverse();
@@ -126,6 +128,9 @@ pub(crate) fn down_at(across: Length, from: Point, to: Point) -> Length {
 /// cloth and the starts at its ends, or the other way about: the first end belongs to the first
 /// start.
 fn joined(chains: &[Chain]) -> Vec<Vec<Point>> {
+    // Each chain is followed by the one that begins where its cloth goes on along the crease, until it
+    // comes round to the first. A stretch out of which a notch is cut, or that a wavy edge leaves and
+    // enters again, has several such rounds.
     let mut following = followers(chains);
     let mut parts = Vec::new();
     while let Some((first, mut next)) = following.pop_first() {

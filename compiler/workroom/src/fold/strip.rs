@@ -171,9 +171,16 @@ fn lies(drawn: Option<Drawn>) -> Lies {
 /// Gives every stretch its height. Each is laid against the one before it, so a stack only ever
 /// opens at that place.
 fn stack(stretches: &mut [Stretch], joints: &[Joint]) {
+    // `order` is the stack from the back to the front, by the number of the stretch. The next stretch is
+    // put in right beside the one before it, never at the top or the bottom of all: paper folded at one
+    // crease can only lie directly on or under what it is joined to, and whatever was pushed in between
+    // earlier is pushed away by it. Nothing here asks whether a crease would have to pass through a layer.
     let mut order = vec![0];
     let mut place: usize = 0;
     for (next, (joint, before)) in (1..).zip(joints.iter().zip(stretches.iter())) {
+        // Seen from the front, a valley closes toward the viewer while the cloth before it shows its face.
+        // Once that cloth is turned over the same valley is a ridge from where it lies, so the two swap.
+        // Where no crease parts two stretches the cloth only begins to be drawn up, and goes on in front.
         let on_top = joint
             .crease
             .is_none_or(|crease| before.face_up != (crease.kind == CreaseKind::Mountain));
@@ -215,6 +222,8 @@ fn layer_runs(stretches: &[Stretch]) -> Vec<LayerRun> {
             );
         }
         from = to;
+        // A stretch folded back has its right end first on the flat strip, so either end may come first
+        // here: the first time a stretch is met it begins to lie there, the second time it ends.
         if !lying.remove(&layer) {
             lying.insert(layer);
         }

@@ -24,6 +24,8 @@ pub(super) fn nearest_to_ideals(
         .filter_map(|counts| Candidate::of(steps, counts, halves, wanted));
     let mut candidates: Vec<Candidate> = candidates.collect();
     let departures = candidates.iter().map(|candidate| candidate.departure);
+    // Departures that differ by rounding are ties, or the last nanometre would choose between one pleat
+    // more and one less.
     let as_near_as_the_nearest = departures.min()? + ROUNDING;
     candidates.sort_by_key(|candidate| {
         let departure = candidate.departure.max(as_near_as_the_nearest);
@@ -53,6 +55,8 @@ impl<'counts> Candidate<'counts> {
             return None;
         }
         let pleats = panel_pleats(&written, halves);
+        // One piece stands for all that a step orders, so that trying a choice costs what the rule is long
+        // and not what the strip is. The strip itself is settled only for the choice that is taken.
         let written = solve(written, wanted, ROUNDING + LEFT_OVER)?;
         let departures = written.iter().flat_map(Piece::values).map(Value::departure);
         let departure = departures.max().unwrap_or_default();

@@ -26,6 +26,8 @@ pub(super) fn solve(
         sum,
         rounded_off,
     };
+    // With both widths given the take-up is settled first, by depths alone, since plain cloth and faces
+    // take up nothing; what is left to meet is a width, which depths may then no longer touch.
     if let Some(take_up) = wanted.take_up {
         let target = target(Measure::TakeUp, take_up);
         target.approach(&mut pieces, |value| {
@@ -74,6 +76,8 @@ impl Target {
         if !self.is_near(pieces) {
             return None;
         }
+        // Shares in whole nanometres leave a remainder. Plain cloth takes it up even past its range: a
+        // micrometre is no mistake of the maker's, and a strip that misses its width by one would be.
         self.approach(pieces, rounding_room);
         // With nothing plain to take up the rounding, a sliver of plain cloth ends the strip.
         (!self.missing(pieces).is_negative()).then_some(())
@@ -123,6 +127,8 @@ impl Share {
     /// By how much the next value moves, with this much room in the sum and counting `weight`
     /// times in it.
     fn next(&mut self, room: Length, weight: i64) -> Length {
+        // What is due is always worked out from the beginning (need x room so far / all room) and what was
+        // given is taken off: rounding each share by itself would add up to another sum than the need.
         self.passed += room;
         let each = u32::try_from(weight.abs()).unwrap_or(1).max(1);
         let due = self
