@@ -46,9 +46,9 @@ impl Corner {
 /// The circle that an arc runs along.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub struct Circle {
-    /// Its centre.
+    /// In the coordinates of the outline it belongs to; it may lie outside the cloth.
     pub centre: Point,
-    /// Its radius.
+    /// From the centre to the arc; more than nothing.
     pub radius: Length,
     /// Whether the arc bends away from the cloth beside it; otherwise it hollows it.
     pub swells: bool,

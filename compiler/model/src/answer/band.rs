@@ -26,6 +26,6 @@ pub struct BandSeam {
     pub between: Vec<Point>,
     /// Where it ends.
     pub to: Point,
-    /// Its length.
+    /// From end to end, along its curve where it has one.
     pub length: Length,
 }

@@ -63,7 +63,7 @@ impl Stretch {
 /// How the cloth of a stretch is held.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub enum Lies {
-    /// Flat.
+    /// Pressed flat on what lies beneath.
     Flat,
     /// Drawn up, standing out from the panel.
     Drawn,

@@ -42,7 +42,7 @@ pub enum Marked {
     HeadingWork(HeadingWork),
     /// A corner of the outline, by number from 1, with its snip or trim.
     Corner {
-        /// Its number.
+        /// Counted from 1, from the left end of the top edge down the left side.
         number: usize,
         /// What the allowance calls for.
         relief: Option<Relief>,
@@ -108,7 +108,7 @@ pub enum Marked {
     },
     /// A quarter mark of a gathered run.
     Quarter,
-    /// The centre of a motif.
+    /// Where the middle of a motif comes to lie.
     MotifCentre,
     /// The upper edge of a fastener, all across.
     FastenerLine {

@@ -25,7 +25,7 @@ pub struct FastenerRun {
     pub name: String,
     /// Width of the strip.
     pub width: Length,
-    /// Its length.
+    /// From end to end.
     pub length: Length,
     /// How far its upper edge lies below the made-up top edge.
     pub down: Length,

@@ -40,7 +40,7 @@ pub struct Pleat {
     pub step: usize,
     /// Whether it belongs to the mirrored half.
     pub mirrored: bool,
-    /// Its kind.
+    /// The kind it was ordered as.
     pub kind: PleatKind,
     /// How its two ends are held, where stitching or a thread holds them.
     pub held: Held,

@@ -8,7 +8,7 @@ use crate::{CautionKind, EdgeKind, Layer};
 /// A step of the work on one panel.
 #[derive(Clone, PartialEq, Debug)]
 pub struct StepMade {
-    /// Its name.
+    /// The word the method gives it, such as `press`.
     pub name: String,
     /// What is said, sentence by sentence.
     pub sentences: Vec<SentenceMade>,
@@ -37,7 +37,7 @@ pub enum PartMade {
 /// A figure of one panel, still to be printed.
 #[derive(Clone, PartialEq, Debug)]
 pub enum FigureValue {
-    /// A name.
+    /// The name the maker gave to a cloth or a notion, or the word for a kind.
     Name(String),
     /// A length to cut: rounded up.
     Cut(Length),
@@ -49,13 +49,13 @@ pub enum FigureValue {
     Piece(usize),
     /// So many of something.
     Count(usize, CountedThing),
-    /// A number.
+    /// A number that counts nothing, such as that of a pleat.
     Number(usize),
     /// Corners, by number.
     Corners(Vec<usize>),
-    /// A layer.
+    /// Which layer it is; printed by its word.
     Layer(Layer),
-    /// An edge.
+    /// Which kind of edge it is; printed by its word.
     Edge(EdgeKind),
     /// The corners a length of tape runs between, by index of [`PanelMade::tape`].
     RunEnds(usize),

@@ -16,7 +16,7 @@ pub enum MakingMatter {
     },
     /// A layer behind the face shrinks more than the face.
     LayerShrinksMore {
-        /// The layer.
+        /// The layer that only one of the two has; never the face.
         layer: Layer,
         /// What part of its length the face loses.
         face: Ratio,
@@ -29,7 +29,7 @@ pub enum MakingMatter {
         step: Option<usize>,
         /// How far below the made-up top edge the lower edge is at its highest.
         highest: Length,
-        /// And at its lowest.
+        /// How far below the made-up top edge it is at its lowest.
         lowest: Length,
     },
     /// The lining is folded up from a face that has a way up, and hangs upside down.

@@ -28,9 +28,9 @@ pub enum Subject {
     Window(usize),
     /// A panel of a window, both by index.
     Panel {
-        /// The window.
+        /// The window, by its index in the job.
         window: usize,
-        /// The panel.
+        /// The panel, by its index in the window.
         panel: usize,
     },
 }
@@ -38,11 +38,11 @@ pub enum Subject {
 /// What was found, by the part of the sums that found it.
 #[derive(Clone, PartialEq, Debug)]
 pub enum Matter {
-    /// In the pleats.
+    /// In how a panel is pleated.
     Pleats(PleatMatter),
-    /// In the outline.
+    /// In how a panel is shaped.
     Outline(OutlineMatter),
-    /// In the row.
+    /// In how the panels of a window hang side by side, and on what.
     Row(RowMatter),
     /// In the pieces or the heading.
     Piece(PieceMatter),

@@ -22,7 +22,7 @@ pub enum OutlineMatter {
     },
     /// The outline meets the heading line in from the edge, so the heading is not straight and whole.
     HeadingShort {
-        /// The step.
+        /// The step that reaches the heading line.
         step: usize,
         /// By how much.
         amount: Length,
@@ -31,7 +31,7 @@ pub enum OutlineMatter {
     },
     /// A point lies outside the panel's width or drop.
     OutsideSize {
-        /// The step.
+        /// The step that ends outside.
         step: usize,
         /// By how much.
         amount: Length,
@@ -54,19 +54,19 @@ pub enum OutlineMatter {
     },
     /// More corners than the limit.
     TooManyCorners {
-        /// The limit.
+        /// The most corners an outline may have.
         limit: u32,
     },
     /// There is no such arc.
     NoArc {
-        /// The step.
+        /// The step that asks for it.
         step: usize,
         /// Why not.
         fault: ArcFault,
     },
     /// A curve is so tight that its allowance runs into itself.
     CurveTooTight {
-        /// The step.
+        /// The step that draws it.
         step: usize,
         /// The radius where it is tightest.
         radius: Length,
@@ -75,7 +75,7 @@ pub enum OutlineMatter {
     },
     /// An edge has no length.
     NoLength {
-        /// The step.
+        /// The step that ends where it begins.
         step: usize,
     },
     /// A notch or neck is too narrow for its seam allowance.

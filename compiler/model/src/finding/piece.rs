@@ -14,11 +14,11 @@ pub enum PieceMatter {
     WidthsDisagree {
         /// One.
         first: PanelMeasure,
-        /// Its length.
+        /// What the first comes to.
         first_length: Length,
         /// The other.
         second: PanelMeasure,
-        /// Its length.
+        /// What the second comes to.
         second_length: Length,
     },
     /// A size came out at zero or less.
@@ -39,12 +39,12 @@ pub enum PieceMatter {
         step: usize,
         /// The sentence of the step, by index.
         sentence: usize,
-        /// The figure.
+        /// The figure named there.
         figure: Figure,
     },
-    /// A fullness under one.
+    /// The flat width is to be less than the finished one, and cloth cannot be drawn apart.
     FullnessUnderOne {
-        /// The fullness.
+        /// Flat width over finished width, as ordered.
         fullness: Ratio,
     },
     /// A heading for a rod on a board, or the other way round.
@@ -70,14 +70,14 @@ pub enum PieceMatter {
     FastenerWiderThanTail {
         /// As ordered.
         fastener: FastenerOrder,
-        /// The tail.
+        /// Length of the tail, from the middle of the rod down the back.
         tail: Length,
     },
     /// The tail is as long as the drop or longer and would show below.
     TailShows {
-        /// The tail.
+        /// Length of the tail, from the middle of the rod down the back.
         tail: Length,
-        /// The drop.
+        /// The drop as ordered, from the heading line down.
         drop: Length,
     },
     /// The turning opening does not fit in the top edge.
@@ -89,25 +89,25 @@ pub enum PieceMatter {
     },
     /// A piece is longer than the bolt.
     LongerThanBolt {
-        /// Its layer.
+        /// The layer it is cut for.
         layer: Layer,
-        /// Cut length.
+        /// Its length, allowances and shrinkage included.
         cut_length: Length,
-        /// The bolt.
+        /// The longest continuous length to be had.
         bolt: Length,
     },
     /// The usable width leaves nothing after selvages or join allowances.
     ClothTooNarrow {
         /// The layer that needs it.
         layer: Layer,
-        /// What is usable.
+        /// Width of the cloth between its selvages.
         usable: Length,
         /// What a strip needs at the least.
         needed: Length,
     },
     /// A seam between widths lies where it is seen.
     SeamShows {
-        /// The layer.
+        /// The layer whose piece is joined there.
         layer: Layer,
         /// Flat position of the seam from the left edge.
         at: Length,
@@ -148,9 +148,9 @@ pub enum PieceMatter {
     },
     /// More strips than the limit.
     TooManyWidths {
-        /// The layer.
+        /// The layer whose piece takes them.
         layer: Layer,
-        /// The limit.
+        /// The most widths one piece may be joined from.
         limit: u32,
     },
 }

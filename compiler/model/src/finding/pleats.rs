@@ -129,7 +129,7 @@ pub enum PleatMatter {
     TooManyPleats {
         /// The step that asks for them.
         step: usize,
-        /// The limit.
+        /// The most pleats a panel may have.
         limit: u32,
     },
 }

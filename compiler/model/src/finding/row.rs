@@ -15,7 +15,7 @@ pub enum RowMatter {
         amount: Length,
         /// The length to cover.
         to_cover: Length,
-        /// What is covered.
+        /// What the panels come to together, overlaps taken off.
         covered: Length,
     },
     /// The panels need more than the length.
@@ -83,7 +83,7 @@ pub enum RowMatter {
         panel: usize,
         /// Its finished width.
         finished: Length,
-        /// The overlap.
+        /// How far neighbours lie over one another, as ordered.
         overlap: Length,
     },
     /// The returns and the projection of the rod differ.
@@ -110,7 +110,7 @@ pub enum RowMatter {
     LongerThanHeight {
         /// The panel, by index.
         panel: usize,
-        /// Its drop.
+        /// How far it hangs down, from the top of the rod.
         drop: Length,
         /// Height of the rod's top.
         height: Length,

@@ -112,7 +112,7 @@ closed_set! {
 /// that is longer than the cloth is wide never does.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub enum Railroad {
-    /// Never.
+    /// Every piece stands with the length of the cloth, whatever it costs.
     Never,
     /// Where it is too wide for the cloth and would have to be joined.
     WhereTooWide,

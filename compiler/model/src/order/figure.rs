@@ -54,7 +54,7 @@ pub enum Figure {
     Joins,
     /// Seam allowance on each side of a join.
     JoinSeam,
-    /// The layer of this join.
+    /// Which layer the widths are joined of that the sentence speaks of.
     JoinLayer,
     /// Where this join is sewn, from the left edge of the flat panel.
     JoinPlace,
@@ -86,9 +86,9 @@ pub enum Figure {
     Wedges,
     /// How many pleats.
     Pleats,
-    /// The number of this pleat.
+    /// Which pleat from the left the sentence speaks of, from 1.
     PleatNumber,
-    /// Its kind.
+    /// The word for the kind of that pleat.
     PleatKind,
     /// How deep it is.
     PleatDepth,
@@ -213,7 +213,7 @@ impl Figure {
         named.map(|(figure, _)| *figure)
     }
 
-    /// Its name.
+    /// The words by which a step names it between curly brackets.
     pub fn name(self) -> &'static str {
         let named = Self::ALL.iter().find(|(figure, _)| *figure == self);
         named.map_or("", |(_, name)| name)

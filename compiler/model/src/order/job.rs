@@ -30,7 +30,7 @@ pub struct WindowOrder {
     pub support: Support,
     /// Height of its top above the floor.
     pub top_at: Option<Length>,
-    /// Whether the room is public.
+    /// Whether the public comes into the room, so that its cloth must resist flame.
     pub public_room: bool,
     /// The return at each end, covered by the end panels beside the rod's own length.
     pub returns: Length,

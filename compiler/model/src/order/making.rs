@@ -114,7 +114,7 @@ impl EdgeAllowances {
 /// What an edge needs beyond its sewn line.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub enum Allowance {
-    /// A seam.
+    /// Sewn to another layer with this much beyond the sewn line, and turned.
     Seam(Length),
     /// A hem folded once, its raw edge turned under by `turn`.
     SingleHem {

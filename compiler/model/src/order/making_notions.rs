@@ -38,7 +38,7 @@ pub struct ThreadOrder {
 pub struct CountedOrder {
     /// The notion, by name.
     pub name: String,
-    /// How many there are.
+    /// A number, or how far apart along the edge.
     pub how_many: HowMany,
 }
 
@@ -65,8 +65,8 @@ pub struct WorkStep {
 /// What a step of the work is reckoned by.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub enum WorkPer {
-    /// For each panel.
+    /// Once for every panel that is made.
     Panel,
-    /// For each pleat.
+    /// Once for every pleat of every panel.
     Pleat,
 }

@@ -23,20 +23,20 @@ pub struct Notion {
 /// What a notion costs, in the job's currency.
 #[derive(Clone, PartialEq, Debug)]
 pub enum NotionPrice {
-    /// For a length.
+    /// So much for a yard, a metre or another length of it.
     PerLength(Price),
     /// For one.
     Each(Ratio),
-    /// For a roll.
+    /// So much for one roll, whatever its length.
     PerRoll(Ratio),
-    /// For a pack.
+    /// So much for one pack, however many are in it.
     PerPack(Ratio),
 }
 
 /// What a notion weighs.
 #[derive(Copy, Clone, PartialEq, Debug)]
 pub enum NotionWeight {
-    /// A length of it.
+    /// What a certain length of it weighs.
     PerLength {
         /// So much.
         mass: Mass,

@@ -50,39 +50,39 @@ pub struct Outline {
 pub enum OutlineStep {
     /// Where the outline starts; the first step of every outline.
     From {
-        /// Across.
+        /// From the left edge, or from the fold where one half is drawn.
         across: Proportion,
-        /// Down.
+        /// From the heading line.
         down: Proportion,
     },
     /// A straight line to a point.
     To {
-        /// Across.
+        /// Where it ends, from the left edge or from the fold.
         across: Proportion,
-        /// Down.
+        /// Where it ends, from the heading line.
         down: Proportion,
     },
     /// A straight line by so much across (negative: back) and so much down (negative: up).
     By {
-        /// Across.
+        /// To the right of where it begins.
         across: Proportion,
-        /// Down.
+        /// Below where it begins.
         down: Proportion,
     },
     /// An arc of a circle to a point.
     ArcTo {
-        /// Across.
+        /// Where it ends, from the left edge or from the fold.
         across: Proportion,
-        /// Down.
+        /// Where it ends, from the heading line.
         down: Proportion,
         /// Which of all such arcs.
         arc: ArcOrder,
     },
     /// A cubic curve to a point, drawn toward two others on its way.
     CurveTo {
-        /// Across.
+        /// Where it ends, from the left edge or from the fold.
         across: Proportion,
-        /// Down.
+        /// Where it ends, from the heading line.
         down: Proportion,
         /// The point it sets out toward, across and down.
         first: (Proportion, Proportion),
@@ -91,9 +91,9 @@ pub enum OutlineStep {
     },
     /// Equal arcs side by side along a straight line to a point.
     Scallops {
-        /// Across.
+        /// Where it ends, from the left edge or from the fold.
         across: Proportion,
-        /// Down.
+        /// Where it ends, from the heading line.
         down: Proportion,
         /// How many.
         number: ScallopNumber,
@@ -124,9 +124,9 @@ pub enum OutlineStep {
 pub enum ArcOrder {
     /// The one through a third point.
     Through {
-        /// Across.
+        /// From the left edge, or from the fold.
         across: Proportion,
-        /// Down.
+        /// From the heading line.
         down: Proportion,
     },
     /// The one that swells so far from the straight line.
@@ -138,7 +138,7 @@ pub enum ArcOrder {
     },
     /// The shorter one of this radius.
     Radius {
-        /// The radius.
+        /// Of the circle the arc is part of.
         radius: Proportion,
         /// Whether it swells away from the panel.
         outward: bool,

@@ -80,7 +80,7 @@ pub enum StepKind {
     Plain(Ranged<Length>),
     /// Plain cloth that takes whatever is left.
     Rest,
-    /// One pleat.
+    /// A single pleat; one that is made often stands in a repeat.
     Pleat(PleatOrder),
     /// Steps made several times over. Plain cloth that ends the inner steps lies between two
     /// turns of the repeat and is left out after the last.
@@ -95,7 +95,7 @@ pub enum StepKind {
 /// One pleat as ordered. Its kind says what of this is heeded.
 #[derive(Clone, PartialEq, Debug)]
 pub struct PleatOrder {
-    /// Its kind.
+    /// Which row of the table of kinds it follows.
     pub kind: PleatKind,
     /// Depth of one fold of cloth; of a stitched pleat, the flat cloth it takes up. Cloth that is
     /// drawn up has none.

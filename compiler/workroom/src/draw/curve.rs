@@ -26,7 +26,7 @@ const LENGTH_ACCURACY: f64 = 1e-6;
 pub(crate) struct Bend {
     /// The points between its ends.
     pub(crate) between: Vec<Point>,
-    /// Its length.
+    /// How long it is along the curve.
     pub(crate) length: Length,
     /// The way it leaves its start.
     pub(crate) leaves: Vector,

@@ -27,7 +27,7 @@ pub(super) enum PieceKind {
     Plain(Value),
     /// Plain cloth that takes what is left: this much.
     Rest(Length),
-    /// A pleat.
+    /// A pleat, with the numbers that are still open in it.
     Pleat(PleatPiece),
 }
 
