@@ -146,10 +146,12 @@ impl Printer<'_> {
         let mut word_before = None;
         for (index, term) in phrase.terms.iter().enumerate() {
             let before = if index > 0 { Before::Blank } else { before };
-            match (&term.kind, word_before) {
-                // Behind a word `x`, a sign `x` would be read as a word and the word as the sign.
-                (TermKind::Times, Some("x" | "X")) => self.word("×", term.span, before),
-                _ => self.term(term, before),
+            // Behind a word `x`, a sign `x` would be read as a word and the word as the sign.
+            let is_mistakable = matches!(word_before, Some("x" | "X"));
+            if is_mistakable && matches!(term.kind, TermKind::Times) {
+                self.word("×", term.span, before);
+            } else {
+                self.term(term, before);
             }
             word_before = term.word();
         }

@@ -174,10 +174,10 @@ impl Jam<'_, '_> {
     /// The place on a line where a piece overlaps least and lies on no flaw, if that is less than
     /// `limit`.
     ///
-    /// From left to right the depth in one interval grows until its middle and falls again. So between
-    /// the ends of intervals all depths together, weighed, bend downward alone, and are least at one of
-    /// these ends or at the edges of the cloth: no other places need be looked at. Where the print holds
-    /// the piece they are its lines next outside each interval, which come close.
+    /// From left to right the depth in one interval grows until its middle and falls again. So from one
+    /// end of an interval to the next, all depths together, weighed, are a concave function of the place,
+    /// which is least at one of the two: no places but these and the edges of the cloth need be looked at.
+    /// Where the print holds the piece they are its lines next outside each interval, which come close.
     fn best_across(
         &self,
         it: Lying<'_>,
