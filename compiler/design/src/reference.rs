@@ -68,7 +68,7 @@ impl<'t> Reader<'t> {
         let (name, arguments): (&str, &[Argument]) = match &term.kind {
             TermKind::Name(name) => (name, &[]),
             TermKind::Call(call) => (&call.name.text, &call.arguments),
-            TermKind::Broken => return None,
+            TermKind::Broken(_) => return None,
             _ => {
                 let wanted = self.wanted(kind);
                 self.word_not_expected(term.span, property, &wanted);

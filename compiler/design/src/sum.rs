@@ -27,7 +27,7 @@ impl<'t> Reader<'t> {
                 left,
                 right,
             } => self.binary((*operator, *operator_span), left, right, scope),
-            TermKind::Broken => None,
+            TermKind::Broken(_) => None,
             TermKind::Text(_) | TermKind::Call(_) | TermKind::Point(_) | TermKind::Times => {
                 self.word_not_expected(term.span, "a sum", "a length, a number or a name");
                 None

@@ -75,7 +75,7 @@ impl<'a, 'r> Lowering<'a, 'r> {
 
 fn broken(span: Span) -> Term {
     Term {
-        kind: TermKind::Broken,
+        kind: TermKind::Broken(Vec::new()),
         span,
     }
 }

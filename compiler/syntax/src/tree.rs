@@ -7,11 +7,14 @@
 //! What could not be read has been reported and stands in the tree as [`TermKind::Broken`], so that
 //! whoever reads the tree stays silent about it.
 
+mod node;
 mod reading;
 mod sketch;
 
 use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::{Ratio, Unit};
+
+pub use node::Node;
 
 /// All that one file says.
 #[derive(Clone, Debug)]
@@ -123,8 +126,8 @@ pub enum TermKind {
         /// The term after the sign.
         right: Box<Term>,
     },
-    /// What could not be read and has been reported.
-    Broken,
+    /// What could not be read and has been reported, with the names in it that could.
+    Broken(Vec<Name>),
 }
 
 /// A number as it was written, exactly.

@@ -148,6 +148,6 @@ fn collect_term<'t>(term: &'t Term, words: &mut Vec<(&'t str, Span)>) {
             collect_term(left, words);
             collect_term(right, words);
         }
-        TermKind::Number(_) | TermKind::Times | TermKind::Broken => {}
+        TermKind::Number(_) | TermKind::Times | TermKind::Broken(_) => {}
     }
 }

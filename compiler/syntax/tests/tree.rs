@@ -59,6 +59,30 @@ fn what_is_broken_is_known_however_deep() {
 }
 
 #[test]
+fn what_is_broken_keeps_its_names() {
+    let cases: [(&str, &[&str]); 4] = [
+        ("a: b - c -1\n", &["b", "c"]),
+        ("a: (b * c -1)\n", &["b", "c"]),
+        ("a: f(d = b) -1\n", &["f", "b"]),
+        ("a: f(b: c: d)\n", &["f"]),
+    ];
+    for (text, names) in cases {
+        let value = first(text)
+            .value
+            .map(|value| value.phrases[0].terms[0].clone());
+        let mut term = value.clone();
+        while let Some(TermKind::Group(inner)) = term.as_ref().map(|term| term.kind.clone()) {
+            term = Some(*inner);
+        }
+        let Some(TermKind::Broken(found)) = term.map(|term| term.kind) else {
+            panic!("{value:?} is not broken, in {text:?}");
+        };
+        let written: Vec<&str> = found.iter().map(|name| &text[name.span.range()]).collect();
+        assert_eq!(written, names, "of {text:?}");
+    }
+}
+
+#[test]
 fn only_entries_that_compare_keep_their_equals_sign() {
     for text in ["expect a = 1\n", "measure a = 1\n"] {
         assert_eq!(

@@ -106,7 +106,7 @@ impl<'t> Gathering<'t, '_> {
                 parameters: self.parameters(kind, arguments),
                 rest,
             }),
-            TermKind::Broken => None,
+            TermKind::Broken(_) => None,
             _ => {
                 self.name_missing(kind, named.span);
                 None

@@ -73,7 +73,7 @@ impl<'t> Reader<'t> {
         let named = first.terms.first()?;
         let looks_like_name = matches!(
             named.kind,
-            TermKind::Name(_) | TermKind::Call(_) | TermKind::Broken
+            TermKind::Name(_) | TermKind::Call(_) | TermKind::Broken(_)
         );
         if !looks_like_name || first.terms.len() > 1 {
             if !first.is_broken() {

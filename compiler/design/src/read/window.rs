@@ -99,7 +99,7 @@ impl<'t> Reader<'t> {
         let name = match &called.kind {
             TermKind::Name(name) => name,
             TermKind::Call(call) => &call.name.text,
-            TermKind::Broken => return None,
+            TermKind::Broken(_) => return None,
             _ => {
                 self.word_not_expected(called.span, "window", "the name of a treatment");
                 return None;

@@ -184,7 +184,7 @@ impl Printer<'_> {
                 self.word(operator.sign(), *operator_span, Before::Blank);
                 self.term(right, Before::Blank);
             }
-            TermKind::Broken => {
+            TermKind::Broken(_) => {
                 let typed = self.text.get(term.span.range()).unwrap_or_default();
                 self.word(typed, term.span, before);
             }

@@ -29,7 +29,7 @@ impl Lowering<'_, '_> {
             Ok(number) => TermKind::Number(number),
             Err(finding) => {
                 self.tell(&finding, span);
-                TermKind::Broken
+                TermKind::Broken(Vec::new())
             }
         }
     }

@@ -3,10 +3,10 @@
 use std::sync::LazyLock;
 
 use pelmet_diagnostics::{Span, codes};
-use pest::iterators::Pair;
+use pest::iterators::{Pair, Pairs};
 use pest::pratt_parser::{Assoc, Op, PrattParser};
 
-use super::{Lowering, broken};
+use super::Lowering;
 use crate::MAXIMUM_OPERATORS;
 use crate::grammar::Rule;
 use crate::tree::{Argument, Call, Name, Operator, Phrase, Phrases, Term, TermKind};
@@ -52,12 +52,12 @@ impl Lowering<'_, '_> {
         if signs().count() > MAXIMUM_OPERATORS {
             self.diagnostics
                 .push(codes::sum_too_long(span, MAXIMUM_OPERATORS));
-            return broken(span);
+            return self.broken_sum(span, parts);
         }
         if let Some(minus) = signs().find(|sign| sign.as_rule() == Rule::minus_tight) {
             let minus = self.place(&minus);
             self.diagnostics.push(codes::minus_unclear(minus));
-            return broken(span);
+            return self.broken_sum(span, parts);
         }
         let source = self.source;
         PRECEDENCE
@@ -76,16 +76,35 @@ impl Lowering<'_, '_> {
             Rule::negative => self.negative(pair),
             _ => {
                 self.tell_not_understood(span);
-                TermKind::Broken
+                TermKind::Broken(Vec::new())
             }
         };
         Term { kind, span }
     }
 
+    /// A sum that was reported. Its parts are not reported too, but their names stand where they stand.
+    fn broken_sum(&self, span: Span, parts: Pairs<'_, Rule>) -> Term {
+        let mut names = Vec::new();
+        parts.for_each(|part| self.collect_names(part, &mut names));
+        let kind = TermKind::Broken(names);
+        Term { kind, span }
+    }
+
+    /// The names in what the grammar matched; a label names no value.
+    fn collect_names(&self, pair: Pair<'_, Rule>, names: &mut Vec<Name>) {
+        match pair.as_rule() {
+            Rule::name => names.push(self.name(&pair)),
+            Rule::label => {}
+            _ => pair
+                .into_inner()
+                .for_each(|inner| self.collect_names(inner, names)),
+        }
+    }
+
     fn negative(&mut self, pair: Pair<'_, Rule>) -> TermKind {
         match pair.into_inner().next() {
             Some(inner) => TermKind::Negative(Box::new(self.operand(inner))),
-            None => TermKind::Broken,
+            None => TermKind::Broken(Vec::new()),
         }
     }
 
@@ -97,7 +116,7 @@ impl Lowering<'_, '_> {
                 terms.push(last);
                 TermKind::Point(terms)
             }
-            (_, None) => TermKind::Broken,
+            (_, None) => TermKind::Broken(Vec::new()),
         }
     }
 
@@ -105,7 +124,7 @@ impl Lowering<'_, '_> {
     fn named(&mut self, pair: Pair<'_, Rule>) -> TermKind {
         let mut parts = pair.into_inner();
         let Some(name) = parts.next().map(|name| self.name(&name)) else {
-            return TermKind::Broken;
+            return TermKind::Broken(Vec::new());
         };
         let Some(rest) = parts.next() else {
             return TermKind::Name(name.text);
@@ -118,7 +137,7 @@ impl Lowering<'_, '_> {
             return TermKind::Call(Call { name, arguments });
         }
         self.tell_not_understood(self.place(&rest));
-        TermKind::Broken
+        TermKind::Broken(vec![name])
     }
 
     fn argument(&mut self, pair: Pair<'_, Rule>) -> Argument {
@@ -169,7 +188,7 @@ fn sum(left: Term, sign: &Pair<'_, Rule>, operator_span: Span, right: Term) -> T
             left,
             right,
         },
-        None => TermKind::Broken,
+        None => TermKind::Broken(Vec::new()),
     };
     Term { kind, span }
 }

@@ -61,7 +61,7 @@ impl Term {
     #[must_use]
     pub fn is_broken(&self) -> bool {
         match &self.kind {
-            TermKind::Broken => true,
+            TermKind::Broken(_) => true,
             TermKind::Number(_) | TermKind::Name(_) | TermKind::Text(_) | TermKind::Times => false,
             TermKind::Call(call) => call
                 .arguments

@@ -84,7 +84,7 @@ impl Display for Term {
                 right,
                 ..
             } => write!(f, "({operator} {left} {right})"),
-            TermKind::Broken => f.write_str("<broken>"),
+            TermKind::Broken(_) => f.write_str("<broken>"),
         }
     }
 }
