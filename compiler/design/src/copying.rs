@@ -6,7 +6,8 @@ use pelmet_diagnostics::{PlacedText, codes};
 use pelmet_syntax::tree::Term;
 
 use crate::item::Item;
-use crate::kind::{Kind, Property};
+use crate::kind::Kind;
+use crate::property::Property;
 use crate::reader::Reader;
 use crate::reference::name_span;
 use crate::scope::{Scope, Value};

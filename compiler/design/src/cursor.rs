@@ -3,6 +3,7 @@
 use pelmet_diagnostics::Span;
 use pelmet_syntax::tree::{Phrase, Term, TermKind};
 
+use crate::closed_sets::ClosedSet;
 use crate::scope::Scope;
 
 /// A phrase being read, with the scope its names are looked up in.
@@ -75,6 +76,35 @@ impl<'t> Cursor<'t> {
             self.terms = self.terms.get(words.len()..).unwrap_or_default();
         }
         found
+    }
+
+    /// The member of a closed set whose words come next, which are then read.
+    pub fn one_of<T: ClosedSet>(&mut self) -> Option<T> {
+        let found = T::MEMBERS.iter().find(|(_, words)| self.says(words));
+        found.map(|(member, _)| *member)
+    }
+
+    /// The member of a closed set whose words come next behind this word; then all of them are read.
+    pub fn word_and_one_of<T: ClosedSet>(&mut self, word: &str) -> Option<T> {
+        let mut ahead = self.clone();
+        let found = ahead.words(&[word]).then(|| ahead.one_of()).flatten();
+        if found.is_some() {
+            *self = ahead;
+        }
+        found
+    }
+
+    /// Whether the next terms are these words, with blanks between them, which are then read.
+    fn says(&mut self, words: &str) -> bool {
+        let mut rest = self.terms;
+        for word in words.split(' ') {
+            match rest.split_first() {
+                Some((term, after)) if term.word() == Some(word) => rest = after,
+                _ => return false,
+            }
+        }
+        self.terms = rest;
+        true
     }
 
     /// Whether the phrase ends with these words, which are left unread.

@@ -13,28 +13,10 @@ use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
 use block::Parts;
 
 use crate::item::{Item, Line};
+use crate::keyword::LINES;
 use crate::kind::Kind;
 use crate::load::{List, ListRow, Loaded, Origin, Unread};
 use crate::scope::Written;
-
-/// Words that begin an entry at file level without being items.
-pub(crate) const LINE_WORDS: &[&str] = &[
-    "units", "cut", "mark", "job", "currency", "labour", "markup", "use", "expect", "accept",
-];
-
-/// Words that begin a step of a pleat rule.
-pub(crate) fn pleat_steps() -> impl Iterator<Item = &'static str> {
-    let pleats = PleatKind::ALL.iter();
-    let pleats = pleats.filter_map(|kind| kind.word().split(' ').next());
-    ["margin", "space", "rest", "repeat"]
-        .into_iter()
-        .chain(pleats)
-}
-
-/// Words that begin a step of an outline.
-pub(crate) const OUTLINE_STEPS: &[&str] = &[
-    "from", "to", "across", "back", "down", "up", "arc", "curve", "scallops", "notch",
-];
 
 /// Everything a job says, sorted.
 #[derive(Debug, Default)]
@@ -146,7 +128,7 @@ impl<'t> Gathering<'t, '_> {
                 self.not_understood(entry);
                 continue;
             };
-            if LINE_WORDS.contains(&word) {
+            if LINES.iter().any(|line| line.word == word) {
                 self.line(word, entry, tree.origin, whole);
             } else if word == "windows" {
                 self.window_list(entry);
@@ -231,7 +213,7 @@ impl<'t> Gathering<'t, '_> {
         let span = span.map_or(entry.span, |term| term.span);
         let mut known: Vec<&str> = Kind::ALL.iter().map(|kind| kind.word()).collect();
         known.push("windows");
-        known.extend(LINE_WORDS);
+        known.extend(LINES.iter().map(|line| line.word));
         self.report(codes::item_unknown(span, word, &known));
     }
 
@@ -305,21 +287,6 @@ pub(crate) fn list_path(entry: &Entry) -> Option<Span> {
             },
         ] if windows.word() == Some("windows") && from.word() == Some("from") => Some(*span),
         _ => None,
-    }
-}
-
-/// The names always known inside an item of this kind.
-pub(crate) fn known_inside(kind: Kind) -> &'static [&'static str] {
-    match kind {
-        Kind::Outline => &["width", "drop"],
-        Kind::Treatment => &[
-            "opening-width",
-            "opening-height",
-            "rod-length",
-            "rod-diameter",
-            "projection",
-        ],
-        _ => &[],
     }
 }
 

@@ -6,8 +6,9 @@ use pelmet_measure::{Dimension, Length, Quantity, Ratio, Unit, number_text};
 use pelmet_model::Ranged;
 use pelmet_syntax::tree::{Number, Term, TermKind};
 
+use crate::closed_sets::ClosedSet;
 use crate::cursor::Cursor;
-use crate::reader::Reader;
+use crate::reader::{Followed, Reader};
 use crate::scope::{Scope, Value};
 use crate::sum::is_plain_number;
 
@@ -276,42 +277,45 @@ impl<'t> Reader<'t> {
         }
     }
 
-    /// `yes` or `no`.
-    pub fn yes_or_no(&mut self, value: &Value<'t>, property: &str) -> Option<bool> {
-        self.choice(
-            value,
-            property,
-            "`yes` or `no`",
-            &[(&["yes"], true), (&["no"], false)],
-        )
+    /// The member of a closed set that a value names.
+    pub fn choice<T: ClosedSet>(&mut self, value: &Value<'t>, property: &str) -> Option<T> {
+        let found = self.member(value);
+        if found.is_none() {
+            self.no_member::<T>(value, property);
+        }
+        found
     }
 
-    /// One of a few choices of words.
-    pub fn choice<T: Copy>(
-        &mut self,
-        value: &Value<'t>,
-        property: &str,
-        can_be: &str,
-        choices: &[(&[&str], T)],
-    ) -> Option<T> {
-        let mut cursor = self.one_phrase(value, property, can_be)?;
-        for (words, choice) in choices {
-            if cursor.words(words) {
-                self.nothing_more(&cursor, property, can_be)?;
-                return Some(*choice);
-            }
+    /// The member of a closed set whose words a value is, and nothing more.
+    fn member<T: ClosedSet>(&mut self, value: &Value<'t>) -> Option<T> {
+        let Followed::Value(value) = self.follow(value) else {
+            return None;
+        };
+        let [only] = value.phrases else {
+            return None;
+        };
+        let mut cursor = Cursor::new(only, &value.scope);
+        cursor.one_of().filter(|_| cursor.peek().is_none())
+    }
+
+    /// Reports a value that names no member of a closed set.
+    fn no_member<T: ClosedSet>(&mut self, value: &Value<'t>, property: &str) {
+        let can_be = T::in_words();
+        let Some(mut cursor) = self.one_phrase(value, property, &can_be) else {
+            return;
+        };
+        if cursor.one_of::<T>().is_some() {
+            self.nothing_more(&cursor, property, &can_be);
+        } else if !cursor.is_broken() {
+            let known: Vec<&str> = T::MEMBERS.iter().map(|(_, words)| *words).collect();
+            self.none_of(cursor.span(), property, &can_be, &known);
         }
-        if !cursor.is_broken() {
-            let known: Vec<String> = choices.iter().map(|(words, _)| words.join(" ")).collect();
-            self.none_of(cursor.span(), property, can_be, &known);
-        }
-        None
     }
 
     /// Reports a value that is none of its choices, with the one that was probably meant.
-    fn none_of(&mut self, span: Span, property: &str, can_be: &str, choices: &[String]) {
+    fn none_of(&mut self, span: Span, property: &str, can_be: &str, choices: &[&str]) {
         let typed = self.sources.snippet(span);
-        let near = did_you_mean(typed, choices.iter().map(String::as_str));
+        let near = did_you_mean(typed, choices.iter().copied());
         let diagnostic = Diagnostic::from(codes::WordNotExpected {
             span,
             found: typed,

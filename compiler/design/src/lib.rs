@@ -11,17 +11,21 @@
 
 mod accept;
 mod amount;
+mod closed_sets;
 mod copying;
 mod cursor;
 mod design;
+mod form;
 mod gather;
 mod item;
+mod keyword;
 mod kind;
 mod lengths;
 mod list;
 mod load;
 mod printable;
 mod project;
+mod property;
 mod read;
 mod reader;
 mod reference;
@@ -30,12 +34,16 @@ mod resolve;
 mod scope;
 mod sum;
 
+pub use closed_sets::{KnownName, WordSet};
 pub use design::{
     Accepted, Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize,
     PanelSize, PanelWay, SentencePlace, Ways, WindowSize, WindowWay,
 };
-pub use kind::{Kind, Property};
+pub use form::{Form, FormPart, Takes};
+pub use keyword::{Keyword, LINES, WORK_STEP};
+pub use kind::Kind;
 pub use list::MAXIMUM_LIST_ROWS;
 pub use load::{Loaded, MAXIMUM_FILES_DEEP, load};
 pub use project::{Project, ReadFinding};
+pub use property::Property;
 pub use resolve::{Resolved, resolve};

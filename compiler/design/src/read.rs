@@ -22,5 +22,5 @@ mod window;
 mod words;
 mod work_steps;
 
-pub(crate) use expectation::read_expectations;
+pub(crate) use expectation::{Size, read_expectations};
 pub(crate) use settings::{Settings, read_settings};

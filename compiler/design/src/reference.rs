@@ -5,6 +5,7 @@ use std::collections::BTreeMap;
 use pelmet_diagnostics::{Diagnostic, Span, codes, did_you_mean, with_article};
 use pelmet_syntax::tree::{Argument, Term, TermKind};
 
+use crate::closed_sets::{ClosedSet, KnownName};
 use crate::cursor::Cursor;
 use crate::item::Item;
 use crate::kind::Kind;
@@ -262,9 +263,9 @@ impl<'t> Reader<'t> {
     }
 
     /// The scope of a template that is only looked over: its parameters stand for nothing yet.
-    pub fn scope_of_template(&self, item: &'t Item<'t>, always: &[&'static str]) -> Scope<'t> {
+    pub fn scope_of_template(&self, item: &'t Item<'t>, always: &[KnownName]) -> Scope<'t> {
         let parameters = item.parameter_names().map(|name| (name, Binding::Unknown));
-        let always = always.iter().map(|name| (*name, Binding::Unknown));
+        let always = always.iter().map(|name| (name.words(), Binding::Unknown));
         Scope::default().with(parameters.chain(always).collect())
     }
 }

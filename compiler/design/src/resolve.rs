@@ -8,7 +8,7 @@ use pelmet_model::Job;
 
 use crate::accept::read_acceptances;
 use crate::design::{Design, Ways};
-use crate::gather::{World, gather, known_inside};
+use crate::gather::{World, gather};
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::load::Loaded;
@@ -119,7 +119,7 @@ fn look_over_templates<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) {
 }
 
 fn look_over<'t>(reader: &mut Reader<'t>, item: &'t Item<'t>) {
-    let scope = reader.scope_of_template(item, known_inside(item.kind));
+    let scope = reader.scope_of_template(item, item.kind.known_names());
     match item.kind {
         Kind::Rod | Kind::Board => {
             reader.support_item(item, &scope);

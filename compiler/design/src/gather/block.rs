@@ -5,8 +5,9 @@ use std::collections::BTreeMap;
 use pelmet_diagnostics::{Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Entry, EntryBlock, Phrase, Separator, Term};
 
-use super::{Acceptance, Gathering, OUTLINE_STEPS, first_word, pleat_steps};
+use super::{Acceptance, Gathering, first_word};
 use crate::item::{Item, Step, WorkStep};
+use crate::keyword::{self, OUTLINE_STEPS, PLEAT_STEPS};
 use crate::kind::Kind;
 use crate::scope::Written;
 
@@ -186,11 +187,7 @@ impl<'t> Gathering<'t, '_> {
             .iter()
             .map(|property| property.key)
             .collect();
-        match kind {
-            Kind::Pleats => known.extend(pleat_steps()),
-            Kind::Outline => known.extend(OUTLINE_STEPS),
-            _ => {}
-        }
+        known.extend(kind.steps().iter().map(|step| step.word));
         self.report(codes::PropertyUnknown {
             span,
             item: kind.noun(),
@@ -258,7 +255,12 @@ fn key_without_colon(kind: Kind, entry: &Entry) -> Option<(String, Span)> {
 fn misspelt_step(phrase: &Phrase, is_first: bool) -> Option<(&str, Span)> {
     let term = phrase.terms.first()?;
     let word = term.word()?;
-    let steps = || pleat_steps().chain(OUTLINE_STEPS.iter().copied());
+    let steps = || {
+        PLEAT_STEPS
+            .iter()
+            .chain(OUTLINE_STEPS)
+            .map(|step| step.word)
+    };
     let meant = is_first || did_you_mean(word, steps()).is_some();
     (meant && !steps().any(|step| step == word)).then_some((word, term.span))
 }
@@ -274,12 +276,8 @@ fn begins_pleat_step(word: &str) -> bool {
 }
 
 fn is_step(kind: Kind, word: &str, entry: &Entry) -> bool {
-    let repeats = word == "repeat";
-    match kind {
-        Kind::Pleats => begins_pleat_step(word) && (repeats || entry.separator.is_none()),
-        Kind::Outline => OUTLINE_STEPS.contains(&word) && entry.separator.is_none(),
-        _ => false,
-    }
+    let repeats = kind == Kind::Pleats && word == "repeat";
+    keyword::is_step(kind, word) && (repeats || entry.separator.is_none())
 }
 
 /// Phrases that begin with the word of a step open one; the others belong to the step before.
@@ -287,7 +285,7 @@ fn split_steps(phrases: &[Phrase]) -> Vec<Step<'_>> {
     let mut steps: Vec<Step<'_>> = Vec::new();
     for phrase in phrases {
         let word = phrase.terms.first().and_then(Term::word).unwrap_or("");
-        let opens = begins_pleat_step(word) || OUTLINE_STEPS.contains(&word);
+        let opens = keyword::is_step(Kind::Pleats, word) || keyword::is_step(Kind::Outline, word);
         match steps.last_mut() {
             Some(Step::Plain { phrases, span }) if !opens => {
                 phrases.push(phrase);

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use pelmet_diagnostics::{Span, codes};
 use pelmet_syntax::tree::{Argument, Call, Entry, Phrase, Term, TermKind};
 
-use super::{Gathering, known_inside};
+use super::Gathering;
 use crate::item::{Item, Parameter};
 use crate::kind::Kind;
 use crate::reference::bracket_apart;
@@ -140,7 +140,7 @@ impl<'t> Gathering<'t, '_> {
                 });
                 continue;
             }
-            if known_inside(kind).contains(&parameter.name) {
+            if kind.knows(parameter.name) {
                 self.report(codes::NameReserved {
                     span: parameter.span,
                     name: parameter.name,

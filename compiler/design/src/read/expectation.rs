@@ -5,6 +5,7 @@ use pelmet_measure::{Dimension, Money, Quantity};
 use pelmet_model::{Job, WindowOrder};
 use pelmet_syntax::tree::{Entry, Term};
 
+use crate::closed_sets::ClosedSet;
 use crate::cursor::Cursor;
 use crate::design::{
     Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize, PanelSize,
@@ -18,45 +19,46 @@ use crate::scope::Scope;
 const EXPECT: &str =
     "a name, a size, and `= 10 in within 1/4 in`, `at most`, `at least` or a range";
 
+/// What an expectation looks at, as its words say.
 #[derive(Copy, Clone, PartialEq, Eq)]
-enum Size {
+pub(crate) enum Size {
+    /// Of a panel.
     Panel(PanelSize),
+    /// Of a cloth.
     Fabric(FabricSize),
+    /// Of a window.
     Window(WindowSize),
     /// Of a panel, a window or the job, as the name says.
     Weight,
     /// Of a cloth or the job.
     Cost,
+    /// Of the job.
     Quote,
 }
 
 /// What stands for the whole job.
 const JOB: &str = "job";
 
-const SIZES: &[(&[&str], Size)] = &[
-    (
-        &["finished", "width"],
-        Size::Panel(PanelSize::FinishedWidth),
-    ),
-    (&["flat", "width"], Size::Panel(PanelSize::FlatWidth)),
-    (&["cut", "width"], Size::Panel(PanelSize::CutWidth)),
-    (&["cut", "length"], Size::Panel(PanelSize::CutLength)),
-    (&["made", "length"], Size::Panel(PanelSize::MadeLength)),
-    (&["drop"], Size::Panel(PanelSize::Drop)),
-    (&["pleats"], Size::Panel(PanelSize::Pleats)),
-    (&["layers"], Size::Panel(PanelSize::Layers)),
-    (&["bought"], Size::Fabric(FabricSize::Bought)),
-    (&["exact"], Size::Fabric(FabricSize::Exact)),
-    (&["covered"], Size::Window(WindowSize::Covered)),
-    (
-        &["thickest", "stack"],
-        Size::Panel(PanelSize::ThickestStack),
-    ),
-    (&["tape"], Size::Panel(PanelSize::Tape)),
-    (&["weight"], Size::Weight),
-    (&["cost"], Size::Cost),
-    (&["quote"], Size::Quote),
-];
+impl ClosedSet for Size {
+    const MEMBERS: &'static [(Self, &'static str)] = &[
+        (Self::Panel(PanelSize::FinishedWidth), "finished width"),
+        (Self::Panel(PanelSize::FlatWidth), "flat width"),
+        (Self::Panel(PanelSize::CutWidth), "cut width"),
+        (Self::Panel(PanelSize::CutLength), "cut length"),
+        (Self::Panel(PanelSize::MadeLength), "made length"),
+        (Self::Panel(PanelSize::Drop), "drop"),
+        (Self::Panel(PanelSize::Pleats), "pleats"),
+        (Self::Panel(PanelSize::Layers), "layers"),
+        (Self::Fabric(FabricSize::Bought), "bought"),
+        (Self::Fabric(FabricSize::Exact), "exact"),
+        (Self::Window(WindowSize::Covered), "covered"),
+        (Self::Panel(PanelSize::ThickestStack), "thickest stack"),
+        (Self::Panel(PanelSize::Tape), "tape"),
+        (Self::Weight, "weight"),
+        (Self::Cost, "cost"),
+        (Self::Quote, "quote"),
+    ];
+}
 
 impl Size {
     fn counts(self) -> bool {
@@ -116,9 +118,9 @@ impl<'t> Reader<'t> {
         let mut names = Vec::new();
         loop {
             if !names.is_empty()
-                && let Some((_, size)) = SIZES.iter().find(|(words, _)| cursor.words(words))
+                && let Some(size) = cursor.one_of()
             {
-                return Some((names, *size));
+                return Some((names, size));
             }
             match cursor.any_word() {
                 Some(name) if names.len() < 2 => names.push(name),
@@ -134,9 +136,9 @@ impl<'t> Reader<'t> {
     fn size_unclear(&mut self, names: &[(&'t str, Span)], cursor: &Cursor<'t>) {
         let rest = cursor.rest().unwrap_or(cursor.end());
         let place = names.get(1).map_or(rest, |(_, span)| span.to(rest));
-        let sizes: Vec<String> = SIZES.iter().map(|(words, _)| words.join(" ")).collect();
+        let sizes = || Size::MEMBERS.iter().map(|(_, words)| *words);
         let typed = self.sources.snippet(place);
-        match did_you_mean(typed, sizes.iter().map(String::as_str)) {
+        match did_you_mean(typed, sizes()) {
             Some(near) => self.report(codes::NameUnknown {
                 span: place,
                 noun: "size",
@@ -145,7 +147,7 @@ impl<'t> Reader<'t> {
                 suggestion: Some(near),
             }),
             None => {
-                let sizes: Vec<String> = sizes.iter().map(|size| format!("`{size}`")).collect();
+                let sizes: Vec<String> = sizes().map(|size| format!("`{size}`")).collect();
                 self.word_not_expected(place, "expect", &format!("a size: {}", sizes.join(", ")));
             }
         }

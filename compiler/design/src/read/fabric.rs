@@ -5,6 +5,7 @@ use pelmet_measure::{Dimension, Length, Ratio};
 use pelmet_model::{Fabric, Match, Price, Railroad, Repeat, Way};
 use pelmet_syntax::tree::{Phrase, Term};
 
+use crate::closed_sets::RepeatDirection;
 use crate::copying::Properties;
 use crate::cursor::Cursor;
 use crate::item::Item;
@@ -31,11 +32,11 @@ impl<'t> Reader<'t> {
             print_begins: None,
             way: properties
                 .get("way")
-                .and_then(|value| self.way(value))
+                .and_then(|value| self.choice(value, "way"))
                 .unwrap_or(Way::Any),
             railroad: properties
                 .get("railroad")
-                .and_then(|value| self.railroad(value))
+                .and_then(|value| self.choice(value, "railroad"))
                 .unwrap_or(Railroad::Never),
             shear_gap: self.length_or(&properties, "gap", Length::ZERO),
             bolt_length: self
@@ -145,13 +146,13 @@ impl<'t> Reader<'t> {
         cursor: &mut Cursor<'t>,
         repeat: &'r mut Repeat,
     ) -> Option<&'r mut Option<Length>> {
-        if cursor.words(&["along"]) {
-            Some(&mut repeat.along)
-        } else if cursor.words(&["across"]) {
-            Some(&mut repeat.across)
-        } else {
-            self.direction_missing(cursor);
-            None
+        match cursor.one_of() {
+            Some(RepeatDirection::Along) => Some(&mut repeat.along),
+            Some(RepeatDirection::Across) => Some(&mut repeat.across),
+            None => {
+                self.direction_missing(cursor);
+                None
+            }
         }
     }
 
@@ -175,22 +176,6 @@ impl<'t> Reader<'t> {
     fn direction_missing(&mut self, cursor: &Cursor<'t>) {
         let place = cursor.peek().map_or(cursor.end(), |term| term.span);
         self.word_not_expected(place, "repeat", "`along` or `across` after the length");
-    }
-
-    fn railroad(&mut self, value: &Value<'t>) -> Option<Railroad> {
-        let choices: &[(&[&str], Railroad)] = &[
-            (&["no"], Railroad::Never),
-            (&["yes"], Railroad::WhereTooWide),
-            (&["where", "it", "saves"], Railroad::WhereItSaves),
-            (&["always"], Railroad::Always),
-        ];
-        let can_be = "`no`, `yes`, `where it saves` or `always`";
-        self.choice(value, "railroad", can_be, choices)
-    }
-
-    fn way(&mut self, value: &Value<'t>) -> Option<Way> {
-        let choices: &[(&[&str], Way)] = &[(&["one-way"], Way::OneWay), (&["any"], Way::Any)];
-        self.choice(value, "way", "`one-way` or `any`", choices)
     }
 
     /// Mass for its area, in grams a square metre.

@@ -7,6 +7,7 @@ use pelmet_measure::Length;
 use pelmet_model::{FastenerOrder, Heading};
 use pelmet_syntax::tree::{Phrase, TermKind};
 
+use crate::closed_sets::{ClosedSet, Hang};
 use crate::cursor::Cursor;
 use crate::item::Item;
 use crate::kind::Kind;
@@ -18,22 +19,6 @@ use crate::scope::{Scope, Value};
 /// A heading with the place of each of its numbers.
 pub(crate) type PlacedHeading = (Heading, BTreeMap<String, Span>);
 
-#[derive(Copy, Clone, PartialEq, Eq)]
-enum Hang {
-    OverRod,
-    RodPocket,
-    OnBoard,
-    Plain,
-}
-
-const HANGS: &[(&[&str], Hang)] = &[
-    (&["over", "rod"], Hang::OverRod),
-    (&["rod", "pocket"], Hang::RodPocket),
-    (&["on", "board"], Hang::OnBoard),
-    (&["plain"], Hang::Plain),
-];
-
-const HANG: &str = "`over rod`, `rod pocket`, `on board` or `plain`";
 const HEAD: &str = "the name of a heading, or `over rod`, `rod pocket`, `on board` or `plain`";
 
 /// The numbers of a heading, however they were written.
@@ -50,15 +35,14 @@ impl<'t> Reader<'t> {
         };
         let (first, others) = value.phrases.split_first()?;
         let mut cursor = Cursor::new(first, &value.scope);
-        let hang = HANGS.iter().find(|(words, _)| cursor.words(words));
-        let Some((_, hang)) = hang else {
+        let Some(hang) = cursor.one_of::<Hang>() else {
             return self.named_head(&value, first);
         };
         if let Some((part, _)) = cursor.clone().any_word().filter(|(word, _)| is_part(word)) {
             self.comma_missing(&cursor, "head", part);
             return None;
         }
-        self.nothing_more(&cursor, "head", HANG)?;
+        self.nothing_more(&cursor, "head", &Hang::in_words())?;
         let mut parts = Parts {
             lengths: BTreeMap::new(),
             fastener: None,
@@ -66,7 +50,7 @@ impl<'t> Reader<'t> {
         for phrase in others {
             self.part_in_words(Cursor::new(phrase, &value.scope), &mut parts)?;
         }
-        self.heading_of(*hang, &parts, value.span)
+        self.heading_of(hang, &parts, value.span)
     }
 
     fn named_head(&mut self, value: &Value<'t>, first: &'t Phrase) -> Option<PlacedHeading> {
@@ -100,7 +84,7 @@ impl<'t> Reader<'t> {
         let complete = self.has_all_needed(item, &properties);
         let hang = properties
             .get("hang")
-            .and_then(|value| self.choice(value, "hang", HANG, HANGS));
+            .and_then(|value| self.choice(value, "hang"));
         let mut parts = Parts {
             lengths: BTreeMap::new(),
             fastener: None,
@@ -267,11 +251,6 @@ impl Hang {
             Self::OnBoard => &["lap", "fastener"],
             Self::Plain => &[],
         }
-    }
-
-    fn words(self) -> String {
-        let found = HANGS.iter().find(|(_, hang)| *hang == self);
-        found.map_or_else(String::new, |(words, _)| words.join(" "))
     }
 }
 

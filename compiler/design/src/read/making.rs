@@ -6,6 +6,7 @@ use pelmet_diagnostics::Span;
 use pelmet_measure::Length;
 use pelmet_model::{Layer, LayerMaking, Making, TapeOrder};
 
+use crate::closed_sets::PanelEdge;
 use crate::copying::{Properties, overlaid};
 use crate::design::SentencePlace;
 use crate::item::Item;
@@ -89,11 +90,11 @@ impl<'t> Reader<'t> {
         let mut anywhere = false;
         for mut cursor in cursors {
             anywhere = true;
-            match () {
-                () if cursor.words(&["on", "top"]) => tape.top = true,
-                () if cursor.words(&["on", "sides"]) => tape.sides = true,
-                () if cursor.words(&["on", "lower", "edge"]) => tape.lower = true,
-                () => {
+            match cursor.word_and_one_of("on") {
+                Some(PanelEdge::Top) => tape.top = true,
+                Some(PanelEdge::Sides) => tape.sides = true,
+                Some(PanelEdge::Lower) => tape.lower = true,
+                None => {
                     self.word_not_expected(cursor.span(), "tape", TAPE);
                     return None;
                 }

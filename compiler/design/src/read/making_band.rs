@@ -4,6 +4,7 @@ use pelmet_diagnostics::{PlacedText, codes};
 use pelmet_measure::Length;
 use pelmet_model::BandOrder;
 
+use crate::closed_sets::PanelEdge;
 use crate::copying::Properties;
 use crate::cursor::Cursor;
 use crate::item::Item;
@@ -53,11 +54,11 @@ impl<'t> Reader<'t> {
         depth: Length,
         order: &mut BandOrder,
     ) -> Option<()> {
-        match () {
-            () if cursor.words(&["at", "top"]) => order.top = Some(depth),
-            () if cursor.words(&["at", "sides"]) => order.sides = Some(depth),
-            () if cursor.words(&["at", "lower", "edge"]) => order.lower = Some(depth),
-            () => {
+        match cursor.word_and_one_of("at") {
+            Some(PanelEdge::Top) => order.top = Some(depth),
+            Some(PanelEdge::Sides) => order.sides = Some(depth),
+            Some(PanelEdge::Lower) => order.lower = Some(depth),
+            None => {
                 let place = cursor.peek().map_or(cursor.end(), |term| term.span);
                 self.word_not_expected(place, "band", BAND);
                 return None;

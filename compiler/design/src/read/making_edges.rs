@@ -4,6 +4,7 @@ use pelmet_diagnostics::codes;
 use pelmet_measure::Length;
 use pelmet_model::{Allowance, EdgeAllowances, Layer};
 
+use crate::closed_sets::Corners;
 use crate::copying::Properties;
 use crate::item::Item;
 use crate::lengths::Sign;
@@ -25,10 +26,9 @@ impl<'t> Reader<'t> {
         let seam = Allowance::Seam(seam);
         let seams = EdgeAllowances::all(seam);
         let edges = self.edges(properties, allowance_keys(Layer::Face), seams);
-        let mitred = properties
-            .get("corners")
-            .and_then(|value| self.corners(value))
-            .unwrap_or(false);
+        let corners = properties.get("corners");
+        let corners = corners.and_then(|value| self.choice(value, "corners"));
+        let mitred = corners == Some(Corners::Mitred);
         if mitred && self.diagnostics.len() == before {
             self.check_hems_to_mitre(item, properties);
         }
@@ -97,12 +97,6 @@ impl<'t> Reader<'t> {
         } else {
             Allowance::Seam(length)
         })
-    }
-
-    /// `mitred`, `square`.
-    fn corners(&mut self, value: &Value<'t>) -> Option<bool> {
-        let choices: &[(&[&str], bool)] = &[(&["mitred"], true), (&["square"], false)];
-        self.choice(value, "corners", "`mitred` or `square`", choices)
     }
 
     /// Reports the edges that a mitre would join and that have no hem. A depth that is not known yet, as

@@ -3,6 +3,7 @@
 use pelmet_measure::Length;
 use pelmet_model::{EdgeAllowances, Layer, LayerMaking};
 
+use crate::closed_sets::Difference;
 use crate::copying::Properties;
 use crate::lengths::Sign;
 use crate::reader::Reader;
@@ -55,13 +56,13 @@ impl<'t> Reader<'t> {
                 continue;
             }
             let length = self.length_at(&mut cursor, property, Sign::NotNegative)?;
-            let word = cursor.any_word();
-            match word.map(|(word, _)| word) {
-                Some("longer") => making.longer = length,
-                Some("shorter") => making.longer = -length,
-                Some("wider") => making.wider = length,
-                Some("narrower") => making.wider = -length,
-                _ => {
+            match cursor.one_of() {
+                Some(Difference::Longer) => making.longer = length,
+                Some(Difference::Shorter) => making.longer = -length,
+                Some(Difference::Wider) => making.wider = length,
+                Some(Difference::Narrower) => making.wider = -length,
+                None => {
+                    let word = cursor.any_word();
                     let place = word.map_or(cursor.end(), |(_, span)| span);
                     self.word_not_expected(place, property, can_be);
                     return None;

@@ -9,9 +9,11 @@ use pelmet_model::{Outline, OutlineStep, Proportion};
 use pelmet_syntax::tree::{Term, TermKind};
 
 use crate::amount::Amount;
+use crate::closed_sets::{ClosedSet, Drawn, KnownName};
 use crate::cursor::Cursor;
-use crate::gather::OUTLINE_STEPS;
 use crate::item::{Item, Step};
+use crate::keyword::is_step;
+use crate::kind::Kind;
 use crate::reader::Reader;
 use crate::reference::Referred;
 use crate::scope::{Binding, Scope};
@@ -70,19 +72,19 @@ impl<'t> Reader<'t> {
     }
 
     fn half(&mut self, item: &'t Item<'t>) -> Option<bool> {
-        const MANNER: &str = "`half` or `whole`";
-        match item.manner.as_slice() {
-            [] => Some(false),
-            [[only]] if only.word() == Some("half") => Some(true),
-            [[only]] if only.word() == Some("whole") => Some(false),
-            [terms, ..] => {
-                let place = terms.first()?.span;
-                if !terms.iter().any(Term::is_broken) {
-                    self.word_not_expected(place, "outline", MANNER);
-                }
-                None
+        let drawn = match item.manner.as_slice() {
+            [] => Some(Drawn::Whole),
+            [[only]] => only.word().and_then(Drawn::named),
+            _ => None,
+        };
+        if drawn.is_none() {
+            let terms = item.manner.first()?;
+            let place = terms.first()?.span;
+            if !terms.iter().any(Term::is_broken) {
+                self.word_not_expected(place, "outline", &Drawn::in_words());
             }
         }
+        drawn.map(|drawn| drawn == Drawn::Half)
     }
 
     /// A step, and the name it gives to the point where it ends.
@@ -103,7 +105,7 @@ impl<'t> Reader<'t> {
         let others = phrases.collect();
         let Some((word, _)) = first
             .any_word()
-            .filter(|(word, _)| OUTLINE_STEPS.contains(word))
+            .filter(|(word, _)| is_step(Kind::Outline, word))
         else {
             self.report(codes::not_understood(*span));
             return None;
@@ -279,5 +281,8 @@ fn within_outline<'t>(scope: &Scope<'t>, drop: Option<Length>) -> Scope<'t> {
         None => Binding::Unknown,
     };
     let width = Binding::Known(Amount::width());
-    scope.with(BTreeMap::from([("width", width), ("drop", drop)]))
+    scope.with(BTreeMap::from([
+        (KnownName::Width.words(), width),
+        (KnownName::Drop.words(), drop),
+    ]))
 }

@@ -111,7 +111,7 @@ impl<'t> Reader<'t> {
                 .and_then(|value| self.covers(value)),
             cut: properties
                 .get("cut")
-                .and_then(|value| self.cut(value))
+                .and_then(|value| self.choice(value, "cut"))
                 .unwrap_or(Cut::Open),
         }
     }
@@ -251,11 +251,6 @@ impl<'t> Reader<'t> {
         cursor.words(&["each", "side"]);
         self.nothing_more(&cursor, "covers", can_be)?;
         Some(length)
-    }
-
-    fn cut(&mut self, value: &Value<'t>) -> Option<Cut> {
-        let choices: &[(&[&str], Cut)] = &[(&["on", "fold"], Cut::OnFold), (&["open"], Cut::Open)];
-        self.choice(value, "cut", "`on fold` or `open`", choices)
     }
 
     /// Whether a value is the word `none`.

@@ -3,13 +3,15 @@
 use pelmet_diagnostics::{PlacedText, Span, codes};
 use pelmet_measure::Length;
 use pelmet_model::{
-    CreasePattern, FoldPlace, Follow, PatternFace, PleatKind, PleatMake, PleatOrder, PleatRule,
+    CreasePattern, FoldPlace, PatternFace, PleatKind, PleatMake, PleatOrder, PleatRule,
     PleatStep, Ranged, Start, StepKind, TowardOrder,
 };
 use pelmet_syntax::tree::{Phrase, Term};
 
+use crate::closed_sets::ClosedSet;
 use crate::cursor::Cursor;
 use crate::item::{Item, Step};
+use crate::keyword::MIRRORED;
 use crate::lengths::Sign;
 use crate::reader::Reader;
 use crate::reference::Referred;
@@ -45,7 +47,7 @@ impl<'t> Reader<'t> {
         let folding_error = self.length_if(&properties, "folding error", Sign::NotNegative);
         let print = properties
             .get("print")
-            .map(|value| self.follow_print(value));
+            .map(|value| self.choice(value, "print"));
         let turn_of_cloth = properties
             .get("turn of cloth")
             .map(|value| self.turn_of_cloth(value));
@@ -69,10 +71,11 @@ impl<'t> Reader<'t> {
         let (mut start, mut mirrored) = (Start::Left, false);
         for terms in &item.manner {
             let words: Vec<&str> = terms.iter().filter_map(Term::word).collect();
-            match words.as_slice() {
-                ["from", "left"] if terms.len() == 2 => start = Start::Left,
-                ["from", "centre"] if terms.len() == 2 => start = Start::Centre,
-                ["mirrored"] if terms.len() == 1 => mirrored = true,
+            let said = words.join(" ");
+            let only_words = terms.len() == words.len();
+            match Start::named(&said) {
+                Some(from) if only_words => start = from,
+                None if only_words && said == MIRRORED => mirrored = true,
                 _ => {
                     let place = terms.first()?.span.to(terms.last()?.span);
                     if !terms.iter().any(Term::is_broken) {
@@ -92,19 +95,6 @@ impl<'t> Reader<'t> {
         let (count, _) = self.count(&mut cursor, "layers")?;
         self.nothing_more(&cursor, "layers", can_be)?;
         Some(count)
-    }
-
-    fn follow_print(&mut self, value: &Value<'t>) -> Option<Follow> {
-        let choices: &[(&[&str], Follow)] = &[
-            (&["spaces", "follow"], Follow::Spaces),
-            (&["depths", "follow"], Follow::Depths),
-        ];
-        self.choice(
-            value,
-            "print",
-            "`spaces follow` or `depths follow`",
-            choices,
-        )
     }
 
     /// `none`, `1 mm`, `1/32 in each crease`.
@@ -271,15 +261,8 @@ impl<'t> Reader<'t> {
     fn toward(&mut self, word: &str, cursor: &mut Cursor<'t>) -> Option<TowardOrder> {
         const TOWARD: &str = "`toward centre`, `toward edge`, `toward left` or `toward right`";
         let place = cursor.peek().map_or(cursor.end(), |term| term.span);
-        for (way, toward) in [
-            ("centre", TowardOrder::Centre),
-            ("edge", TowardOrder::Edge),
-            ("left", TowardOrder::Left),
-            ("right", TowardOrder::Right),
-        ] {
-            if cursor.words(&["toward", way]) {
-                return Some(toward);
-            }
+        if let Some(toward) = cursor.word_and_one_of("toward") {
+            return Some(toward);
         }
         if !cursor.is_broken() {
             cursor.words(&["toward"]);

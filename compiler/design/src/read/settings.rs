@@ -4,6 +4,7 @@ use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Ratio, Style, System};
 use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
 
+use crate::closed_sets::ClosedSet;
 use crate::cursor::Cursor;
 use crate::gather::World;
 use crate::item::Line;
@@ -87,14 +88,14 @@ fn setting<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, word: &str) -> Opt
 
 fn units(reader: &mut Reader<'_>, entry: &Entry) -> Option<System> {
     let words = only_phrase(entry).and_then(Phrase::words);
-    match words.as_deref() {
-        Some(["units", "inches"]) => Some(System::Inches),
-        Some(["units", "metric"]) => Some(System::Metric),
-        _ => {
-            unclear(reader, entry, "units", "`units inches` or `units metric`");
-            None
-        }
+    let system = match words.as_deref() {
+        Some([_, system]) => System::named(system),
+        _ => None,
+    };
+    if system.is_none() {
+        unclear(reader, entry, "units", "`units inches` or `units metric`");
     }
+    system
 }
 
 /// `cut to 1/8 in`, `mark to 1 mm`.

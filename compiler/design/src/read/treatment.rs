@@ -7,9 +7,9 @@ use pelmet_measure::{Length, Quantity};
 use pelmet_model::{PanelOrder, Support};
 
 use crate::amount::Amount;
+use crate::closed_sets::{ClosedSet, KnownName};
 use crate::copying::{Properties, overlaid};
 use crate::design::PanelWay;
-use crate::gather::known_inside;
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
@@ -151,18 +151,22 @@ pub(crate) fn known_in_treatment<'t>(
         _ => None,
     };
     let mut bindings = BTreeMap::new();
-    for name in known_inside(Kind::Treatment) {
-        let binding = match *name {
-            "opening-width" => or_absent(opening.map(|(width, _)| width), "opening"),
-            "opening-height" => or_absent(opening.map(|(_, height)| height), "opening"),
-            "rod-length" => support.map_or(Binding::Unknown, |support| known(support.length())),
-            "rod-diameter" if support.is_some() => or_absent(diameter, "rod"),
-            "projection" if support.is_some() => {
+    for name in Kind::Treatment.known_names() {
+        let binding = match name {
+            KnownName::OpeningWidth => or_absent(opening.map(|(width, _)| width), "opening"),
+            KnownName::OpeningHeight => or_absent(opening.map(|(_, height)| height), "opening"),
+            KnownName::RodLength => {
+                support.map_or(Binding::Unknown, |support| known(support.length()))
+            }
+            KnownName::RodDiameter if support.is_some() => or_absent(diameter, "rod"),
+            KnownName::Projection if support.is_some() => {
                 or_absent(support.and_then(Support::projection), "projection")
             }
-            _ => Binding::Unknown,
+            KnownName::RodDiameter | KnownName::Projection | KnownName::Width | KnownName::Drop => {
+                Binding::Unknown
+            }
         };
-        bindings.insert(*name, binding);
+        bindings.insert(name.words(), binding);
     }
     bindings
 }

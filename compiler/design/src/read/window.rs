@@ -44,7 +44,7 @@ impl<'t> Reader<'t> {
             .map(|value| self.motif(value, &read.panel_names));
         let public_room = properties
             .get("public room")
-            .map(|value| self.yes_or_no(value, "public room"));
+            .map(|value| self.choice(value, "public room"));
         let (support, top_at) = hung?;
         let (orders, ways): (Vec<_>, Vec<_>) = read
             .panels

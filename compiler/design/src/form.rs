@@ -1,0 +1,105 @@
+//! How a value can be written, as data: what reading, reports, the reference and an editor agree on.
+
+use crate::closed_sets::WordSet;
+use crate::kind::Kind;
+
+/// One way to write a phrase: its parts in their order.
+pub type Form = &'static [FormPart];
+
+/// How a value can be written, phrase by phrase.
+#[derive(Copy, Clone, Debug)]
+pub struct Takes {
+    /// The forms of its first phrase.
+    pub first: &'static [Form],
+    /// The forms of each further phrase; none where a value is one phrase.
+    pub then: &'static [Form],
+}
+
+/// A part of a phrase.
+#[derive(Copy, Clone, Debug)]
+pub enum FormPart {
+    /// These words.
+    Words(&'static str),
+    /// One of these words, which mean the same; the usual one first.
+    AnyOf(&'static [&'static str]),
+    /// The words of one member of a closed set.
+    OneOf(WordSet),
+    /// A length, or a sum that comes to one.
+    Length,
+    /// A length, or a range of lengths: `3 in to 4 in ideally 3 1/4 in`.
+    Range,
+    /// A whole number of things.
+    Count,
+    /// A plain number.
+    Number,
+    /// A part of a whole: `3 %`.
+    Percentage,
+    /// A weight: `12 g`.
+    Weight,
+    /// A weight for an area: `210 g/m2`.
+    WeightOfArea,
+    /// A unit that cloth is sold by: `yd`, `m`, `ft`.
+    Unit,
+    /// The sign of a size: `x`.
+    Times,
+    /// A point of an outline: `(width, drop)`.
+    Point,
+    /// The name of an item of this kind, with arguments where it asks for them.
+    Name(Kind),
+    /// The name of a panel of the same treatment, or of the window's.
+    Panel,
+    /// The name of a step of the same making method, or words of the maker's own.
+    StepName,
+    /// A figure of a panel.
+    Figure,
+    /// A file of the standard library.
+    LibraryFile,
+    /// What a line of `expect` speaks of: the job, a cloth, a window, a panel, or a window and a panel.
+    Subject,
+    /// A value of the kind that the size before it has.
+    Sum,
+    /// The code of a warning.
+    Warning,
+    /// Words of the maker's own.
+    OwnWords,
+    /// A text in quotes.
+    Text,
+    /// What may be left out.
+    Perhaps(Form),
+}
+
+/// A range of lengths, part by part.
+#[expect(dead_code, reason = "soon")]
+pub(crate) const RANGE: Form = {
+    use FormPart::{Length, Perhaps, Words};
+    &[
+        Length,
+        Perhaps(&[Words("to"), Length, Perhaps(&[Words("ideally"), Length])]),
+    ]
+};
+
+impl Takes {
+    /// One phrase.
+    pub(crate) const fn one(first: &'static [Form]) -> Self {
+        Self { first, then: &[] }
+    }
+
+    /// As many phrases as there are, all alike.
+    pub(crate) const fn each(forms: &'static [Form]) -> Self {
+        Self {
+            first: forms,
+            then: forms,
+        }
+    }
+
+    /// A first phrase, and others behind it.
+    pub(crate) const fn first(first: &'static [Form], then: &'static [Form]) -> Self {
+        Self { first, then }
+    }
+
+    /// The forms of the phrase with this number, counted from nought.
+    #[must_use]
+    pub fn phrase(&self, number: usize) -> &'static [Form] {
+        if number == 0 { self.first } else { self.then }
+    }
+}
