@@ -6,13 +6,18 @@ use crate::kind::Kind;
 /// One way to write a phrase: its parts in their order.
 pub type Form = &'static [FormPart];
 
-/// How a value can be written, phrase by phrase.
+/// How a value can be written, phrase by phrase: as one phrase that stands alone, or as a first phrase
+/// with others behind it.
 #[derive(Copy, Clone, Debug)]
 pub struct Takes {
-    /// The forms of its first phrase.
+    /// The forms of a phrase behind which none can stand.
+    pub alone: &'static [Form],
+    /// The forms of a first phrase.
     pub first: &'static [Form],
-    /// The forms of each further phrase; none where a value is one phrase.
+    /// The forms of each phrase behind it.
     pub then: &'static [Form],
+    /// Whether one phrase at least has to stand behind the first.
+    pub needs_more: bool,
 }
 
 /// A part of a phrase.
@@ -68,8 +73,39 @@ pub enum FormPart {
     Perhaps(Form),
 }
 
+impl FormPart {
+    /// Whether it is written as a sum: numbers and the names that stand for them.
+    pub(crate) fn is_sum(self) -> bool {
+        match self {
+            Self::Length
+            | Self::Range
+            | Self::Count
+            | Self::Number
+            | Self::Percentage
+            | Self::Weight
+            | Self::WeightOfArea
+            | Self::Point
+            | Self::Sum => true,
+            Self::Words(_)
+            | Self::AnyOf(_)
+            | Self::OneOf(_)
+            | Self::Unit
+            | Self::Times
+            | Self::Name(_)
+            | Self::Panel
+            | Self::StepName
+            | Self::Figure
+            | Self::LibraryFile
+            | Self::Subject
+            | Self::Warning
+            | Self::OwnWords
+            | Self::Text
+            | Self::Perhaps(_) => false,
+        }
+    }
+}
+
 /// A range of lengths, part by part.
-#[expect(dead_code, reason = "soon")]
 pub(crate) const RANGE: Form = {
     use FormPart::{Length, Perhaps, Words};
     &[
@@ -79,27 +115,52 @@ pub(crate) const RANGE: Form = {
 };
 
 impl Takes {
+    /// No phrase at all.
+    pub(crate) const NOTHING: Self = Self::one(&[]);
+
     /// One phrase.
-    pub(crate) const fn one(first: &'static [Form]) -> Self {
-        Self { first, then: &[] }
+    pub(crate) const fn one(alone: &'static [Form]) -> Self {
+        Self {
+            alone,
+            first: &[],
+            then: &[],
+            needs_more: false,
+        }
     }
 
     /// As many phrases as there are, all alike.
     pub(crate) const fn each(forms: &'static [Form]) -> Self {
+        Self::first(forms, forms)
+    }
+
+    /// A first phrase, and perhaps others behind it.
+    pub(crate) const fn first(first: &'static [Form], then: &'static [Form]) -> Self {
         Self {
-            first: forms,
-            then: forms,
+            first,
+            then,
+            ..Self::NOTHING
         }
     }
 
     /// A first phrase, and others behind it.
-    pub(crate) const fn first(first: &'static [Form], then: &'static [Form]) -> Self {
-        Self { first, then }
+    pub(crate) const fn both(first: &'static [Form], then: &'static [Form]) -> Self {
+        Self {
+            needs_more: true,
+            ..Self::first(first, then)
+        }
+    }
+
+    /// The same, or one phrase that stands alone.
+    pub(crate) const fn or(self, alone: &'static [Form]) -> Self {
+        Self { alone, ..self }
     }
 
     /// The forms of the phrase with this number, counted from nought.
-    #[must_use]
-    pub fn phrase(&self, number: usize) -> &'static [Form] {
-        if number == 0 { self.first } else { self.then }
+    pub fn phrase(&self, number: usize) -> impl Iterator<Item = Form> {
+        let (alone, first) = match number {
+            0 => (self.alone, self.first),
+            _ => (self.then, &[][..]),
+        };
+        alone.iter().chain(first).copied()
     }
 }

@@ -11,6 +11,8 @@ use pelmet_model::PleatKind;
 use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
 
 use block::Parts;
+pub(crate) use block::{Inner, inner, key_without_colon};
+pub(crate) use head::parameter;
 
 use crate::item::{Item, Line};
 use crate::keyword::LINES;
@@ -291,7 +293,7 @@ pub(crate) fn list_path(entry: &Entry) -> Option<Span> {
 }
 
 /// The name that a term is, alone or with arguments.
-fn name_of(term: &Term) -> Option<&str> {
+pub(crate) fn name_of(term: &Term) -> Option<&str> {
     match &term.kind {
         TermKind::Name(name) => Some(name),
         TermKind::Call(call) => Some(&call.name.text),

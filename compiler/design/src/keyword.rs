@@ -23,13 +23,11 @@ pub struct Keyword {
     pub value: Takes,
 }
 
-const NOTHING: Takes = Takes::one(&[]);
-
 const fn keyword(word: &'static str, takes: Takes) -> Keyword {
     Keyword {
         word,
         takes,
-        value: NOTHING,
+        value: Takes::NOTHING,
     }
 }
 
@@ -39,10 +37,11 @@ const fn alone(word: &'static str, first: &'static [Form]) -> Keyword {
 }
 
 /// How much of a panel an outline draws.
-pub(crate) const OUTLINE_MANNERS: &[Form] = &[&[OneOf(WordSet::of::<Drawn>())]];
+pub(crate) const OUTLINE_MANNER: Takes = Takes::one(&[&[OneOf(WordSet::of::<Drawn>())]]);
 
 /// From where a pleat rule is read, and whether the other half is the mirror image.
-pub(crate) const PLEAT_MANNERS: &[Form] = &[&[OneOf(WordSet::of::<Start>())], &[Words(MIRRORED)]];
+pub(crate) const PLEAT_MANNER: Takes =
+    Takes::each(&[&[OneOf(WordSet::of::<Start>())], &[Words(MIRRORED)]]);
 
 /// The word for a pleat rule of which the other half is the mirror image.
 pub(crate) const MIRRORED: &str = "mirrored";
@@ -67,14 +66,14 @@ pub(crate) const OUTLINE_STEPS: &[Keyword] = &[
     ),
     keyword(
         "curve",
-        Takes::first(
+        Takes::both(
             &[&[Words("curve to"), Point, Words("by"), Point]],
             &[&[Point]],
         ),
     ),
     keyword(
         "scallops",
-        Takes::first(
+        Takes::both(
             &[&[Words("scallops to"), Point]],
             &[
                 &[Count, Words("of them")],
@@ -86,7 +85,7 @@ pub(crate) const OUTLINE_STEPS: &[Keyword] = &[
     ),
     keyword(
         "notch",
-        Takes::first(
+        Takes::both(
             &[&[Words("notch at"), Point]],
             &[
                 &[Length, Words("wide")],
@@ -201,13 +200,8 @@ pub const LINES: &[Keyword] = &[
     alone("markup", &[&[Words("markup"), Percentage]]),
     keyword(
         "use",
-        Takes::first(
-            &[
-                &[Words("use"), Text],
-                &[Words("use standard"), Perhaps(&[LibraryFile])],
-            ],
-            &[&[LibraryFile]],
-        ),
+        Takes::first(&[&[Words("use standard"), LibraryFile]], &[&[LibraryFile]])
+            .or(&[&[Words("use"), Text], &[Words("use standard")]]),
     ),
     Keyword {
         word: "expect",
@@ -228,15 +222,14 @@ pub const LINES: &[Keyword] = &[
 
 const SIZE: FormPart = OneOf(WordSet::of::<Size>());
 
-/// What a step of a making method says.
-pub const WORK_STEP: Takes = Takes::each(&[
-    &[Text],
-    &[Words("when"), Figure, Text],
-    &[Words("when no"), Figure, Text],
-    &[Words("for each"), OneOf(WordSet::of::<Each>()), Text],
-    &[Words("caution"), CAUTION],
-    // Behind a caution a word alone is one more.
-    &[CAUTION],
-]);
+/// What a step of a making method says. Behind a caution a word alone is one more.
+pub const WORK_STEP: Takes = Takes::first(
+    &[&[Text], WHEN, WHEN_NO, FOR_EACH, CAUTIONED],
+    &[&[Text], WHEN, WHEN_NO, FOR_EACH, CAUTIONED, &[CAUTION]],
+);
 
+const WHEN: Form = &[Words("when"), Figure, Text];
+const WHEN_NO: Form = &[Words("when no"), Figure, Text];
+const FOR_EACH: Form = &[Words("for each"), OneOf(WordSet::of::<Each>()), Text];
+const CAUTIONED: Form = &[Words("caution"), CAUTION];
 const CAUTION: FormPart = OneOf(WordSet::of::<CautionKind>());

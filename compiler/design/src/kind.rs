@@ -1,8 +1,8 @@
 //! The kinds of item, and what each can have: properties, steps, words after its name.
 
 use crate::closed_sets::{ClosedSet, KnownName};
-use crate::form::Form;
-use crate::keyword::{Keyword, OUTLINE_MANNERS, OUTLINE_STEPS, PLEAT_MANNERS, PLEAT_STEPS};
+use crate::form::Takes;
+use crate::keyword::{Keyword, OUTLINE_MANNER, OUTLINE_STEPS, PLEAT_MANNER, PLEAT_STEPS};
 use crate::property::{Property, properties};
 
 /// A kind of item that can be named.
@@ -123,10 +123,10 @@ impl Kind {
 
     /// What can be said behind the name of an item of this kind of how it is drawn.
     #[must_use]
-    pub fn manners(self) -> &'static [Form] {
+    pub fn manner(self) -> Takes {
         match self {
-            Self::Outline => OUTLINE_MANNERS,
-            Self::Pleats => PLEAT_MANNERS,
+            Self::Outline => OUTLINE_MANNER,
+            Self::Pleats => PLEAT_MANNER,
             Self::Fabric
             | Self::Rod
             | Self::Board
@@ -136,7 +136,7 @@ impl Kind {
             | Self::Panel
             | Self::Treatment
             | Self::Window
-            | Self::Measure => &[],
+            | Self::Measure => Takes::NOTHING,
         }
     }
 

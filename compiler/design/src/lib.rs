@@ -33,6 +33,7 @@ mod report;
 mod resolve;
 mod scope;
 mod sum;
+mod symbols;
 
 pub use closed_sets::{KnownName, WordSet};
 pub use design::{
@@ -47,3 +48,4 @@ pub use load::{Loaded, MAXIMUM_FILES_DEEP, load};
 pub use project::{Project, ReadFinding};
 pub use property::Property;
 pub use resolve::{Resolved, resolve};
+pub use symbols::{Definition, DefinitionId, DefinitionKind, Meaning, Reference, Symbols};

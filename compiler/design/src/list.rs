@@ -9,11 +9,18 @@ use crate::load::{List, ListRow};
 /// The most windows one list may hold.
 pub const MAXIMUM_LIST_ROWS: usize = 10_000;
 
+/// The name of the column that names the windows.
+pub(crate) const NAME_COLUMN: &str = "name";
+
 /// Reads a list: the first line names the columns, `name` among them; every other line is a window.
 ///
 /// A cell is written as the value of a property would be. Empty cells are left out.
 pub(crate) fn read_list(file: FileId, text: &str, diagnostics: &mut Vec<Diagnostic>) -> List {
-    let mut list = List::default();
+    let mut list = List {
+        file,
+        columns: Vec::new(),
+        rows: Vec::new(),
+    };
     if let Some(quote) = quote_left_open(text) {
         let place = Span::new(file, quote, quote.saturating_add(1));
         diagnostics.push(codes::list_quote_open(place));
@@ -29,7 +36,9 @@ pub(crate) fn read_list(file: FileId, text: &str, diagnostics: &mut Vec<Diagnost
         return list;
     };
     let columns = cells(file, text, &columns);
-    let Some(name_column) = columns.iter().position(|(column, _)| column == "name") else {
+    let named = columns.iter().cloned();
+    list.columns = named.map(|(text, span)| Name { text, span }).collect();
+    let Some(name_column) = columns.iter().position(|(column, _)| column == NAME_COLUMN) else {
         let line = whole(&columns).unwrap_or(Span::new(file, 0, 0));
         diagnostics.push(without_names(line, &columns));
         return list;
@@ -114,7 +123,7 @@ fn read_row(
     let mut cells = Vec::new();
     let mut damaged = false;
     for ((column, _), (cell, span)) in columns.iter().zip(row) {
-        if column == "name" || cell.is_empty() {
+        if column == NAME_COLUMN || cell.is_empty() {
             continue;
         }
         let (value, found) = parse_value(file, text, *span);

@@ -41,6 +41,17 @@ pub(crate) struct Unread {
 }
 
 impl Loaded {
+    /// The tree of every file that was read, each after those of the files it uses.
+    pub fn trees(&self) -> impl Iterator<Item = &File> {
+        self.trees.iter().map(|tree| &tree.file)
+    }
+
+    /// The tree of a file; nothing if there is none, as of a list of windows.
+    #[must_use]
+    pub fn tree(&self, file: FileId) -> Option<&File> {
+        self.trees().find(|tree| tree.file == file)
+    }
+
     /// The files that come from the standard library.
     pub(crate) fn library_files(&self) -> impl Iterator<Item = FileId> + '_ {
         let library = self
@@ -72,8 +83,12 @@ pub(crate) enum Origin {
 }
 
 /// A list of windows.
-#[derive(Debug, Default)]
+#[derive(Debug)]
 pub(crate) struct List {
+    /// The file it was read from.
+    pub file: FileId,
+    /// The names of its columns, as they stand in the first line.
+    pub columns: Vec<Name>,
     /// One window a row.
     pub rows: Vec<ListRow>,
 }
@@ -115,7 +130,7 @@ pub fn load(main: &str, project: &dyn Project) -> Loaded {
 const STANDARD: &str = "standard";
 
 /// The path by which diagnostics show a file of the standard library.
-fn library_path(name: &str) -> String {
+pub(crate) fn library_path(name: &str) -> String {
     format!("{STANDARD}/{name}.pelmet")
 }
 

@@ -73,8 +73,8 @@ const FABRIC: &[Property] = &[
         Takes::each(&[
             &[Length, OneOf(WordSet::of::<RepeatDirection>())],
             &[Words("half-drop")],
-            NONE,
-        ]),
+        ])
+        .or(&[NONE]),
         "repeat: 12 in along, 9 in across",
     ),
     may(
@@ -96,16 +96,14 @@ const FABRIC: &[Property] = &[
     may("bolt", LENGTH, "bolt: 40 yd"),
     may(
         "flaws",
-        Takes::each(&[
-            &[
-                Length,
-                Words("to"),
-                Length,
-                Perhaps(&[Words("across"), Length, Words("to"), Length]),
-                Perhaps(&[Words("on bolt"), Count]),
-            ],
-            NONE,
-        ]),
+        Takes::each(&[&[
+            Length,
+            Words("to"),
+            Length,
+            Perhaps(&[Words("across"), Length, Words("to"), Length]),
+            Perhaps(&[Words("on bolt"), Count]),
+        ]])
+        .or(&[NONE]),
         "flaws: 3 yd to 3 yd 8 in",
     ),
     may("shrinkage", Takes::one(&[&[Percentage]]), "shrinkage: 3 %"),
@@ -176,17 +174,11 @@ const HEADING: &[Property] = &[
     ),
 ];
 
-const ALLOWANCE: Takes = Takes::first(
-    &[
-        &[Length],
-        &[Words("hem"), Length],
-        &[Words("double hem"), Length],
-    ],
-    &[&[Words("turn"), Length]],
-);
+const ALLOWANCE: Takes = Takes::first(&[&[Words("hem"), Length]], &[&[Words("turn"), Length]])
+    .or(&[&[Length], &[Words("double hem"), Length]]);
 
 /// A notion, and how many of it.
-const COUNTED: Takes = Takes::first(
+const COUNTED: Takes = Takes::both(
     &[&[Name(Kind::Notion)]],
     &[
         &[Count, Perhaps(&[Words("each panel")])],
@@ -204,12 +196,12 @@ const MAKE: &[Property] = &[
     may("lower edge", ALLOWANCE, "lower edge: hem 2 in, turn 1/2 in"),
     may(
         "lining",
-        Takes::each(&[LAYER_AS_FACE, NONE, &[Words("self")], LAYER_DIFFERENT]),
+        Takes::each(&[LAYER_AS_FACE, LAYER_DIFFERENT]).or(&[NONE, &[Words("self")]]),
         "lining: 3/8 in longer, 1/4 in wider",
     ),
     may(
         "interlining",
-        Takes::each(&[LAYER_AS_FACE, NONE, LAYER_DIFFERENT]),
+        Takes::each(&[LAYER_AS_FACE, LAYER_DIFFERENT]).or(&[NONE]),
         "interlining: as face",
     ),
     may("lining top", ALLOWANCE, "lining top: 1/2 in"),
@@ -236,8 +228,8 @@ const MAKE: &[Property] = &[
         Takes::each(&[
             &[Length, Words("at"), OneOf(WordSet::of::<PanelEdge>())],
             &[Words("laid on face")],
-            NONE,
-        ]),
+        ])
+        .or(&[NONE]),
         "band: 3 in at lower edge",
     ),
     may("join", LENGTH, "join: 1/2 in"),
@@ -348,7 +340,7 @@ const PANEL: &[Property] = &[
     needs(
         "head",
         Takes::first(
-            &[&[Name(Kind::Heading)], &[OneOf(WordSet::of::<Hang>())]],
+            &[&[OneOf(WordSet::of::<Hang>())]],
             &[
                 &[Words("tail"), Length],
                 &[Words("pocket"), Length],
@@ -363,7 +355,8 @@ const PANEL: &[Property] = &[
                     Perhaps(&[Words("wide")]),
                 ],
             ],
-        ),
+        )
+        .or(&[&[Name(Kind::Heading)]]),
         "head: over rod, tail 4 in",
     ),
     needs("make", Takes::one(&[&[Name(Kind::Make)]]), "make: NAME"),
@@ -410,7 +403,7 @@ const WINDOW: &[Property] = &[
     ),
     may(
         "motif",
-        Takes::first(
+        Takes::both(
             &[&[Words("centred on"), Panel]],
             &[&[
                 Perhaps(&[Words("at")]),

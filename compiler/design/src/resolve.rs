@@ -16,6 +16,7 @@ use crate::read::{Settings, read_expectations, read_settings};
 use crate::reader::Reader;
 use crate::reference::Referred;
 use crate::scope::Scope;
+use crate::symbols::{Symbols, symbols};
 
 /// A design, and the diagnostics of its names, kinds and templates.
 #[derive(Clone, Debug)]
@@ -24,6 +25,8 @@ pub struct Resolved {
     pub design: Design,
     /// The mistakes, those of loading not included; one in a template as often as it is met.
     pub diagnostics: Vec<Diagnostic>,
+    /// What is defined in every text, and what every name refers to; of what has a mistake in it too.
+    pub symbols: Symbols,
 }
 
 /// Resolves every name, template and sum of a job.
@@ -57,6 +60,7 @@ pub fn resolve(loaded: &Loaded) -> Resolved {
     Resolved {
         design,
         diagnostics: reader.diagnostics,
+        symbols: symbols(loaded, &world),
     }
 }
 

@@ -3,6 +3,7 @@
 //! The grammar cannot fail inside an entry: what it could not read it hands over as `unread`.
 
 mod entries;
+mod names;
 mod numbers;
 mod terms;
 
@@ -13,7 +14,7 @@ use pest::iterators::Pair;
 use crate::file_diagnostics::FileDiagnostics;
 use crate::grammar::{Grammar, Rule};
 use crate::source::Source;
-use crate::tree::{Entry, Phrase, Phrases, Term, TermKind};
+use crate::tree::{Entry, Name, Phrase, Phrases, Term, TermKind};
 
 /// From what the grammar matched of one text to its tree.
 pub(crate) struct Lowering<'a, 'r> {
@@ -58,7 +59,7 @@ impl<'a, 'r> Lowering<'a, 'r> {
     pub(crate) fn unreadable(&mut self) -> Phrases {
         let whole = self.source.span(0, self.source.text.len());
         self.tell_not_understood(whole);
-        broken_phrases(whole)
+        broken_phrases(broken(whole, ""))
     }
 
     fn place(&self, pair: &Pair<'_, Rule>) -> Span {
@@ -73,16 +74,29 @@ impl<'a, 'r> Lowering<'a, 'r> {
     }
 }
 
-fn broken(span: Span) -> Term {
-    Term {
-        kind: TermKind::Broken(Vec::new()),
-        span,
-    }
+/// What could not be read at a place, with the names in it; `clean` is what the grammar saw there.
+fn broken(span: Span, clean: &str) -> Term {
+    let kind = TermKind::Broken(names_at(span, clean).collect());
+    Term { kind, span }
 }
 
-fn broken_phrases(span: Span) -> Phrases {
+/// The names in what the grammar saw at a place and could not read.
+fn names_at(span: Span, clean: &str) -> impl Iterator<Item = Name> {
+    names::names(clean).into_iter().map(move |(at, name)| {
+        let start = span.range().start.saturating_add(at);
+        let end = start.saturating_add(name.len());
+        Name {
+            text: name.to_owned(),
+            span: Span::new(span.file, start, end),
+        }
+    })
+}
+
+/// Phrases that are one broken term.
+fn broken_phrases(term: Term) -> Phrases {
+    let span = term.span;
     let phrase = Phrase {
-        terms: vec![broken(span)],
+        terms: vec![term],
         span,
     };
     Phrases {

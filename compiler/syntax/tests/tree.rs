@@ -60,11 +60,14 @@ fn what_is_broken_is_known_however_deep() {
 
 #[test]
 fn what_is_broken_keeps_its_names() {
-    let cases: [(&str, &[&str]); 4] = [
+    let cases: [(&str, &[&str]); 7] = [
+        ("a: (b * 6\n", &["b"]),
+        ("a: / 3 in + b-c, d\n", &["b-c", "d"]),
+        ("a: / \"b\" # c\n", &[]),
         ("a: b - c -1\n", &["b", "c"]),
         ("a: (b * c -1)\n", &["b", "c"]),
         ("a: f(d = b) -1\n", &["f", "b"]),
-        ("a: f(b: c: d)\n", &["f"]),
+        ("a: f(b: c: d)\n", &["f", "d"]),
     ];
     for (text, names) in cases {
         let value = first(text)

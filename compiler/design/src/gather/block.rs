@@ -54,27 +54,20 @@ impl<'t> Gathering<'t, '_> {
         parts: &mut Parts<'t>,
     ) {
         for entry in &block.entries {
-            let word = first_word(entry).unwrap_or("");
-            if word == "accept" {
-                self.world.acceptances.push(Acceptance {
+            match inner(kind, entry) {
+                Inner::Acceptance => self.world.acceptances.push(Acceptance {
                     entry,
                     within: block.span,
-                });
-            } else if word == "measure" && kind == Kind::Treatment {
-                self.inner_measure(entry, parts);
-            } else if word == "panel"
-                && kind == Kind::Treatment
-                && (entry.block.is_some() || is_like(entry))
-            {
-                self.inner_panel(entry, from_library, parts);
-            } else if word == "steps" && kind == Kind::Make {
-                self.work_steps(entry, parts);
-            } else if is_step(kind, word, entry) {
-                let told = self.diagnostics.len();
-                parts.steps.extend(self.steps(kind, entry));
-                parts.damaged |= self.diagnostics.len() > told;
-            } else {
-                self.property(kind, entry, parts);
+                }),
+                Inner::Measure => self.inner_measure(entry, parts),
+                Inner::Panel => self.inner_panel(entry, from_library, parts),
+                Inner::WorkSteps => self.work_steps(entry, parts),
+                Inner::Step => {
+                    let told = self.diagnostics.len();
+                    parts.steps.extend(self.steps(kind, entry));
+                    parts.damaged |= self.diagnostics.len() > told;
+                }
+                Inner::Property => self.property(kind, entry, parts),
             }
         }
     }
@@ -229,8 +222,37 @@ impl<'t> Gathering<'t, '_> {
     }
 }
 
+/// What an entry in the block of an item is.
+#[derive(Copy, Clone, PartialEq, Eq)]
+pub(crate) enum Inner {
+    /// A line that accepts a warning.
+    Acceptance,
+    /// A measure of a treatment.
+    Measure,
+    /// A panel of a treatment.
+    Panel,
+    /// The steps of a making method.
+    WorkSteps,
+    /// A step of an outline or of a pleat rule.
+    Step,
+    /// Anything else: a property, or what was meant for one.
+    Property,
+}
+
+/// What an entry in the block of an item of this kind is.
+pub(crate) fn inner(kind: Kind, entry: &Entry) -> Inner {
+    match (first_word(entry).unwrap_or(""), kind) {
+        ("accept", _) => Inner::Acceptance,
+        ("measure", Kind::Treatment) => Inner::Measure,
+        ("panel", Kind::Treatment) if entry.block.is_some() || is_like(entry) => Inner::Panel,
+        ("steps", Kind::Make) => Inner::WorkSteps,
+        (word, _) if is_step(kind, word, entry) => Inner::Step,
+        _ => Inner::Property,
+    }
+}
+
 /// The known key that the words of an entry begin with, where a value follows it and no colon.
-fn key_without_colon(kind: Kind, entry: &Entry) -> Option<(String, Span)> {
+pub(crate) fn key_without_colon(kind: Kind, entry: &Entry) -> Option<(String, Span)> {
     let first = entry.head.phrases.first()?;
     let words = first.leading_words();
     let longest = words.len().min(first.terms.len().checked_sub(1)?);

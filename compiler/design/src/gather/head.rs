@@ -236,7 +236,7 @@ impl<'t> Gathering<'t, '_> {
     }
 }
 
-fn parameter<'t>(argument: &'t Argument) -> Option<Parameter<'t>> {
+pub(crate) fn parameter<'t>(argument: &'t Argument) -> Option<Parameter<'t>> {
     match (&argument.name, &argument.value) {
         (Some(name), Some(value)) => {
             let default = Some(Written::phrase(value));

@@ -37,7 +37,7 @@ pub(crate) enum Size {
 }
 
 /// What stands for the whole job.
-const JOB: &str = "job";
+pub(crate) const JOB: &str = "job";
 
 impl ClosedSet for Size {
     const MEMBERS: &'static [(Self, &'static str)] = &[

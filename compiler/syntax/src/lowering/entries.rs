@@ -5,7 +5,7 @@ use pest::iterators::Pair;
 
 use super::{Lowering, broken, broken_phrases};
 use crate::grammar::Rule;
-use crate::tree::{Entry, EntryBlock, Phrases, Separator};
+use crate::tree::{Entry, EntryBlock, Phrases, Separator, Term};
 
 /// Entries with these first words compare, and do it with `=`.
 const COMPARING: [&str; 2] = ["expect", "measure"];
@@ -51,13 +51,13 @@ impl Lowering<'_, '_> {
             Rule::separator => parts.separator = Some((Separator::Colon, place)),
             Rule::block => parts.block = Some(self.block(pair)),
             _ => {
-                let place = self.unread(&pair);
+                let unread = self.unread(&pair);
                 let spoilt = if parts.separator.is_some() {
                     &mut parts.value
                 } else {
                     &mut parts.head
                 };
-                spoil(spoilt, place);
+                spoil(spoilt, unread);
             }
         }
     }
@@ -79,8 +79,8 @@ impl Lowering<'_, '_> {
                 Rule::value => value = Some(self.phrases(pair)),
                 Rule::EOI => {}
                 _ => {
-                    let place = self.unread(&pair);
-                    spoil(&mut value, place);
+                    let unread = self.unread(&pair);
+                    spoil(&mut value, unread);
                 }
             }
         }
@@ -94,16 +94,16 @@ impl Lowering<'_, '_> {
             ..entry
         };
         self.tell_not_understood(brace);
-        broken_phrases(brace)
+        broken_phrases(broken(brace, ""))
     }
 
-    /// Reports what could not be read and gives its place, without blanks at its end.
-    fn unread(&mut self, pair: &Pair<'_, Rule>) -> Span {
+    /// Reports what could not be read, without blanks at its end.
+    fn unread(&mut self, pair: &Pair<'_, Rule>) -> Term {
         let start = pair.as_span().start();
-        let end = start.saturating_add(pair.as_str().trim_end().len());
-        let place = self.source.span(start, end);
+        let clean = pair.as_str().trim_end();
+        let place = self.source.span(start, start.saturating_add(clean.len()));
         self.tell_not_understood(place);
-        place
+        broken(place, clean)
     }
 
     fn separator(&mut self, sign: Separator, place: Span, head: &Phrases) -> Separator {
@@ -134,14 +134,14 @@ struct Parts {
 }
 
 /// Adds a broken term to the phrases that it stands beside.
-fn spoil(phrases: &mut Option<Phrases>, place: Span) {
+fn spoil(phrases: &mut Option<Phrases>, broken: Term) {
     let Some(phrases) = phrases else {
-        *phrases = Some(broken_phrases(place));
+        *phrases = Some(broken_phrases(broken));
         return;
     };
-    phrases.span = phrases.span.to(place);
+    phrases.span = phrases.span.to(broken.span);
     if let Some(last) = phrases.phrases.last_mut() {
-        last.terms.push(broken(place));
-        last.span = last.span.to(place);
+        last.span = last.span.to(broken.span);
+        last.terms.push(broken);
     }
 }

@@ -3,10 +3,10 @@
 use std::sync::LazyLock;
 
 use pelmet_diagnostics::{Span, codes};
-use pest::iterators::{Pair, Pairs};
+use pest::iterators::Pair;
 use pest::pratt_parser::{Assoc, Op, PrattParser};
 
-use super::Lowering;
+use super::{Lowering, broken, names_at};
 use crate::MAXIMUM_OPERATORS;
 use crate::grammar::Rule;
 use crate::tree::{Argument, Call, Name, Operator, Phrase, Phrases, Term, TermKind};
@@ -52,12 +52,12 @@ impl Lowering<'_, '_> {
         if signs().count() > MAXIMUM_OPERATORS {
             self.diagnostics
                 .push(codes::sum_too_long(span, MAXIMUM_OPERATORS));
-            return self.broken_sum(span, parts);
+            return broken(span, parts.as_str());
         }
         if let Some(minus) = signs().find(|sign| sign.as_rule() == Rule::minus_tight) {
             let minus = self.place(&minus);
             self.diagnostics.push(codes::minus_unclear(minus));
-            return self.broken_sum(span, parts);
+            return broken(span, parts.as_str());
         }
         let source = self.source;
         PRECEDENCE
@@ -76,29 +76,10 @@ impl Lowering<'_, '_> {
             Rule::negative => self.negative(pair),
             _ => {
                 self.tell_not_understood(span);
-                TermKind::Broken(Vec::new())
+                return broken(span, pair.as_str());
             }
         };
         Term { kind, span }
-    }
-
-    /// A sum that was reported. Its parts are not reported too, but their names stand where they stand.
-    fn broken_sum(&self, span: Span, parts: Pairs<'_, Rule>) -> Term {
-        let mut names = Vec::new();
-        parts.for_each(|part| self.collect_names(part, &mut names));
-        let kind = TermKind::Broken(names);
-        Term { kind, span }
-    }
-
-    /// The names in what the grammar matched; a label names no value.
-    fn collect_names(&self, pair: Pair<'_, Rule>, names: &mut Vec<Name>) {
-        match pair.as_rule() {
-            Rule::name => names.push(self.name(&pair)),
-            Rule::label => {}
-            _ => pair
-                .into_inner()
-                .for_each(|inner| self.collect_names(inner, names)),
-        }
     }
 
     fn negative(&mut self, pair: Pair<'_, Rule>) -> TermKind {
@@ -136,8 +117,10 @@ impl Lowering<'_, '_> {
                 .collect();
             return TermKind::Call(Call { name, arguments });
         }
-        self.tell_not_understood(self.place(&rest));
-        TermKind::Broken(vec![name])
+        let place = self.place(&rest);
+        self.tell_not_understood(place);
+        let names = std::iter::once(name).chain(names_at(place, rest.as_str()));
+        TermKind::Broken(names.collect())
     }
 
     fn argument(&mut self, pair: Pair<'_, Rule>) -> Argument {

@@ -1,0 +1,81 @@
+//! The names that an expectation speaks of.
+
+use pelmet_diagnostics::Span;
+use pelmet_syntax::tree::Entry;
+
+use super::declare::Item;
+use super::fill::fill;
+use super::refer::Referring;
+use super::{DefinitionId, Meaning};
+use crate::closed_sets::ClosedSet;
+use crate::form::FormPart;
+use crate::keyword::Keyword;
+use crate::kind::Kind;
+use crate::read::{JOB, Size};
+
+/// A name and where it stands.
+type Named<'t> = (&'t str, Span);
+
+impl<'t> Referring<'t, '_> {
+    /// `expect [WINDOW] PANEL SIZE …`, `expect FABRIC SIZE …`.
+    pub(super) fn expectation(&mut self, entry: &'t Entry, line: &Keyword) {
+        let Some(phrase) = entry.head.phrases.first() else {
+            return;
+        };
+        let filled = fill(line.takes.phrase(0), &phrase.terms);
+        let size = filled.iter().find_map(|filled| Size::named(filled.words?));
+        let subject = filled
+            .iter()
+            .find(|part| matches!(part.part, FormPart::Subject));
+        let names = subject.map_or(&[][..], |subject| subject.terms).iter();
+        let names: Vec<Named<'t>> = names
+            .filter_map(|term| Some((term.word()?, term.span)))
+            .collect();
+        match names.as_slice() {
+            [(JOB, span)] => self.refer(*span, Meaning::Word(JOB)),
+            [named] => self.subject(*named, size),
+            [window, panel] => self.panel_in_window(*window, *panel),
+            _ => {}
+        }
+    }
+
+    fn panel_in_window(&mut self, (window, window_span): Named<'t>, (panel, span): Named<'t>) {
+        let Some(window) = self.item_of_name(Kind::Window, window, window_span) else {
+            return;
+        };
+        let treatment = self.declared.treatment_of(window);
+        if let Some(panel) = treatment.and_then(|it| self.declared.panel_of(it, panel)) {
+            self.refer(span, Meaning::Definition(panel));
+        }
+    }
+
+    /// A name alone is that of what has such a size. A panel of that name may hang in several
+    /// treatments: then all of them are meant.
+    fn subject(&mut self, (name, span): Named<'t>, size: Option<Size>) {
+        let is_window = self.declared.named(Kind::Window, name).is_some();
+        match size {
+            Some(Size::Fabric(_) | Size::Cost) => {
+                self.item_of_name(Kind::Fabric, name, span);
+            }
+            Some(Size::Window(_)) => {
+                self.item_of_name(Kind::Window, name, span);
+            }
+            Some(Size::Weight) if is_window => {
+                self.item_of_name(Kind::Window, name, span);
+            }
+            Some(Size::Panel(_) | Size::Weight) => {
+                for panel in self.panels_hung(name) {
+                    self.refer(span, Meaning::Definition(panel));
+                }
+            }
+            Some(Size::Quote) | None => {}
+        }
+    }
+
+    /// The panels of this name in the treatments that windows have.
+    fn panels_hung(&self, name: &str) -> Vec<DefinitionId> {
+        let treatments = self.hung.get_or_init(|| self.declared.treatments_hung());
+        let panel = |treatment: &&Item<'t>| self.declared.panel_of(treatment, name);
+        treatments.iter().filter_map(panel).collect()
+    }
+}
