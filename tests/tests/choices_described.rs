@@ -7,7 +7,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_design::{Form, FormPart, Kind, LINES, Takes, WORK_STEP, load, resolve};
+use pelmet_design::{Form, FormPart, Keyword, Kind, LINES, Takes, WORK_STEP, load, resolve};
 use pelmet_diagnostics::with_article;
 use pelmet_tests::{Memory, read};
 
@@ -158,17 +158,25 @@ fn a_heading_that_is_written_out_has_every_property() {
     assert_eq!(Vec::from_iter(parts), Vec::from_iter(properties.skip(1)));
 }
 
-/// Holds that a section names every word that steps or lines need.
+/// Holds that a section names every word that cannot be left out.
 #[track_caller]
-fn assert_all_described(section: &str, forms: &[Form]) {
-    let missing = &words_of(forms).1 - &words_quoted(section);
+fn assert_all_described(section: &str, needed: &BTreeSet<&str>) {
+    let missing = needed - &words_quoted(section);
     assert!(missing.is_empty(), "{missing:?} are not described");
 }
 
-fn all_forms(takes: impl Iterator<Item = Takes>) -> Vec<Form> {
-    takes
-        .flat_map(|takes| [takes.alone, takes.first, takes.then].concat())
-        .collect()
+/// The words of steps or lines: all of them, and those that cannot be left out.
+fn words_of_all<'k>(
+    keywords: impl Iterator<Item = &'k Keyword>,
+) -> (BTreeSet<&'static str>, BTreeSet<&'static str>) {
+    let (mut all, mut needed) = (BTreeSet::new(), BTreeSet::new());
+    for keyword in keywords {
+        let takes = keyword.takes;
+        let (some, of_them) = words_of(&[takes.alone, takes.first, takes.then].concat());
+        all.extend(some.into_iter().chain(keyword.word.split(' ')));
+        needed.extend(of_them.into_iter().chain(keyword.word.split(' ')));
+    }
+    (all, needed)
 }
 
 #[test]
@@ -176,21 +184,17 @@ fn the_tables_of_the_reference_give_every_step_and_line() {
     let reference = read("grammar/README.md");
     for kind in [Kind::Outline, Kind::Pleats] {
         let section = section_below(&reference, &format!("### {}", kind.word()));
-        let forms = all_forms(kind.steps().iter().map(|step| step.takes));
-        assert_all_described(section, &forms);
+        let (all, needed) = words_of_all(kind.steps().iter());
+        assert_all_described(section, &needed);
         let steps = rows(section, "step").into_iter();
         let steps: BTreeSet<&str> = steps.flat_map(|row| words_quoted(row[0])).collect();
-        let known = words_of(&forms).0;
-        assert!(
-            steps.is_subset(&known),
-            "{steps:?} are not all of {known:?}"
-        );
+        assert!(steps.is_subset(&all), "{steps:?} are not all of {all:?}");
     }
-    let lines = LINES.iter().filter(|line| line.word != "expect");
-    let lines = all_forms(lines.map(|line| line.takes));
-    assert_all_described(section_below(&reference, "## The job"), &lines);
+    let (_, needed) = words_of_all(LINES.iter().filter(|line| line.word != "expect"));
+    assert_all_described(section_below(&reference, "## The job"), &needed);
     let steps = section_below(&reference, "#### steps");
-    assert_all_described(steps, &all_forms([WORK_STEP].into_iter()));
+    let (_, needed) = words_of(&[WORK_STEP.first, WORK_STEP.then].concat());
+    assert_all_described(steps, &needed);
 }
 
 /// The sizes that can be expected, as the reference lists them.

@@ -1,6 +1,6 @@
 //! Closed sets of words: the members of each set, and the words each is written with.
 //!
-//! Here alone such words stand. What reads a value, what a report lists and what a property takes
+//! Here alone such words stand. What reads a value, what a diagnostic lists and what a property takes
 //! ([`FormPart::OneOf`](crate::FormPart::OneOf)) all come from here.
 
 use std::fmt::{self, Debug, Formatter};
@@ -10,25 +10,21 @@ use pelmet_measure::System;
 use pelmet_model::{CautionKind, Cut, Each, Follow, Railroad, Start, TowardOrder, Way};
 
 /// A set of which every member is written with words of its own.
-pub(crate) trait ClosedSet: Copy + PartialEq + 'static {
-    /// Every member with its words, in the order reports list them.
-    const MEMBERS: &'static [(Self, &'static str)];
+pub(crate) trait ClosedSet: Copy + 'static {
+    /// Every member, in the order diagnostics list them.
+    const ALL: &'static [Self];
 
     /// The words of a member.
-    fn words(self) -> &'static str {
-        let found = Self::MEMBERS.iter().find(|(member, _)| *member == self);
-        found.map_or("", |(_, words)| words)
-    }
+    fn word(self) -> &'static str;
 
     /// The member that has these words.
-    fn named(words: &str) -> Option<Self> {
-        let found = Self::MEMBERS.iter().find(|(_, known)| *known == words);
-        found.map(|(member, _)| *member)
+    fn of_word(words: &str) -> Option<Self> {
+        Self::ALL.iter().copied().find(|one| one.word() == words)
     }
 
-    /// All its words as a report gives them: "`one-way` or `any`".
+    /// All its words as a diagnostic gives them: "`one-way` or `any`".
     fn in_words() -> String {
-        let quoted = Self::MEMBERS.iter().map(|(_, words)| format!("`{words}`"));
+        let quoted = Self::ALL.iter().map(|one| format!("`{}`", one.word()));
         let quoted: Vec<String> = quoted.collect();
         let quoted: Vec<&str> = quoted.iter().map(String::as_str).collect();
         listed(&quoted, "or")
@@ -45,14 +41,14 @@ impl WordSet {
         Self(words_at::<T>)
     }
 
-    /// The words of each member, in the order reports list them.
+    /// The words of each member, in the order diagnostics list them.
     pub fn words(self) -> impl Iterator<Item = &'static str> {
         (0..).map_while(self.0)
     }
 }
 
 fn words_at<T: ClosedSet>(index: usize) -> Option<&'static str> {
-    T::MEMBERS.get(index).map(|(_, words)| *words)
+    T::ALL.get(index).map(|one| one.word())
 }
 
 impl Debug for WordSet {
@@ -61,15 +57,39 @@ impl Debug for WordSet {
     }
 }
 
+/// Sets of the trade are written with the words they have anyhow.
+macro_rules! written_as_called {
+    ($($set:ty),+ $(,)?) => {
+        $(impl ClosedSet for $set {
+            const ALL: &'static [Self] = <$set>::ALL;
+
+            fn word(self) -> &'static str {
+                <$set>::word(self)
+            }
+        })+
+    };
+}
+
+written_as_called!(
+    CautionKind,
+    Cut,
+    Each,
+    Follow,
+    Railroad,
+    Start,
+    TowardOrder,
+    Way
+);
+
 /// Gives each member of a set its words; one that is left out does not compile.
 macro_rules! closed_set {
-    ($set:ty { $($member:ident => $words:literal),+ $(,)? }) => {
+    ($set:ty { $($member:ident = $words:literal,)+ }) => {
         impl ClosedSet for $set {
-            const MEMBERS: &'static [(Self, &'static str)] = &[$((Self::$member, $words)),+];
+            const ALL: &'static [Self] = &[$(Self::$member),+];
 
-            fn words(self) -> &'static str {
+            fn word(self) -> &'static str {
                 match self {
-                    $(Self::$member => $words),+
+                    $(Self::$member => $words,)+
                 }
             }
         }
@@ -77,20 +97,8 @@ macro_rules! closed_set {
 }
 
 closed_set!(System {
-    Inches => "inches",
-    Metric => "metric",
-});
-
-closed_set!(Way {
-    OneWay => "one-way",
-    Any => "any",
-});
-
-closed_set!(Railroad {
-    Never => "no",
-    WhereTooWide => "yes",
-    WhereItSaves => "where it saves",
-    Always => "always",
+    Inches = "inches",
+    Metric = "metric",
 });
 
 /// The direction of a print's repeat.
@@ -103,8 +111,8 @@ pub(crate) enum RepeatDirection {
 }
 
 closed_set!(RepeatDirection {
-    Along => "along",
-    Across => "across",
+    Along = "along",
+    Across = "across",
 });
 
 /// How a heading hangs.
@@ -121,10 +129,10 @@ pub(crate) enum Hang {
 }
 
 closed_set!(Hang {
-    OverRod => "over rod",
-    RodPocket => "rod pocket",
-    OnBoard => "on board",
-    Plain => "plain",
+    OverRod = "over rod",
+    RodPocket = "rod pocket",
+    OnBoard = "on board",
+    Plain = "plain",
 });
 
 /// How two hems meet at a corner.
@@ -137,8 +145,8 @@ pub(crate) enum Corners {
 }
 
 closed_set!(Corners {
-    Mitred => "mitred",
-    Square => "square",
+    Mitred = "mitred",
+    Square = "square",
 });
 
 /// An edge of a panel, or both its sides.
@@ -153,9 +161,9 @@ pub(crate) enum PanelEdge {
 }
 
 closed_set!(PanelEdge {
-    Top => "top",
-    Sides => "sides",
-    Lower => "lower edge",
+    Top = "top",
+    Sides = "sides",
+    Lower = "lower edge",
 });
 
 /// How a layer behind the face differs from it in size.
@@ -172,27 +180,10 @@ pub(crate) enum Difference {
 }
 
 closed_set!(Difference {
-    Longer => "longer",
-    Shorter => "shorter",
-    Wider => "wider",
-    Narrower => "narrower",
-});
-
-closed_set!(Follow {
-    Spaces => "spaces follow",
-    Depths => "depths follow",
-});
-
-closed_set!(Start {
-    Left => "from left",
-    Centre => "from centre",
-});
-
-closed_set!(TowardOrder {
-    Centre => "centre",
-    Edge => "edge",
-    Left => "left",
-    Right => "right",
+    Longer = "longer",
+    Shorter = "shorter",
+    Wider = "wider",
+    Narrower = "narrower",
 });
 
 /// How much of a panel an outline draws.
@@ -205,17 +196,16 @@ pub(crate) enum Drawn {
 }
 
 closed_set!(Drawn {
-    Half => "half",
-    Whole => "whole",
-});
-
-closed_set!(Cut {
-    OnFold => "on fold",
-    Open => "open",
+    Half = "half",
+    Whole = "whole",
 });
 
 impl ClosedSet for bool {
-    const MEMBERS: &'static [(Self, &'static str)] = &[(true, "yes"), (false, "no")];
+    const ALL: &'static [Self] = &[true, false];
+
+    fn word(self) -> &'static str {
+        if self { "yes" } else { "no" }
+    }
 }
 
 /// A name that stands for a length wherever items of a kind are described.
@@ -238,19 +228,11 @@ pub enum KnownName {
 }
 
 closed_set!(KnownName {
-    Width => "width",
-    Drop => "drop",
-    OpeningWidth => "opening-width",
-    OpeningHeight => "opening-height",
-    RodLength => "rod-length",
-    RodDiameter => "rod-diameter",
-    Projection => "projection",
+    Width = "width",
+    Drop = "drop",
+    OpeningWidth = "opening-width",
+    OpeningHeight = "opening-height",
+    RodLength = "rod-length",
+    RodDiameter = "rod-diameter",
+    Projection = "projection",
 });
-
-impl ClosedSet for Each {
-    const MEMBERS: &'static [(Self, &'static str)] = Self::ALL;
-}
-
-impl ClosedSet for CautionKind {
-    const MEMBERS: &'static [(Self, &'static str)] = Self::ALL;
-}

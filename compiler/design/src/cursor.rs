@@ -80,8 +80,7 @@ impl<'t> Cursor<'t> {
 
     /// The member of a closed set whose words come next, which are then read.
     pub fn one_of<T: ClosedSet>(&mut self) -> Option<T> {
-        let found = T::MEMBERS.iter().find(|(_, words)| self.says(words));
-        found.map(|(member, _)| *member)
+        T::ALL.iter().copied().find(|one| self.says(one.word()))
     }
 
     /// The member of a closed set whose words come next behind this word; then all of them are read.

@@ -69,6 +69,10 @@ pub enum FormPart {
     OwnWords,
     /// A text in quotes.
     Text,
+    /// A text in quotes, with figures of a panel between curly brackets.
+    Sentence,
+    /// The path of a file, in quotes.
+    Path,
     /// What may be left out.
     Perhaps(Form),
 }
@@ -100,6 +104,8 @@ impl FormPart {
             | Self::Warning
             | Self::OwnWords
             | Self::Text
+            | Self::Sentence
+            | Self::Path
             | Self::Perhaps(_) => false,
         }
     }

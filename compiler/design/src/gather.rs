@@ -7,7 +7,6 @@ mod work_steps;
 use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{Diagnostic, Span, codes};
-use pelmet_model::PleatKind;
 use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
 
 use block::Parts;

@@ -1,39 +1,74 @@
 //! The words that begin a step or a line of a sheet, and how each goes on.
 
 use pelmet_measure::System;
-use pelmet_model::{CautionKind, Each, Start, TowardOrder};
+use pelmet_model::{
+    CautionKind, CreasePattern, Each, PatternFace, PleatKind, PleatMake, Start, TowardOrder,
+};
 
 use crate::closed_sets::{Drawn, WordSet};
 use crate::form::FormPart::{
-    AnyOf, Count, Figure, Length, LibraryFile, Number, OneOf, Percentage, Perhaps, Point, Range,
-    Subject, Sum, Text, Warning, Words,
+    AnyOf, Count, Figure, Length, LibraryFile, Number, OneOf, Path, Percentage, Perhaps, Point,
+    Range, Sentence, Subject, Sum, Text, Warning, Words,
 };
 use crate::form::{Form, FormPart, Takes};
 use crate::kind::Kind;
 use crate::read::Size;
 
-/// A word that begins a step of an outline or of a pleat rule, or a line at the edge of a sheet.
+/// What begins a step of an outline or of a pleat rule, or a line at the edge of a sheet.
 #[derive(Copy, Clone, Debug)]
 pub struct Keyword {
-    /// The word.
+    /// Its word, or words.
     pub word: &'static str,
-    /// How the step or the line can be written, this word included.
+    /// How what stands behind it can be written.
     pub takes: Takes,
-    /// How what stands behind its separator can be written; nothing where it has none.
+    /// How what stands behind the separator can be written; nothing where there is none.
     pub value: Takes,
 }
 
-const fn keyword(word: &'static str, takes: Takes) -> Keyword {
-    Keyword {
-        word,
-        takes,
-        value: Takes::NOTHING,
+impl Keyword {
+    const fn new(word: &'static str, takes: Takes) -> Self {
+        Self {
+            word,
+            takes,
+            value: Takes::NOTHING,
+        }
+    }
+
+    /// A word with what these forms say of it, and no more.
+    const fn one(word: &'static str, forms: &'static [Form]) -> Self {
+        Self::new(word, Takes::one(forms))
+    }
+
+    /// The word it begins with.
+    pub(crate) fn first_word(self) -> &'static str {
+        self.word.split(' ').next().unwrap_or(self.word)
     }
 }
 
-/// A keyword that alone makes the whole step or line, but for what `first` says of it.
-const fn alone(word: &'static str, first: &'static [Form]) -> Keyword {
-    keyword(word, Takes::one(first))
+/// The steps that an item of this kind is drawn or done by.
+pub(crate) fn steps(kind: Kind) -> Vec<Keyword> {
+    match kind {
+        Kind::Outline => OUTLINE_STEPS.to_vec(),
+        Kind::Pleats => {
+            let pleats = PleatKind::ALL.iter().copied().map(pleat);
+            PLAIN_STEPS.iter().copied().chain(pleats).collect()
+        }
+        Kind::Fabric
+        | Kind::Rod
+        | Kind::Board
+        | Kind::Notion
+        | Kind::Heading
+        | Kind::Make
+        | Kind::Panel
+        | Kind::Treatment
+        | Kind::Window
+        | Kind::Measure => Vec::new(),
+    }
+}
+
+/// Whether a word begins a step of an item of this kind.
+pub(crate) fn begins_step(kind: Kind, word: &str) -> bool {
+    steps(kind).iter().any(|step| step.first_word() == word)
 }
 
 /// How much of a panel an outline draws.
@@ -46,35 +81,31 @@ pub(crate) const PLEAT_MANNER: Takes =
 /// The word for a pleat rule of which the other half is the mirror image.
 pub(crate) const MIRRORED: &str = "mirrored";
 
-/// The steps of an outline.
-pub(crate) const OUTLINE_STEPS: &[Keyword] = &[
-    alone("from", &[&[Words("from"), Point]]),
-    alone("to", &[&[Words("to"), Point]]),
-    alone("across", &[&[Words("across"), Length]]),
-    alone("back", &[&[Words("back"), Length]]),
-    alone("down", &[&[Words("down"), Length]]),
-    alone("up", &[&[Words("up"), Length], &[Words("up to heading")]]),
-    alone(
+const OUTLINE_STEPS: &[Keyword] = &[
+    Keyword::one("from", &[&[Point]]),
+    Keyword::one("to", &[&[Point]]),
+    Keyword::one("across", &[&[Length]]),
+    Keyword::one("back", &[&[Length]]),
+    Keyword::one("down", &[&[Length]]),
+    Keyword::one("up", &[&[Length], &[Words("to heading")]]),
+    Keyword::one(
         "arc",
         &[
-            &[Words("arc to"), Point, Words("through"), Point],
-            &[Words("arc to"), Point, Words("bulge"), Length, SWELLS],
-            &[Words("arc to"), Point, Words("radius"), Length, SWELLS],
-            &[Words("arc to"), Point, Words("starting level")],
-            &[Words("arc to"), Point, Words("ending level")],
+            &[Words("to"), Point, Words("through"), Point],
+            &[Words("to"), Point, Words("bulge"), Length, SWELLS],
+            &[Words("to"), Point, Words("radius"), Length, SWELLS],
+            &[Words("to"), Point, Words("starting level")],
+            &[Words("to"), Point, Words("ending level")],
         ],
     ),
-    keyword(
+    Keyword::new(
         "curve",
-        Takes::both(
-            &[&[Words("curve to"), Point, Words("by"), Point]],
-            &[&[Point]],
-        ),
+        Takes::both(&[&[Words("to"), Point, Words("by"), Point]], &[&[Point]]),
     ),
-    keyword(
+    Keyword::new(
         "scallops",
         Takes::both(
-            &[&[Words("scallops to"), Point]],
+            &[&[Words("to"), Point]],
             &[
                 &[Count, Words("of them")],
                 &[Words("about"), Length, Perhaps(&[Words("wide")])],
@@ -83,10 +114,10 @@ pub(crate) const OUTLINE_STEPS: &[Keyword] = &[
             ],
         ),
     ),
-    keyword(
+    Keyword::new(
         "notch",
         Takes::both(
-            &[&[Words("notch at"), Point]],
+            &[&[Words("at"), Point]],
             &[
                 &[Length, Words("wide")],
                 &[Length, Words("deep")],
@@ -98,124 +129,91 @@ pub(crate) const OUTLINE_STEPS: &[Keyword] = &[
 
 const SWELLS: FormPart = Perhaps(&[AnyOf(&["inward", "outward"])]);
 
-/// Where the first fold of a pleat lies.
-const FOLD_AT: Form = &[Words("fold at"), Length];
-const FOLD_ON: Form = &[Words("fold"), Length, Words("on")];
-const FACE: Form = &[Words("face"), Range];
-const DEEP: FormPart = Perhaps(&[Words("deep")]);
-const TOWARD: FormPart = OneOf(WordSet::of::<TowardOrder>());
-const GATHERED_BY: FormPart = Perhaps(&[Number, Perhaps(&[Words("times")])]);
-const GATHERED_TO: FormPart = Perhaps(&[Words("to"), Range]);
-
-/// The steps of a pleat rule.
-pub(crate) const PLEAT_STEPS: &[Keyword] = &[
-    alone("margin", &[&[Words("margin"), Range]]),
-    alone("space", &[&[Words("space"), Range]]),
-    alone("rest", &[&[Words("rest")]]),
-    keyword(
-        "knife",
-        Takes::first(
-            &[&[Words("knife"), Range, DEEP, Words("toward"), TOWARD]],
-            &[FOLD_AT, FOLD_ON],
-        ),
-    ),
-    keyword(
-        "box",
-        Takes::first(&[&[Words("box"), Range, DEEP]], &[FACE, FOLD_AT, FOLD_ON]),
-    ),
-    keyword(
-        "double",
-        Takes::first(
-            &[&[Words("double box"), Range, DEEP]],
-            &[FACE, FOLD_AT, FOLD_ON],
-        ),
-    ),
-    keyword(
-        "inverted",
-        Takes::first(
-            &[&[Words("inverted"), Range, DEEP]],
-            &[FACE, FOLD_AT, FOLD_ON],
-        ),
-    ),
-    keyword(
-        "kick",
-        Takes::first(&[&[Words("kick"), Range, DEEP]], &[FOLD_AT, FOLD_ON]),
-    ),
-    keyword(
-        "tuck",
-        Takes::first(
-            &[&[Words("tuck"), Range, DEEP, Words("toward"), TOWARD]],
-            &[FOLD_AT, FOLD_ON],
-        ),
-    ),
-    keyword(
-        "pinch",
-        Takes::first(
-            &[&[Words("pinch"), Range]],
-            &[&[Words("fingers"), Count], FACE, FOLD_AT, FOLD_ON],
-        ),
-    ),
-    keyword(
-        "goblet",
-        Takes::first(&[&[Words("goblet"), Range]], &[FACE, FOLD_AT, FOLD_ON]),
-    ),
-    keyword(
-        "cartridge",
-        Takes::first(&[&[Words("cartridge"), Range]], &[FACE, FOLD_AT, FOLD_ON]),
-    ),
-    alone("gathers", &[&[Words("gathers"), GATHERED_BY, GATHERED_TO]]),
-    alone("pencil", &[&[Words("pencil"), GATHERED_BY, GATHERED_TO]]),
-    alone(
+/// The steps of a pleat rule that are no pleats.
+const PLAIN_STEPS: &[Keyword] = &[
+    Keyword::one("margin", &[&[Range]]),
+    Keyword::one("space", &[&[Range]]),
+    Keyword::one("rest", &[&[]]),
+    Keyword::one(
         "repeat",
         &[
-            &[Words("repeat")],
-            &[Words("repeat"), Count, Perhaps(&[Words("times")])],
-            &[
-                Words("repeat"),
-                Count,
-                Words("to"),
-                Count,
-                Perhaps(&[Words("times")]),
-            ],
+            &[],
+            &[Count, Perhaps(&[Words("times")])],
+            &[Count, Words("to"), Count, Perhaps(&[Words("times")])],
         ],
     ),
 ];
 
-/// Whether a word begins a step of such an item.
-pub(crate) fn is_step(kind: Kind, word: &str) -> bool {
-    kind.steps().iter().any(|step| step.word == word)
+/// The step that asks for a pleat of this kind.
+fn pleat(kind: PleatKind) -> Keyword {
+    let takes = match kind.make() {
+        PleatMake::Folded(pattern) => folded(&pattern),
+        PleatMake::Stitched { fingered: true } => {
+            Takes::first(&[&[Range]], &[FINGERS, FACE, FOLD_AT, FOLD_ON])
+        }
+        PleatMake::Stitched { fingered: false } => {
+            Takes::first(&[&[Range]], &[FACE, FOLD_AT, FOLD_ON])
+        }
+        PleatMake::Drawn => Takes::one(&[&[DRAWN_BY, DRAWN_TO]]),
+    };
+    Keyword::new(kind.word(), takes)
 }
+
+/// What a folded pleat can say of the way it lies and of its face.
+fn folded(pattern: &CreasePattern) -> Takes {
+    let has_face = pattern.face == PatternFace::AsSaid;
+    match (pattern.lies_to_one_side(), has_face) {
+        (false, false) => Takes::first(&[DEPTH], &[FOLD_AT, FOLD_ON]),
+        (false, true) => Takes::first(&[DEPTH], &[FACE, FOLD_AT, FOLD_ON]),
+        (true, false) => Takes::first(&[DEPTH_AND_WAY], &[FOLD_AT, FOLD_ON]),
+        (true, true) => Takes::first(&[DEPTH_AND_WAY], &[FACE, FOLD_AT, FOLD_ON]),
+    }
+}
+
+const DEPTH: Form = &[Range, DEEP];
+const DEPTH_AND_WAY: Form = &[
+    Range,
+    DEEP,
+    Words("toward"),
+    OneOf(WordSet::of::<TowardOrder>()),
+];
+const DEEP: FormPart = Perhaps(&[Words("deep")]);
+const FACE: Form = &[Words("face"), Range];
+const FINGERS: Form = &[Words("fingers"), Count];
+/// Where the first fold lies on the flat cloth.
+const FOLD_AT: Form = &[Words("fold at"), Length];
+const FOLD_ON: Form = &[Words("fold"), Length, Words("on")];
+/// How far cloth is drawn up.
+const DRAWN_BY: FormPart = Perhaps(&[Number, Perhaps(&[Words("times")])]);
+const DRAWN_TO: FormPart = Perhaps(&[Words("to"), Range]);
 
 /// The lines at the edge of a sheet that are no items.
 pub const LINES: &[Keyword] = &[
-    alone(
-        "units",
-        &[&[Words("units"), OneOf(WordSet::of::<System>())]],
-    ),
-    alone("cut", &[&[Words("cut to"), Length]]),
-    alone("mark", &[&[Words("mark to"), Length]]),
-    alone("job", &[&[Words("job"), Text]]),
-    alone("currency", &[&[Words("currency"), Text]]),
-    alone("labour", &[&[Words("labour"), Number, Words("per hour")]]),
-    alone("markup", &[&[Words("markup"), Percentage]]),
-    keyword(
+    Keyword::one("units", &[&[OneOf(WordSet::of::<System>())]]),
+    Keyword::one("cut", &[&[Words("to"), Length]]),
+    Keyword::one("mark", &[&[Words("to"), Length]]),
+    Keyword::one("job", &[&[Text]]),
+    Keyword::one("currency", &[&[Text]]),
+    Keyword::one("labour", &[&[Number, Words("per hour")]]),
+    Keyword::one("markup", &[&[Percentage]]),
+    Keyword::new(
         "use",
-        Takes::first(&[&[Words("use standard"), LibraryFile]], &[&[LibraryFile]])
-            .or(&[&[Words("use"), Text], &[Words("use standard")]]),
+        Takes::first(&[&[Words("standard"), LibraryFile]], &[&[LibraryFile]])
+            .or(&[&[Path], &[Words("standard")]]),
     ),
     Keyword {
         word: "expect",
         takes: Takes::one(&[
-            &[Words("expect"), Subject, SIZE],
-            &[Words("expect"), Subject, SIZE, Words("at most"), Sum],
-            &[Words("expect"), Subject, SIZE, Words("at least"), Sum],
-            &[Words("expect"), Subject, SIZE, Sum, Words("to"), Sum],
+            &[Subject, SIZE],
+            &[Subject, SIZE, Words("at most"), Sum],
+            &[Subject, SIZE, Words("at least"), Sum],
+            &[Subject, SIZE, Sum, Words("to"), Sum],
         ]),
         value: Takes::one(&[&[Sum, Perhaps(&[Words("within"), Sum])]]),
     },
     Keyword {
         word: "accept",
-        takes: Takes::one(&[&[Words("accept"), Warning]]),
+        takes: Takes::one(&[&[Warning]]),
         value: Takes::one(&[&[Text]]),
     },
 ];
@@ -224,12 +222,12 @@ const SIZE: FormPart = OneOf(WordSet::of::<Size>());
 
 /// What a step of a making method says. Behind a caution a word alone is one more.
 pub const WORK_STEP: Takes = Takes::first(
-    &[&[Text], WHEN, WHEN_NO, FOR_EACH, CAUTIONED],
-    &[&[Text], WHEN, WHEN_NO, FOR_EACH, CAUTIONED, &[CAUTION]],
+    &[&[Sentence], WHEN, WHEN_NO, FOR_EACH, CAUTIONED],
+    &[&[Sentence], WHEN, WHEN_NO, FOR_EACH, CAUTIONED, &[CAUTION]],
 );
 
-const WHEN: Form = &[Words("when"), Figure, Text];
-const WHEN_NO: Form = &[Words("when no"), Figure, Text];
-const FOR_EACH: Form = &[Words("for each"), OneOf(WordSet::of::<Each>()), Text];
+const WHEN: Form = &[Words("when"), Figure, Sentence];
+const WHEN_NO: Form = &[Words("when no"), Figure, Sentence];
+const FOR_EACH: Form = &[Words("for each"), OneOf(WordSet::of::<Each>()), Sentence];
 const CAUTIONED: Form = &[Words("caution"), CAUTION];
 const CAUTION: FormPart = OneOf(WordSet::of::<CautionKind>());

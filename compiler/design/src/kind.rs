@@ -2,7 +2,7 @@
 
 use crate::closed_sets::{ClosedSet, KnownName};
 use crate::form::Takes;
-use crate::keyword::{Keyword, OUTLINE_MANNER, OUTLINE_STEPS, PLEAT_MANNER, PLEAT_STEPS};
+use crate::keyword::{Keyword, OUTLINE_MANNER, PLEAT_MANNER, steps};
 use crate::property::{Property, properties};
 
 /// A kind of item that can be named.
@@ -104,21 +104,8 @@ impl Kind {
     /// The steps that an item of this kind is drawn or done by. Any step of an outline may end with
     /// `as` and a name for the corner where it ends.
     #[must_use]
-    pub fn steps(self) -> &'static [Keyword] {
-        match self {
-            Self::Outline => OUTLINE_STEPS,
-            Self::Pleats => PLEAT_STEPS,
-            Self::Fabric
-            | Self::Rod
-            | Self::Board
-            | Self::Notion
-            | Self::Heading
-            | Self::Make
-            | Self::Panel
-            | Self::Treatment
-            | Self::Window
-            | Self::Measure => &[],
-        }
+    pub fn steps(self) -> Vec<Keyword> {
+        steps(self)
     }
 
     /// What can be said behind the name of an item of this kind of how it is drawn.
@@ -167,7 +154,7 @@ impl Kind {
 
     /// Whether a name is always known where items of this kind are described.
     pub(crate) fn knows(self, name: &str) -> bool {
-        self.known_names().iter().any(|known| known.words() == name)
+        self.known_names().iter().any(|known| known.word() == name)
     }
 }
 

@@ -307,7 +307,7 @@ impl<'t> Reader<'t> {
         if cursor.one_of::<T>().is_some() {
             self.nothing_more(&cursor, property, &can_be);
         } else if !cursor.is_broken() {
-            let known: Vec<&str> = T::MEMBERS.iter().map(|(_, words)| *words).collect();
+            let known: Vec<&str> = T::ALL.iter().map(|one| one.word()).collect();
             self.none_of(cursor.span(), property, &can_be, &known);
         }
     }

@@ -42,13 +42,13 @@ pub(crate) struct Unread {
 
 impl Loaded {
     /// The tree of every file that was read, each after those of the files it uses.
-    pub fn trees(&self) -> impl Iterator<Item = &File> {
+    pub fn trees(&self) -> impl Iterator<Item = &SyntaxTree> {
         self.trees.iter().map(|tree| &tree.file)
     }
 
     /// The tree of a file; nothing if there is none, as of a list of windows.
     #[must_use]
-    pub fn tree(&self, file: FileId) -> Option<&File> {
+    pub fn tree(&self, file: FileId) -> Option<&SyntaxTree> {
         self.trees().find(|tree| tree.file == file)
     }
 

@@ -265,7 +265,7 @@ impl<'t> Reader<'t> {
     /// The scope of a template that is only looked over: its parameters stand for nothing yet.
     pub fn scope_of_template(&self, item: &'t Item<'t>, always: &[KnownName]) -> Scope<'t> {
         let parameters = item.parameter_names().map(|name| (name, Binding::Unknown));
-        let always = always.iter().map(|name| (name.words(), Binding::Unknown));
+        let always = always.iter().map(|name| (name.word(), Binding::Unknown));
         Scope::default().with(parameters.chain(always).collect())
     }
 }

@@ -7,7 +7,7 @@ use pelmet_syntax::tree::{Entry, EntryBlock, Phrase, Separator, Term};
 
 use super::{Acceptance, Gathering, first_word};
 use crate::item::{Item, Step, WorkStep};
-use crate::keyword::{self, OUTLINE_STEPS, PLEAT_STEPS};
+use crate::keyword::begins_step;
 use crate::kind::Kind;
 use crate::scope::Written;
 
@@ -180,7 +180,7 @@ impl<'t> Gathering<'t, '_> {
             .iter()
             .map(|property| property.key)
             .collect();
-        known.extend(kind.steps().iter().map(|step| step.word));
+        known.extend(kind.steps().iter().map(|step| step.first_word()));
         self.report(codes::PropertyUnknown {
             span,
             item: kind.noun(),
@@ -277,12 +277,8 @@ pub(crate) fn key_without_colon(kind: Kind, entry: &Entry) -> Option<(String, Sp
 fn misspelt_step(phrase: &Phrase, is_first: bool) -> Option<(&str, Span)> {
     let term = phrase.terms.first()?;
     let word = term.word()?;
-    let steps = || {
-        PLEAT_STEPS
-            .iter()
-            .chain(OUTLINE_STEPS)
-            .map(|step| step.word)
-    };
+    let steps = [Kind::Pleats.steps(), Kind::Outline.steps()].concat();
+    let steps = || steps.iter().map(|step| step.first_word());
     let meant = is_first || did_you_mean(word, steps()).is_some();
     (meant && !steps().any(|step| step == word)).then_some((word, term.span))
 }
@@ -293,13 +289,9 @@ fn is_like(entry: &Entry) -> bool {
     terms.any(|term| term.word() == Some("like"))
 }
 
-fn begins_pleat_step(word: &str) -> bool {
-    pleat_steps().any(|step| step == word)
-}
-
 fn is_step(kind: Kind, word: &str, entry: &Entry) -> bool {
     let repeats = kind == Kind::Pleats && word == "repeat";
-    keyword::is_step(kind, word) && (repeats || entry.separator.is_none())
+    begins_step(kind, word) && (repeats || entry.separator.is_none())
 }
 
 /// Phrases that begin with the word of a step open one; the others belong to the step before.
@@ -307,7 +299,7 @@ fn split_steps(phrases: &[Phrase]) -> Vec<Step<'_>> {
     let mut steps: Vec<Step<'_>> = Vec::new();
     for phrase in phrases {
         let word = phrase.terms.first().and_then(Term::word).unwrap_or("");
-        let opens = keyword::is_step(Kind::Pleats, word) || keyword::is_step(Kind::Outline, word);
+        let opens = begins_step(Kind::Pleats, word) || begins_step(Kind::Outline, word);
         match steps.last_mut() {
             Some(Step::Plain { phrases, span }) if !opens => {
                 phrases.push(phrase);

@@ -40,24 +40,47 @@ pub(crate) enum Size {
 pub(crate) const JOB: &str = "job";
 
 impl ClosedSet for Size {
-    const MEMBERS: &'static [(Self, &'static str)] = &[
-        (Self::Panel(PanelSize::FinishedWidth), "finished width"),
-        (Self::Panel(PanelSize::FlatWidth), "flat width"),
-        (Self::Panel(PanelSize::CutWidth), "cut width"),
-        (Self::Panel(PanelSize::CutLength), "cut length"),
-        (Self::Panel(PanelSize::MadeLength), "made length"),
-        (Self::Panel(PanelSize::Drop), "drop"),
-        (Self::Panel(PanelSize::Pleats), "pleats"),
-        (Self::Panel(PanelSize::Layers), "layers"),
-        (Self::Fabric(FabricSize::Bought), "bought"),
-        (Self::Fabric(FabricSize::Exact), "exact"),
-        (Self::Window(WindowSize::Covered), "covered"),
-        (Self::Panel(PanelSize::ThickestStack), "thickest stack"),
-        (Self::Panel(PanelSize::Tape), "tape"),
-        (Self::Weight, "weight"),
-        (Self::Cost, "cost"),
-        (Self::Quote, "quote"),
+    const ALL: &'static [Self] = &[
+        Self::Panel(PanelSize::FinishedWidth),
+        Self::Panel(PanelSize::FlatWidth),
+        Self::Panel(PanelSize::CutWidth),
+        Self::Panel(PanelSize::CutLength),
+        Self::Panel(PanelSize::MadeLength),
+        Self::Panel(PanelSize::Drop),
+        Self::Panel(PanelSize::Pleats),
+        Self::Panel(PanelSize::Layers),
+        Self::Fabric(FabricSize::Bought),
+        Self::Fabric(FabricSize::Exact),
+        Self::Window(WindowSize::Covered),
+        Self::Panel(PanelSize::ThickestStack),
+        Self::Panel(PanelSize::Tape),
+        Self::Weight,
+        Self::Cost,
+        Self::Quote,
     ];
+
+    fn word(self) -> &'static str {
+        match self {
+            Self::Panel(PanelSize::FinishedWidth) => "finished width",
+            Self::Panel(PanelSize::FlatWidth) => "flat width",
+            Self::Panel(PanelSize::CutWidth) => "cut width",
+            Self::Panel(PanelSize::CutLength) => "cut length",
+            Self::Panel(PanelSize::MadeLength) => "made length",
+            Self::Panel(PanelSize::Drop) => "drop",
+            Self::Panel(PanelSize::Pleats) => "pleats",
+            Self::Panel(PanelSize::Layers) => "layers",
+            Self::Panel(PanelSize::ThickestStack) => "thickest stack",
+            Self::Panel(PanelSize::Tape) => "tape",
+            Self::Fabric(FabricSize::Bought) => "bought",
+            Self::Fabric(FabricSize::Exact) => "exact",
+            Self::Window(WindowSize::Covered) => "covered",
+            Self::Weight | Self::Panel(PanelSize::Weight) | Self::Window(WindowSize::Weight) => {
+                "weight"
+            }
+            Self::Cost | Self::Fabric(FabricSize::Cost) => "cost",
+            Self::Quote => "quote",
+        }
+    }
 }
 
 impl Size {
@@ -136,7 +159,7 @@ impl<'t> Reader<'t> {
     fn size_unclear(&mut self, names: &[(&'t str, Span)], cursor: &Cursor<'t>) {
         let rest = cursor.rest().unwrap_or(cursor.end());
         let place = names.get(1).map_or(rest, |(_, span)| span.to(rest));
-        let sizes = || Size::MEMBERS.iter().map(|(_, words)| *words);
+        let sizes = || Size::ALL.iter().map(|size| size.word());
         let typed = self.sources.snippet(place);
         match did_you_mean(typed, sizes()) {
             Some(near) => self.report(codes::NameUnknown {

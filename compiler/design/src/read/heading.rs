@@ -195,7 +195,7 @@ impl<'t> Reader<'t> {
             .iter()
             .find(|(key, _)| !allowed.contains(&key.as_str()))
         {
-            let heading = format!("heading hung {}", hang.words());
+            let heading = format!("heading hung {}", hang.word());
             self.report(codes::PropertyUnknown {
                 span: *span,
                 item: &heading,

@@ -12,7 +12,7 @@ use crate::amount::Amount;
 use crate::closed_sets::{ClosedSet, Drawn, KnownName};
 use crate::cursor::Cursor;
 use crate::item::{Item, Step};
-use crate::keyword::is_step;
+use crate::keyword::begins_step;
 use crate::kind::Kind;
 use crate::reader::Reader;
 use crate::reference::Referred;
@@ -74,7 +74,7 @@ impl<'t> Reader<'t> {
     fn half(&mut self, item: &'t Item<'t>) -> Option<bool> {
         let drawn = match item.manner.as_slice() {
             [] => Some(Drawn::Whole),
-            [[only]] => only.word().and_then(Drawn::named),
+            [[only]] => only.word().and_then(Drawn::of_word),
             _ => None,
         };
         if drawn.is_none() {
@@ -105,7 +105,7 @@ impl<'t> Reader<'t> {
         let others = phrases.collect();
         let Some((word, _)) = first
             .any_word()
-            .filter(|(word, _)| is_step(Kind::Outline, word))
+            .filter(|(word, _)| begins_step(Kind::Outline, word))
         else {
             self.report(codes::not_understood(*span));
             return None;
@@ -282,7 +282,7 @@ fn within_outline<'t>(scope: &Scope<'t>, drop: Option<Length>) -> Scope<'t> {
     };
     let width = Binding::Known(Amount::width());
     scope.with(BTreeMap::from([
-        (KnownName::Width.words(), width),
-        (KnownName::Drop.words(), drop),
+        (KnownName::Width.word(), width),
+        (KnownName::Drop.word(), drop),
     ]))
 }

@@ -3,12 +3,11 @@
 use pelmet_diagnostics::{PlacedText, Span, codes};
 use pelmet_measure::Length;
 use pelmet_model::{
-    CreasePattern, FoldPlace, PatternFace, PleatKind, PleatMake, PleatOrder, PleatRule,
-    PleatStep, Ranged, Start, StepKind, TowardOrder,
+    CreasePattern, FoldPlace, PatternFace, PleatKind, PleatMake, PleatOrder, PleatRule, PleatStep,
+    Ranged, Start, StepKind, TowardOrder,
 };
 use pelmet_syntax::tree::{Phrase, Term};
 
-use crate::closed_sets::ClosedSet;
 use crate::cursor::Cursor;
 use crate::item::{Item, Step};
 use crate::keyword::MIRRORED;
@@ -73,7 +72,7 @@ impl<'t> Reader<'t> {
             let words: Vec<&str> = terms.iter().filter_map(Term::word).collect();
             let said = words.join(" ");
             let only_words = terms.len() == words.len();
-            match Start::named(&said) {
+            match Start::of_word(&said) {
                 Some(from) if only_words => start = from,
                 None if only_words && said == MIRRORED => mirrored = true,
                 _ => {

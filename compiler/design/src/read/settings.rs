@@ -89,7 +89,7 @@ fn setting<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, word: &str) -> Opt
 fn units(reader: &mut Reader<'_>, entry: &Entry) -> Option<System> {
     let words = only_phrase(entry).and_then(Phrase::words);
     let system = match words.as_deref() {
-        Some([_, system]) => System::named(system),
+        Some([_, system]) => System::of_word(system),
         _ => None,
     };
     if system.is_none() {

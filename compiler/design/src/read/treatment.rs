@@ -166,7 +166,7 @@ pub(crate) fn known_in_treatment<'t>(
                 Binding::Unknown
             }
         };
-        bindings.insert(name.words(), binding);
+        bindings.insert(name.word(), binding);
     }
     bindings
 }

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_diagnostics::Span;
-use pelmet_syntax::tree::{Argument, Comment, Entry, File, Phrase, Term, TermKind};
+use pelmet_syntax::tree::{Argument, Comment, Entry, Phrase, SyntaxTree, Term, TermKind};
 
 use super::{Definition, DefinitionId, DefinitionKind};
 use crate::copying::MAXIMUM_COPIES;
@@ -144,7 +144,7 @@ impl<'t> Item<'t> {
 
 /// Finding the definitions of one file.
 struct Declaring<'t, 'd> {
-    file: &'t File,
+    file: &'t SyntaxTree,
     text: &'t str,
     world: &'d World<'d>,
     found: &'d mut Declarations<'t>,

@@ -1,15 +1,11 @@
 //! The names that an expectation speaks of.
 
 use pelmet_diagnostics::Span;
-use pelmet_syntax::tree::Entry;
+use pelmet_syntax::tree::Term;
 
 use super::declare::Item;
-use super::fill::fill;
 use super::refer::Referring;
 use super::{DefinitionId, Meaning};
-use crate::closed_sets::ClosedSet;
-use crate::form::FormPart;
-use crate::keyword::Keyword;
 use crate::kind::Kind;
 use crate::read::{JOB, Size};
 
@@ -17,23 +13,15 @@ use crate::read::{JOB, Size};
 type Named<'t> = (&'t str, Span);
 
 impl<'t> Referring<'t, '_> {
-    /// `expect [WINDOW] PANEL SIZE …`, `expect FABRIC SIZE …`.
-    pub(super) fn expectation(&mut self, entry: &'t Entry, line: &Keyword) {
-        let Some(phrase) = entry.head.phrases.first() else {
-            return;
-        };
-        let filled = fill(line.takes.phrase(0), &phrase.terms);
-        let size = filled.iter().find_map(|filled| Size::named(filled.words?));
-        let subject = filled
-            .iter()
-            .find(|part| matches!(part.part, FormPart::Subject));
-        let names = subject.map_or(&[][..], |subject| subject.terms).iter();
+    /// The names before a size: `[WINDOW] PANEL`, `FABRIC`, `WINDOW` or `job`.
+    pub(super) fn subject(&mut self, names: &'t [Term], size: Option<Size>) {
+        let names = names.iter();
         let names: Vec<Named<'t>> = names
             .filter_map(|term| Some((term.word()?, term.span)))
             .collect();
         match names.as_slice() {
             [(JOB, span)] => self.refer(*span, Meaning::Word(JOB)),
-            [named] => self.subject(*named, size),
+            [named] => self.subject_alone(*named, size),
             [window, panel] => self.panel_in_window(*window, *panel),
             _ => {}
         }
@@ -51,7 +39,7 @@ impl<'t> Referring<'t, '_> {
 
     /// A name alone is that of what has such a size. A panel of that name may hang in several
     /// treatments: then all of them are meant.
-    fn subject(&mut self, (name, span): Named<'t>, size: Option<Size>) {
+    fn subject_alone(&mut self, (name, span): Named<'t>, size: Option<Size>) {
         let is_window = self.declared.named(Kind::Window, name).is_some();
         match size {
             Some(Size::Fabric(_) | Size::Cost) => {

@@ -135,7 +135,7 @@ impl<'t> Best<'t> {
 }
 
 /// How many terms these words take up, if the terms begin with them.
-fn said(words: &str, terms: &[Term]) -> Option<usize> {
+pub(super) fn said(words: &str, terms: &[Term]) -> Option<usize> {
     let mut count: usize = 0;
     for word in words.split(' ') {
         if terms.get(count)?.word() != Some(word) {
@@ -175,7 +175,9 @@ fn can_be(part: FormPart, term: &Term) -> bool {
         FormPart::Point => matches!(term.kind, TermKind::Point(_)),
         FormPart::Name(_) => matches!(term.kind, TermKind::Name(_) | TermKind::Call(_)),
         FormPart::Panel | FormPart::LibraryFile | FormPart::Warning => term.word().is_some(),
-        FormPart::Text => matches!(term.kind, TermKind::Text(_)),
+        FormPart::Text | FormPart::Sentence | FormPart::Path => {
+            matches!(term.kind, TermKind::Text(_))
+        }
         FormPart::Words(_)
         | FormPart::AnyOf(_)
         | FormPart::OneOf(_)

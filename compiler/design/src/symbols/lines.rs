@@ -1,7 +1,7 @@
 //! The names in lines that are no items: settings, files that are used, expectations, acceptances.
 
 use pelmet_diagnostics::FileId;
-use pelmet_syntax::tree::{Entry, TermKind};
+use pelmet_syntax::tree::{Entry, Term, TermKind};
 
 use super::Meaning;
 use super::refer::Referring;
@@ -18,13 +18,10 @@ impl<'t> Referring<'t, '_> {
         let Some(line) = LINES.iter().find(|line| line.word == word) else {
             return;
         };
-        match word {
-            "expect" => self.expectation(entry, line),
-            "use" => self.used_file(entry),
-            _ => {}
-        }
         for (number, phrase) in entry.head.phrases.iter().enumerate() {
-            self.phrase((line.takes, number), &phrase.terms, Scopes::ROOT, None);
+            let behind = self.behind(line, &phrase.terms).filter(|_| number == 0);
+            let terms = behind.unwrap_or(&phrase.terms);
+            self.phrase((line.takes, number), terms, Scopes::ROOT, None);
         }
         let value = entry.value.iter().flat_map(|value| &value.phrases);
         for (number, phrase) in value.enumerate() {
@@ -32,18 +29,15 @@ impl<'t> Referring<'t, '_> {
         }
     }
 
-    /// The file that `use "styles/house.pelmet"` names.
-    fn used_file(&mut self, entry: &Entry) {
-        let terms = entry.head.phrases.iter().flat_map(|phrase| &phrase.terms);
-        for term in terms {
-            let TermKind::Text(written) = &term.kind else {
-                continue;
-            };
-            let within = self.loaded.sources.name(term.span.file);
-            let path = resolve_path(within, written);
-            if let Some(file) = path.and_then(|path| self.file(&path)) {
-                self.refer(term.span, Meaning::File(file));
-            }
+    /// A file that is named by its path, as in `use "styles/house.pelmet"`.
+    pub(super) fn used_file(&mut self, text: &Term) {
+        let TermKind::Text(written) = &text.kind else {
+            return;
+        };
+        let within = self.loaded.sources.name(text.span.file);
+        let path = resolve_path(within, written);
+        if let Some(file) = path.and_then(|path| self.file(&path)) {
+            self.refer(text.span, Meaning::File(file));
         }
     }
 

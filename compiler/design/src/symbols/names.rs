@@ -6,13 +6,16 @@ use pelmet_model::Figure;
 use pelmet_syntax::tree::{Argument, Call, Name, Term, TermKind};
 
 use super::declare::Item;
-use super::fill::fill;
+use super::fill::{fill, said};
 use super::refer::Referring;
 use super::roles::{Given, Role};
 use super::scope::{Bound, ScopeId};
 use super::{DefinitionId, Meaning};
+use crate::closed_sets::ClosedSet;
 use crate::form::{FormPart, Takes};
+use crate::keyword::Keyword;
 use crate::kind::Kind;
+use crate::read::Size;
 
 impl<'t, 'd> Referring<'t, 'd> {
     /// The names and words of a phrase of something that is written so, as its number says; `item` is
@@ -24,11 +27,16 @@ impl<'t, 'd> Referring<'t, 'd> {
         scope: ScopeId,
         item: Option<&'d Item<'t>>,
     ) {
-        for filled in fill(takes.phrase(number), terms) {
+        let filled = fill(takes.phrase(number), terms);
+        let size = filled.iter().find_map(|part| Size::of_word(part.words?));
+        for filled in filled {
             match (filled.words, filled.part, filled.terms) {
                 (Some(words), _, terms) => self.refer_all(terms, Some(Meaning::Word(words))),
                 (None, _, [term]) if matches!(term.kind, TermKind::Broken(_)) => {}
                 (None, FormPart::Name(kind), [term]) => self.item_name(kind, term, scope),
+                (None, FormPart::Sentence, [text]) => self.figures(text.span),
+                (None, FormPart::Path, [text]) => self.used_file(text),
+                (None, FormPart::Subject, names) => self.subject(names, size),
                 (None, part, terms) if part.is_sum() => {
                     terms.iter().for_each(|term| self.amount(term, scope));
                 }
@@ -65,6 +73,13 @@ impl<'t, 'd> Referring<'t, 'd> {
                 None => self.amount_named(text, *span, scope),
             }
         }
+    }
+
+    /// What stands behind a keyword, if these terms begin with it.
+    pub(super) fn behind(&mut self, keyword: &Keyword, terms: &'t [Term]) -> Option<&'t [Term]> {
+        let (words, behind) = terms.split_at_checked(said(keyword.word, terms)?)?;
+        self.refer_all(words, Some(Meaning::Word(keyword.word)));
+        Some(behind)
     }
 
     /// Notes the meaning that several terms have together, if they have one.
@@ -105,6 +120,8 @@ impl<'t, 'd> Referring<'t, 'd> {
             | FormPart::Subject
             | FormPart::Sum
             | FormPart::Text
+            | FormPart::Sentence
+            | FormPart::Path
             | FormPart::Perhaps(_) => None,
         }
     }

@@ -189,15 +189,17 @@ impl<'t, 'd> Referring<'t, 'd> {
 
     /// Phrases of steps; one that begins with no word of a step belongs to the step before it.
     fn steps(&mut self, kind: Kind, phrases: &'t Phrases, scope: ScopeId) {
-        let mut under_way: Option<Takes> = None;
+        let steps = kind.steps();
+        let mut under_way = Takes::NOTHING;
         for phrase in &phrases.phrases {
             let terms = self.without_corner(kind, phrase);
-            let word = terms.first().and_then(Term::word);
-            let begun = kind.steps().iter().find(|step| Some(step.word) == word);
+            let begun = steps
+                .iter()
+                .find_map(|step| Some((step.takes, self.behind(step, terms)?)));
             let number = usize::from(begun.is_none());
-            under_way = begun.map(|step| step.takes).or(under_way);
-            let takes = under_way.unwrap_or(Takes::NOTHING);
+            let (takes, terms) = begun.unwrap_or((under_way, terms));
             self.phrase((takes, number), terms, scope, None);
+            under_way = takes;
         }
     }
 

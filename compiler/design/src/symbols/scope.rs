@@ -61,7 +61,7 @@ impl<'t> Scopes<'t> {
     /// A scope with what is always known where items of this kind are described.
     pub fn known(&mut self, outer: ScopeId, kind: Kind) -> ScopeId {
         let known = kind.known_names().iter();
-        let names = known.map(|known| (known.words(), Bound::Known(*known)));
+        let names = known.map(|known| (known.word(), Bound::Known(*known)));
         self.add(outer, names.collect())
     }
 

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::Span;
 use pelmet_model::Figure;
-use pelmet_syntax::tree::{Entry, TermKind};
+use pelmet_syntax::tree::Entry;
 
 use super::Meaning;
 use super::refer::Referring;
@@ -18,16 +18,11 @@ impl<'t> Referring<'t, '_> {
         let phrases = said.flat_map(|said| said.phrases.iter().enumerate());
         for (number, phrase) in phrases {
             self.phrase((WORK_STEP, number), &phrase.terms, scope, None);
-            let texts = phrase
-                .terms
-                .iter()
-                .filter(|term| matches!(term.kind, TermKind::Text(_)));
-            texts.for_each(|text| self.figures(text.span));
         }
     }
 
     /// The figures named between curly brackets in a text, as in `"Cut the face {face size}."`.
-    fn figures(&mut self, text: Span) {
+    pub(super) fn figures(&mut self, text: Span) {
         let written = self.loaded.sources.snippet(text);
         for (open, _) in written.match_indices('{') {
             let start = open.saturating_add(1);

@@ -108,18 +108,19 @@ closed_set! {
     }
 }
 
-/// When a piece lies along the cloth instead of up it, its width running with the bolt's length. One
-/// that is longer than the cloth is wide never does.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Railroad {
-    /// Every piece stands with the length of the cloth, whatever it costs.
-    Never,
-    /// Where it is too wide for the cloth and would have to be joined.
-    WhereTooWide,
-    /// In whichever of the other ways the job buys least; until that is known, where it is too wide.
-    WhereItSaves,
-    /// Wherever it fits.
-    Always,
+closed_set! {
+    /// When a piece lies along the cloth instead of up it, its width running with the bolt's length. One
+    /// that is longer than the cloth is wide never does.
+    pub enum Railroad {
+        /// Every piece stands with the length of the cloth, whatever it costs.
+        Never = "no",
+        /// Where it is too wide for the cloth and would have to be joined.
+        WhereTooWide = "yes",
+        /// In whichever of the other ways the job buys least; until that is known, where it is too wide.
+        WhereItSaves = "where it saves",
+        /// Wherever it fits.
+        Always = "always",
+    }
 }
 
 closed_set! {

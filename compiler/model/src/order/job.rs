@@ -2,6 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 
+use crate::closed_set::closed_set;
 use crate::{Fabric, Heading, Layer, Making, Notion, Outline, PleatRule, Support};
 
 /// Several windows made together from the same cloths.
@@ -99,13 +100,14 @@ impl PanelOrder {
     }
 }
 
-/// How a piece is cut.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Cut {
-    /// From cloth lying open: drawn at its whole width.
-    Open,
-    /// On the fold of doubled cloth: drawn at half its width.
-    OnFold,
+closed_set! {
+    /// How a piece is cut.
+    pub enum Cut {
+        /// On the fold of doubled cloth: drawn at half its width.
+        OnFold = "on fold",
+        /// From cloth lying open: drawn at its whole width.
+        Open = "open",
+    }
 }
 
 /// What is known of a panel's width. Any one is enough; two must agree.

@@ -2,6 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 
+use crate::closed_set::closed_set;
 use crate::{PleatKind, Ranged};
 
 /// The most pleats a panel may have.
@@ -35,22 +36,24 @@ pub struct PleatRule {
     pub turn_of_cloth: Option<Length>,
 }
 
-/// What follows the print across.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Follow {
-    /// The plain cloth between two pleats.
-    Spaces,
-    /// The depth of the pleats.
-    Depths,
+closed_set! {
+    /// What follows the print across.
+    pub enum Follow {
+        /// The plain cloth between two pleats.
+        Spaces = "spaces follow",
+        /// The depth of the pleats.
+        Depths = "depths follow",
+    }
 }
 
-/// Where a rule is measured from.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Start {
-    /// The left edge of the flat panel.
-    Left,
-    /// Its centre line.
-    Centre,
+closed_set! {
+    /// Where a rule is measured from.
+    pub enum Start {
+        /// The left edge of the flat panel.
+        Left = "from left",
+        /// Its centre line.
+        Centre = "from centre",
+    }
 }
 
 /// One written step of a rule.
@@ -153,15 +156,16 @@ pub enum FoldPlace {
     On(Length),
 }
 
-/// The way a visible fold points, in the rule's own words.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum TowardOrder {
-    /// To the left as the panel hangs (of the half described, when mirrored).
-    Left,
-    /// To the right as the panel hangs (of the half described, when mirrored).
-    Right,
-    /// Toward the centre line of the panel.
-    Centre,
-    /// Toward the nearer side edge.
-    Edge,
+closed_set! {
+    /// The way a visible fold points, in the rule's own words.
+    pub enum TowardOrder {
+        /// To the left as the panel hangs (of the half described, when mirrored).
+        Left = "left",
+        /// To the right as the panel hangs (of the half described, when mirrored).
+        Right = "right",
+        /// Toward the centre line of the panel.
+        Centre = "centre",
+        /// Toward the nearer side edge.
+        Edge = "edge",
+    }
 }

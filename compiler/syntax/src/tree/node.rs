@@ -1,6 +1,6 @@
 //! The part of a tree that a byte of its text lies in: what a hover or a completion begins with.
 
-use super::{Argument, Block, Comment, Entry, File, Phrase, Phrases, Term, TermKind};
+use super::{Argument, Comment, Entry, EntryBlock, Phrase, Phrases, SyntaxTree, Term, TermKind};
 
 /// A part of a tree.
 #[derive(Copy, Clone, Debug)]
@@ -14,7 +14,7 @@ pub enum Node<'t> {
     /// What stands after the separator of the entry, or may come to stand there.
     Value(Option<&'t Phrases>),
     /// The entries within the braces of the entry.
-    Block(&'t Block),
+    Block(&'t EntryBlock),
     /// A phrase of a head, of a value or of an argument.
     Phrase(&'t Phrase),
     /// A term, or a term within one.
@@ -23,7 +23,7 @@ pub enum Node<'t> {
     Argument(&'t Argument),
 }
 
-impl File {
+impl SyntaxTree {
     /// The parts of the tree that hold a byte, each within the one before it; `text` is what the tree
     /// was read from.
     ///
@@ -90,7 +90,7 @@ impl<'t> Descent<'t> {
     }
 
     /// A block that is never closed goes on to the end of the text.
-    fn is_between_braces(&self, block: &Block) -> bool {
+    fn is_between_braces(&self, block: &EntryBlock) -> bool {
         let is_closed = self.written(block.span.range()).ends_with('}');
         !is_closed || self.byte < block.span.range().end
     }
