@@ -4,6 +4,7 @@
 use std::collections::BTreeSet;
 
 use insta::assert_snapshot;
+use pelmet_diagnostics::Diagnostic;
 use pelmet_diagnostics::render::{self, HumanOptions};
 use pelmet_driver::Built;
 use pelmet_tests::{Memory, read};
@@ -15,7 +16,7 @@ const MARK: &str = "# mistake: ";
 fn each_mistake_is_reported_at_its_line() {
     let built = assert_marked_are_told("twenty-mistakes.pelmet");
     assert_snapshot!("plain", render::plain(&built.diagnostics, &built.sources));
-    assert_snapshot!("drawn", drawn(&built));
+    assert_snapshot!("drawn", drawn(&built, &built.diagnostics));
 }
 
 #[test]
@@ -23,11 +24,13 @@ fn each_finding_of_the_sums_is_reported_at_its_line() {
     let built = assert_marked_are_told("twenty-findings.pelmet");
     let plain = render::plain(&built.diagnostics, &built.sources);
     assert_snapshot!("findings_plain", plain);
-    assert_snapshot!("findings_drawn", drawn(&built));
+    let (first, others) = built.diagnostics.split_at(10);
+    assert_snapshot!("findings_drawn", drawn(&built, first));
+    assert_snapshot!("other_findings_drawn", drawn(&built, others));
 }
 
-fn drawn(built: &Built) -> String {
-    render::human(&built.diagnostics, &built.sources, HumanOptions::default())
+fn drawn(built: &Built, reports: &[Diagnostic]) -> String {
+    render::human(reports, &built.sources, HumanOptions::default())
 }
 
 /// Builds a file whose lines are marked with twenty mistakes, and expects these and no others.

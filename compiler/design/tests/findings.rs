@@ -400,23 +400,23 @@ fn every_finding_has_a_code_of_its_own() {
 
 /// One finding of every kind, and its code.
 fn every_matter() -> Vec<(Matter, &'static str)> {
-    let pleats = pleat_matters()
-        .into_iter()
-        .map(|(matter, slug)| (matter.into(), slug));
-    let outline = outline_matters()
-        .into_iter()
-        .map(|(matter, slug)| (matter.into(), slug));
-    let row = row_matters()
-        .into_iter()
-        .map(|(matter, slug)| (matter.into(), slug));
-    let piece = piece_matters()
-        .into_iter()
-        .map(|(matter, slug)| (matter.into(), slug));
-    let making = making_matters()
-        .into_iter()
-        .map(|(matter, slug)| (matter.into(), slug));
-    let drawn = pleats.chain(outline).chain(row);
-    drawn.chain(piece).chain(making).collect()
+    [
+        of_any_kind(pleat_matters()),
+        of_any_kind(outline_matters()),
+        of_any_kind(row_matters()),
+        of_any_kind(piece_matters()),
+        of_any_kind(making_matters()),
+    ]
+    .concat()
+}
+
+fn of_any_kind<M: Into<Matter>>(
+    matters: impl IntoIterator<Item = (M, &'static str)>,
+) -> Vec<(Matter, &'static str)> {
+    let matters = matters.into_iter();
+    matters
+        .map(|(matter, slug)| (matter.into(), slug))
+        .collect()
 }
 
 /// The largest lengths there are, so that a sum gone wrong shows.

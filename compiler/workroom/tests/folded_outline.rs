@@ -5,24 +5,15 @@
     reason = "a test stops at the first broken promise"
 )]
 
+mod common;
+
+use common::{crease_kind, creases, inches};
 use pelmet_measure::Length;
 use pelmet_model::{
     Crease, CreaseKind, Elevation, FoldedLayer, FoldedOutline, Folding, LiningSeen, Point, Stretch,
 };
 use pelmet_workroom::{ROUNDING, fold, fold_outline};
 use proptest::prelude::*;
-
-fn crease_kind(mountain: bool) -> CreaseKind {
-    if mountain {
-        CreaseKind::Mountain
-    } else {
-        CreaseKind::Valley
-    }
-}
-
-fn inches(whole: i64) -> Length {
-    Length::inches(whole)
-}
 
 fn nanometre() -> Length {
     Length::from_nanometres(1)
@@ -37,19 +28,6 @@ fn point((across, down): (i64, i64)) -> Point {
 
 fn points(inches: &[(i64, i64)]) -> Vec<Point> {
     inches.iter().copied().map(point).collect()
-}
-
-/// Creases written as inches, M for a mountain and V for a valley: "V4 M6".
-fn creases(text: &str) -> Vec<Crease> {
-    let crease = |word: &str| {
-        let (kind, at) = word.split_at(1);
-        Crease {
-            at: inches(at.parse().unwrap()),
-            kind: crease_kind(kind == "M"),
-            pleat: 0,
-        }
-    };
-    text.split_whitespace().map(crease).collect()
 }
 
 /// An outline in inches, folded.

@@ -5,35 +5,13 @@
     reason = "a test stops at the first broken promise"
 )]
 
+mod common;
+
+use common::{crease_kind, creases, inches};
 use pelmet_measure::Length;
 use pelmet_model::{Crease, CreaseKind, Folding, Stretch};
 use pelmet_workroom::{ROUNDING, finished_at, fold, is_hidden};
 use proptest::prelude::*;
-
-fn crease_kind(mountain: bool) -> CreaseKind {
-    if mountain {
-        CreaseKind::Mountain
-    } else {
-        CreaseKind::Valley
-    }
-}
-
-fn inches(whole: i64) -> Length {
-    Length::inches(whole)
-}
-
-/// Creases written as inches, M for a mountain and V for a valley: "V3 M6".
-fn creases(text: &str) -> Vec<Crease> {
-    let crease = |word: &str| {
-        let (kind, at) = word.split_at(1);
-        Crease {
-            at: inches(at.parse().unwrap()),
-            kind: crease_kind(kind == "M"),
-            pleat: 0,
-        }
-    };
-    text.split_whitespace().map(crease).collect()
-}
 
 /// The strip as it hangs, inch by inch: the stretch on top, from 0, and how many layers.
 fn drawn(folding: &Folding) -> String {

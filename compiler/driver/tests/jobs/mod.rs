@@ -157,10 +157,7 @@ fn sand_twill() -> Fabric {
 fn bench(name: &str, rod: i64, opening: i64) -> WindowOrder {
     let wing = PanelOrder {
         name: String::from("wing"),
-        width: WidthOrder {
-            finished: Some(FinishedOrder::Exact(inch(18))),
-            ..no_width()
-        },
+        width: exactly(inch(18)),
         drop: inch(17),
         outline: stepped(inch(17)),
         pleats: None,
@@ -219,6 +216,13 @@ fn bench(name: &str, rod: i64, opening: i64) -> WindowOrder {
 
 fn no_width() -> WidthOrder {
     WidthOrder::default()
+}
+
+fn exactly(finished: Length) -> WidthOrder {
+    WidthOrder {
+        finished: Some(FinishedOrder::Exact(finished)),
+        ..no_width()
+    }
 }
 
 fn brass_pole(length: Length) -> Support {
@@ -377,10 +381,7 @@ fn voile() -> Fabric {
 fn shelf() -> WindowOrder {
     let panel = PanelOrder {
         name: String::from("lambrequin-de-la-grande-fenêtre-du-fond"),
-        width: WidthOrder {
-            finished: Some(FinishedOrder::Exact(mm(2400))),
-            ..no_width()
-        },
+        width: exactly(mm(2400)),
         drop: mm(450),
         outline: Outline::straight(mm(450)),
         pleats: Some(even_box()),

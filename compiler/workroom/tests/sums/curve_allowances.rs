@@ -12,7 +12,7 @@ use pelmet_workroom::{LONGEST_POINT, mirrored};
 use proptest::prelude::*;
 
 use crate::sample::{
-    alone, arc, bulge, cloth, curve, eighths, from, inches, notch, outline, panel, radius,
+    alone, arc, arch, bulge, cloth, curve, eighths, from, inches, notch, outline, panel, radius,
     scallops, seams, sound, to,
 };
 
@@ -171,14 +171,7 @@ fn the_cut_line_keeps_its_distance_from_every_kind_of_curve() {
 #[test]
 fn a_concentric_arc_has_the_radius_of_both() {
     // An arch of radius 6 in, its allowance half an inch inside: radius 5 1/2 in.
-    let steps = [
-        from(0, 14),
-        to(14, 14),
-        arc(26, 14, bulge(6, false)),
-        to(40, 14),
-        UpToHeading,
-    ];
-    let made = sound(&shaped(false, &steps, eighths(4)));
+    let made = sound(&shaped(false, &arch(), eighths(4)));
     let cut = &made.pieces[0].outline;
     let arch = cut.edges.iter().find(|edge| edge.curve.is_some()).unwrap();
     let centre = Point {
@@ -319,6 +312,17 @@ fn a_neck_between_curves_is_told_by_its_step() {
     assert_eq!(matters, [Matter::from(too_narrow)]);
 }
 
+/// The cut line keeps its distance, or there is no panel and it is told why.
+#[track_caller]
+fn assert_even_or_refused(steps: &[OutlineStep], allowance: Length) {
+    let order = shaped(false, steps, allowance);
+    let (made, matters) = alone(&order, &cloth());
+    assert_eq!(made.is_none(), !matters.is_empty());
+    if made.is_some() {
+        assert_even(&order, allowance.as_millimetres_f64());
+    }
+}
+
 proptest! {
     #[test]
     fn scallops_of_any_size_are_cut_evenly_or_refused(
@@ -328,12 +332,7 @@ proptest! {
     ) {
         let number = ScallopNumber::Count(count);
         let steps = [from(0, 14 - depth), scallops((40, 14 - depth), number, depth), UpToHeading];
-        let order = shaped(false, &steps, eighths(allowance));
-        let (made, matters) = alone(&order, &cloth());
-        prop_assert_eq!(made.is_none(), !matters.is_empty());
-        if made.is_some() {
-            assert_even(&order, eighths(allowance).as_millimetres_f64());
-        }
+        assert_even_or_refused(&steps, eighths(allowance));
     }
 
     #[test]
@@ -343,12 +342,7 @@ proptest! {
         allowance in 1_i64..8,
     ) {
         let steps = [from(0, 14), curve(first, second, (40, 7)), UpToHeading];
-        let order = shaped(false, &steps, eighths(allowance));
-        let (made, matters) = alone(&order, &cloth());
-        prop_assert_eq!(made.is_none(), !matters.is_empty());
-        if made.is_some() {
-            assert_even(&order, eighths(allowance).as_millimetres_f64());
-        }
+        assert_even_or_refused(&steps, eighths(allowance));
     }
 
     #[test]
@@ -359,12 +353,7 @@ proptest! {
     ) {
         let through = crate::sample::through(point.0, point.1);
         let steps = [from(0, 14), arc(40, end, through), UpToHeading];
-        let order = shaped(false, &steps, eighths(allowance));
-        let (made, matters) = alone(&order, &cloth());
-        prop_assert_eq!(made.is_none(), !matters.is_empty());
-        if made.is_some() {
-            assert_even(&order, eighths(allowance).as_millimetres_f64());
-        }
+        assert_even_or_refused(&steps, eighths(allowance));
     }
 }
 

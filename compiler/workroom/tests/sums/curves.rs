@@ -13,8 +13,8 @@ use pelmet_model::{
 use pelmet_workroom::{FLATTENING, MAXIMUM_CORNERS, has_like_halves};
 
 use crate::sample::{
-    alone, arc, bulge, by, cloth, curve, from, inches, notch, outline, panel, radius, scallops,
-    sound, through, to,
+    alone, arc, arch, bulge, by, cloth, curve, from, inches, notch, outline, panel, radius,
+    scallops, sound, through, to,
 };
 
 fn shaped(half: bool, steps: &[OutlineStep]) -> PanelOrder {
@@ -178,15 +178,7 @@ fn an_arc_by_compass_is_level_where_it_starts_or_ends() {
 
 #[test]
 fn a_half_circle_has_no_corner_at_its_top() {
-    // An arch 12 in wide and 6 in high.
-    let steps = [
-        from(0, 14),
-        to(14, 14),
-        arc(26, 14, bulge(6, false)),
-        to(40, 14),
-        UpToHeading,
-    ];
-    let shape = drawn(false, &steps);
+    let shape = drawn(false, &arch());
     let arch = &shape.edges[2];
     assert!(near(in_inches(arch.length), 6.0 * PI, 1e-7));
     assert!(near(area(&shape), 40.0 * 14.0 - 18.0 * PI, 0.01));
@@ -200,17 +192,20 @@ fn a_half_circle_has_no_corner_at_its_top() {
     assert_eq!((curve.clips, curve.wedges), (25, 0));
 }
 
-#[test]
-fn an_arc_may_be_more_than_half_a_circle() {
-    // A keyhole: chord 6 in, the far point 9 in above it: radius (9 + 81) / 18 = 5 in.
-    let steps = [
+/// A keyhole: chord 6 in, the far point 9 in above it: radius (9 + 81) / 18 = 5 in.
+fn keyhole() -> [OutlineStep; 5] {
+    [
         from(0, 14),
         to(17, 14),
         arc(23, 14, through(20, 5)),
         to(40, 14),
         UpToHeading,
-    ];
-    let edge = &drawn(false, &steps).edges[2];
+    ]
+}
+
+#[test]
+fn an_arc_may_be_more_than_half_a_circle() {
+    let edge = &drawn(false, &keyhole()).edges[2];
     let sweep = 2.0 * (PI - (3.0_f64 / 5.0).asin());
     assert!(near(in_inches(edge.length), 5.0 * sweep, 1e-7));
 }
@@ -347,14 +342,6 @@ fn scallops_follow_a_slanted_line() {
 fn what_cannot_be_drawn_is_told_by_its_step() {
     let no_arc = |fault| vec![Matter::from(OutlineMatter::NoArc { step: 1, fault })];
     let no_length = vec![Matter::from(OutlineMatter::NoLength { step: 1 })];
-    let outside = |amount, beyond, limit| {
-        vec![Matter::from(OutlineMatter::OutsideSize {
-            step: 1,
-            amount,
-            beyond,
-            limit,
-        })]
-    };
     for (steps, expected) in [
         (
             vec![from(0, 14), arc(40, 14, radius(19, true)), UpToHeading],
@@ -402,6 +389,22 @@ fn what_cannot_be_drawn_is_told_by_its_step() {
             ],
             no_length,
         ),
+    ] {
+        assert_eq!(matter(false, &steps), expected, "{steps:?}");
+    }
+}
+
+#[test]
+fn a_curve_that_leaves_the_panel_is_told_by_its_step() {
+    let outside = |amount, side, limit| {
+        vec![Matter::from(OutlineMatter::OutsideSize {
+            step: 1,
+            amount,
+            beyond: side,
+            limit,
+        })]
+    };
+    for (steps, expected) in [
         (
             vec![from(0, 14), arc(40, 14, bulge(1, true)), UpToHeading],
             outside(inches(1), OutlineLimit::Drop, inches(14)),
@@ -560,13 +563,6 @@ fn every_curve_is_marked_at_its_middle() {
 /// its extent is exact, whichever way round it is drawn.
 #[test]
 fn an_arc_reaches_just_as_far_as_its_circle() {
-    let keyhole = [
-        from(0, 14),
-        to(17, 14),
-        arc(23, 14, through(20, 5)),
-        to(40, 14),
-        UpToHeading,
-    ];
     let drop_shaped = [
         from(0, 5),
         to(17, 5),
@@ -575,7 +571,7 @@ fn an_arc_reaches_just_as_far_as_its_circle() {
         UpToHeading,
     ];
     let (left, right) = (inches(15), inches(25));
-    for (steps, middle, tip) in [(keyhole, 10, 5), (drop_shaped, 9, 14)] {
+    for (steps, middle, tip) in [(keyhole(), 10, 5), (drop_shaped, 9, 14)] {
         let shape = drawn(false, &steps);
         let points = shape.edges[2].between();
         for (across, down) in [

@@ -135,15 +135,19 @@ fn the_heading_line_rests_on_top_of_the_rod() {
     assert!((made.made_length - line - below).abs() <= Length::from_nanometres(1));
 }
 
+/// What does not suit in each heading is told, and whether there is a panel all the same.
+#[track_caller]
+fn assert_does_not_suit<const N: usize>(cases: [(Heading, Support, PieceMatter, bool); N]) {
+    for (heading, support, matter, made) in cases {
+        let (panel, matters) = headed(heading.clone(), support);
+        assert_eq!(matters, [Matter::Piece(matter)], "{heading:?}");
+        assert_eq!(panel.is_some(), made, "{heading:?}");
+    }
+}
+
 #[test]
-fn a_heading_that_does_not_suit_is_reported() {
-    let half_round = Length::from_nanometres(39_898_227);
-    let wide = || Some(fastener(inches(2)));
-    let carried = |tail| PieceMatter::FastenerWiderThanTail {
-        fastener: fastener(inches(2)),
-        tail,
-    };
-    for (heading, support, matter, made) in [
+fn a_heading_on_the_wrong_support_or_too_short_a_drop_is_reported() {
+    assert_does_not_suit([
         (
             over_rod(inches(5)),
             board(),
@@ -189,6 +193,18 @@ fn a_heading_that_does_not_suit_is_reported() {
             },
             true,
         ),
+    ]);
+}
+
+#[test]
+fn a_pocket_a_tail_or_a_fastener_that_does_not_suit_is_reported() {
+    let half_round = Length::from_nanometres(39_898_227);
+    let wide = || Some(fastener(inches(2)));
+    let carried = |tail| PieceMatter::FastenerWiderThanTail {
+        fastener: fastener(inches(2)),
+        tail,
+    };
+    assert_does_not_suit([
         (
             pocket(Some(eighths(12))),
             thick_rod(inches(1)),
@@ -225,11 +241,7 @@ fn a_heading_that_does_not_suit_is_reported() {
             carried(inches(1)),
             true,
         ),
-    ] {
-        let (panel, matters) = headed(heading.clone(), support);
-        assert_eq!(matters, [Matter::Piece(matter)], "{heading:?}");
-        assert_eq!(panel.is_some(), made, "{heading:?}");
-    }
+    ]);
 }
 
 #[test]

@@ -22,6 +22,12 @@ fn wide(width: Length) -> PanelOrder {
     }
 }
 
+/// Where the seams of a joined piece lie.
+fn places(piece: Piece) -> Vec<Length> {
+    let seams = piece.joined.unwrap().seams;
+    seams.iter().map(|seam| seam.at).collect()
+}
+
 /// The sewn width of the strips together, the allowances at the outer edges counted in.
 fn sewn(joined: &JoinedWidths) -> Length {
     let cut: Length = joined.strips.iter().map(|strip| strip.cut_width).sum();
@@ -107,15 +113,8 @@ fn whole_widths_lie_in_the_middle_and_like_parts_outside() {
 #[test]
 fn seams_lie_alike_from_both_edges() {
     let (piece, _) = face(&wide(inches(79)), &cloth());
-    let seams: Vec<_> = piece
-        .joined
-        .unwrap()
-        .seams
-        .iter()
-        .map(|seam| seam.at)
-        .collect();
     // A strip of 14 1/2 in less a seam at each side.
-    assert_eq!(seams, [eighths(108), inches(79) - eighths(108)]);
+    assert_eq!(places(piece), [eighths(108), inches(79) - eighths(108)]);
 }
 
 #[test]
@@ -130,15 +129,11 @@ fn seams_of_cloth_that_shrinks_are_told_where_they_end_up() {
     let (piece, _) = face(&order, &shrinking);
     assert_eq!(piece.cut_width, inches(100));
     // One whole width of 53 in between two parts of 23 1/2 in, of which four fifths are left.
-    let seams: Vec<_> = piece
-        .joined
-        .unwrap()
-        .seams
-        .iter()
-        .map(|seam| seam.at)
-        .collect();
     let first = eighths(188).scaled(ratio(4, 5));
-    assert_eq!(seams, [first, eighths(188 + 424).scaled(ratio(4, 5))]);
+    assert_eq!(
+        places(piece),
+        [first, eighths(188 + 424).scaled(ratio(4, 5))]
+    );
 }
 
 #[test]

@@ -1,12 +1,14 @@
 //! Making methods: the layers between face and lining, and how edges are finished.
 
 use pelmet_measure::{Area, Length};
-use pelmet_model::OutlineStep::UpToHeading;
-use pelmet_model::{Fabric, Layer, MakingMatter, Matter, PanelOrder, PieceMatter};
+use pelmet_model::{Fabric, Layer, Matter, PanelOrder, PieceMatter};
 use proptest::prelude::*;
 
+use pelmet_model::OutlineStep::UpToHeading;
+
 use crate::sample::{
-    cloth, eighths, exactly, from, inches, made, outline, panel, ratio, seams, sound, to, window,
+    assert_told_to_shrink_more, cloth, eighths, exactly, from, inches, made, outline, panel, ratio,
+    seams, sound, to, window,
 };
 
 /// Three layers of one cloth, the interlining cut to the finished size.
@@ -117,22 +119,7 @@ fn an_interlining_lies_in_every_layer_of_a_stack() {
 fn an_interlining_that_shrinks_more_than_the_face_is_reported() {
     let mut order = interlined();
     order.interlining = Some(1);
-    let shrinking = Fabric {
-        shrinkage: ratio(2, 100),
-        ..cloth()
-    };
-    let (_, matters) = made(
-        &window(inches(40), vec![order], &[0]),
-        &[cloth(), shrinking],
-    );
-    assert_eq!(
-        matters,
-        [Matter::Making(MakingMatter::LayerShrinksMore {
-            layer: Layer::Interlining,
-            face: ratio(0, 1),
-            behind: ratio(2, 100),
-        })]
-    );
+    assert_told_to_shrink_more(order, Layer::Interlining, ratio(2, 100));
 }
 
 /// What the pieces of a panel come to, cut without allowances.

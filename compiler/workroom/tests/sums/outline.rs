@@ -32,7 +32,16 @@ fn in_inches(points: &[(i64, i64)]) -> Vec<(Length, Length)> {
         .collect()
 }
 
-/// Every panel is 40 in wide and 14 in long.
+/// The corners of each outline, on a panel of 40 in by 14 in.
+#[track_caller]
+fn assert_corners(cases: &[(Outline, &[(i64, i64)])]) {
+    for (outline, expected) in cases {
+        let made = sound(&shaped(outline.clone()));
+        assert_eq!(corners(&made.shape), in_inches(expected), "{outline:?}");
+        assert_eq!(made.shape.edges.len(), expected.len());
+    }
+}
+
 #[test]
 fn steps_become_corners_from_the_top_left_round() {
     let cases: &[(Outline, &[(i64, i64)])] = &[
@@ -72,6 +81,13 @@ fn steps_become_corners_from_the_top_left_round() {
             outline(true, &[from(5, 14), to(20, 10), UpToHeading]),
             &[(0, 0), (0, 10), (15, 14), (25, 14), (40, 10), (40, 0)],
         ),
+    ];
+    assert_corners(cases);
+}
+
+#[test]
+fn a_notch_has_corners_of_its_own() {
+    let cases: &[(Outline, &[(i64, i64)])] = &[
         (
             outline(
                 false,
@@ -135,6 +151,13 @@ fn steps_become_corners_from_the_top_left_round() {
                 (40, 0),
             ],
         ),
+    ];
+    assert_corners(cases);
+}
+
+#[test]
+fn the_pen_goes_on_from_where_it_is_in_any_direction() {
+    let cases: &[(Outline, &[(i64, i64)])] = &[
         (
             outline(false, &[from(0, 14), by(20, 0), by(20, -4), by(0, -10)]),
             &[(0, 0), (0, 14), (20, 14), (40, 10), (40, 0)],
@@ -174,11 +197,7 @@ fn steps_become_corners_from_the_top_left_round() {
             &[(0, 0), (6, 14), (40, 14), (40, 0)],
         ),
     ];
-    for (outline, expected) in cases {
-        let made = sound(&shaped(outline.clone()));
-        assert_eq!(corners(&made.shape), in_inches(expected), "{outline:?}");
-        assert_eq!(made.shape.edges.len(), expected.len());
-    }
+    assert_corners(cases);
 }
 
 #[test]
@@ -284,15 +303,19 @@ fn the_step_of_a_mirrored_edge_is_the_one_that_drew_it() {
     );
 }
 
+/// What is wrong with each outline, half or whole, is told at its step and once.
+#[track_caller]
+fn assert_wrong(cases: &[(bool, &[OutlineStep], &[OutlineMatter])]) {
+    for (half, steps, expected) in cases {
+        let (_, matters) = alone(&shaped(outline(*half, steps)), &cloth());
+        let expected: Vec<Matter> = expected.iter().cloned().map(Matter::Outline).collect();
+        assert_eq!(matters, expected, "half {half}: {steps:?}");
+    }
+}
+
 #[test]
-fn what_is_wrong_is_told_at_its_step_and_once() {
+fn an_outline_that_does_not_begin_or_end_is_told() {
     use OutlineMatter::*;
-    let beyond = |step, amount, limit_passed, limit| OutsideSize {
-        step,
-        amount: inches(amount),
-        beyond: limit_passed,
-        limit: inches(limit),
-    };
     let cases: &[(bool, &[OutlineStep], &[OutlineMatter])] = &[
         (false, &[], &[NoStart { step: None }]),
         (
@@ -341,6 +364,20 @@ fn what_is_wrong_is_told_at_its_step_and_once() {
                 width: inches(20),
             }],
         ),
+    ];
+    assert_wrong(cases);
+}
+
+#[test]
+fn a_step_that_leaves_the_panel_is_told() {
+    use OutlineMatter::*;
+    let beyond = |step, amount, side, limit| OutsideSize {
+        step,
+        amount: inches(amount),
+        beyond: side,
+        limit: inches(limit),
+    };
+    let cases: &[(bool, &[OutlineStep], &[OutlineMatter])] = &[
         (
             false,
             &[from(0, 14), to(20, 17), to(40, 14), UpToHeading],
@@ -385,6 +422,14 @@ fn what_is_wrong_is_told_at_its_step_and_once() {
                 beyond(2, 1, OutlineLimit::Edge, 40),
             ],
         ),
+    ];
+    assert_wrong(cases);
+}
+
+#[test]
+fn a_line_that_has_no_length_or_crosses_itself_is_told() {
+    use OutlineMatter::*;
+    let cases: &[(bool, &[OutlineStep], &[OutlineMatter])] = &[
         (
             false,
             &[from(0, 14), to(0, 14), to(40, 14), UpToHeading],
@@ -453,11 +498,7 @@ fn what_is_wrong_is_told_at_its_step_and_once() {
             }],
         ),
     ];
-    for (half, steps, expected) in cases {
-        let (_, matters) = alone(&shaped(outline(*half, steps)), &cloth());
-        let expected: Vec<Matter> = expected.iter().cloned().map(Matter::Outline).collect();
-        assert_eq!(matters, expected, "half {half}: {steps:?}");
-    }
+    assert_wrong(cases);
 }
 
 #[test]

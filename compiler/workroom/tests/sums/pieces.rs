@@ -10,8 +10,8 @@ use pelmet_model::{
 use pelmet_workroom::mirrored;
 
 use crate::sample::{
-    alone, cloth, eighths, from, inches, knives, made, outline, panel, ratio, seams, sound, to,
-    window,
+    alone, assert_told_to_shrink_more, cloth, eighths, from, inches, knives, made, outline, panel,
+    ratio, seams, sound, to, window,
 };
 
 fn lined() -> PanelOrder {
@@ -79,26 +79,11 @@ fn layers_must_suit_the_method_and_one_another() {
             })]
         );
     }
-    let shrinking = Fabric {
-        shrinkage: ratio(3, 100),
-        ..cloth()
-    };
     let order = PanelOrder {
         lining: Some(1),
         ..lined()
     };
-    let (_, matters) = made(
-        &window(inches(40), vec![order], &[0]),
-        &[cloth(), shrinking],
-    );
-    assert_eq!(
-        matters,
-        [Matter::Making(MakingMatter::LayerShrinksMore {
-            layer: Layer::Lining,
-            face: ratio(0, 1),
-            behind: ratio(3, 100),
-        })]
-    );
+    assert_told_to_shrink_more(order, Layer::Lining, ratio(3, 100));
 }
 
 #[test]

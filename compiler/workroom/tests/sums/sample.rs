@@ -4,10 +4,10 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::{Length, Ratio};
 use pelmet_model::{
-    Allowance, ArcOrder, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, LayerMaking,
-    Making, MakingNotions, Matter, Outline, OutlineStep, PanelMade, PanelOrder, PleatKind,
-    PleatOrder, PleatRule, PleatStep, Proportion, Railroad, Ranged, Rod, ScallopNumber, Start,
-    StepKind, Support, Way, WidthOrder, WindowMade, WindowOrder,
+    Allowance, ArcOrder, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, Layer,
+    LayerMaking, Making, MakingMatter, MakingNotions, Matter, Outline, OutlineStep, PanelMade,
+    PanelOrder, PleatKind, PleatOrder, PleatRule, PleatStep, Proportion, Railroad, Ranged, Rod,
+    ScallopNumber, Start, StepKind, Support, Way, WidthOrder, WindowMade, WindowOrder,
 };
 use pelmet_workroom::work;
 
@@ -305,4 +305,33 @@ pub fn knives(pleats: u32, depth: Length) -> PleatRule {
         folding_error: None,
         turn_of_cloth: None,
     }
+}
+
+/// An arch 12 in wide and 6 in high, in a lower edge that is level.
+pub fn arch() -> [OutlineStep; 5] {
+    [
+        from(0, 14),
+        to(14, 14),
+        arc(26, 14, bulge(6, false)),
+        to(40, 14),
+        OutlineStep::UpToHeading,
+    ]
+}
+
+/// Where the second cloth shrinks so much and the first does not, it is told of this layer, and of
+/// nothing else.
+#[track_caller]
+pub fn assert_told_to_shrink_more(order: PanelOrder, layer: Layer, shrinkage: Ratio) {
+    let shrinking = Fabric {
+        shrinkage,
+        ..cloth()
+    };
+    let window = window(inches(40), vec![order], &[0]);
+    let (_, matters) = made(&window, &[cloth(), shrinking]);
+    let told = MakingMatter::LayerShrinksMore {
+        layer,
+        face: ratio(0, 1),
+        behind: shrinkage,
+    };
+    assert_eq!(matters, [Matter::Making(told)]);
 }

@@ -72,7 +72,7 @@ fn any_one_width_gives_the_rest() {
 }
 
 #[test]
-fn a_width_that_cannot_be_is_reported_once() {
+fn widths_that_disagree_are_reported_once() {
     let disagree = |first, first_length, second, second_length| {
         let (first_length, second_length) = (inches(first_length), inches(second_length));
         PieceMatter::WidthsDisagree {
@@ -88,7 +88,6 @@ fn a_width_that_cannot_be_is_reported_once() {
     );
     let order = exactly(inches(40));
     for (order, matter) in [
-        (WidthOrder::default(), PieceMatter::NoWidth),
         (
             WidthOrder {
                 flat: Some(inches(42)),
@@ -112,6 +111,20 @@ fn a_width_that_cannot_be_is_reported_once() {
             },
             disagree(PanelMeasure::FlatWidth, 90, by_fullness, 80),
         ),
+    ] {
+        assert_eq!(
+            widths(order),
+            (None, vec![Matter::Piece(matter)]),
+            "{order:?}"
+        );
+    }
+}
+
+#[test]
+fn a_width_that_cannot_be_is_reported_once() {
+    let order = exactly(inches(40));
+    for (order, matter) in [
+        (WidthOrder::default(), PieceMatter::NoWidth),
         (
             WidthOrder {
                 fullness: Some(ratio(1, 2)),
