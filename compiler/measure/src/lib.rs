@@ -26,7 +26,7 @@ pub use dimension::Dimension;
 pub use exact::{Ratio, ratio};
 pub use length::Length;
 pub use mass::{Mass, MassPerArea};
-pub use money::{Money, PricePerLength};
+pub use money::Money;
 pub use quantity::{Quantity, QuantityFinding};
 pub use style::{Style, System};
 pub use text::number_text;

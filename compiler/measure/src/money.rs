@@ -1,9 +1,9 @@
-//! Money, in whole hundredths of the currency unit, and the price of a length of cloth.
+//! Money, in whole hundredths of the currency unit.
 
+use crate::Ratio;
 use crate::exact::{nearest, saturated};
 use crate::operators::saturating_operators;
 use crate::text::decimal_text;
-use crate::{Length, Ratio};
 
 /// An amount of money: a whole number of hundredths of whatever currency the design is priced in.
 ///
@@ -15,8 +15,6 @@ pub struct Money(i64);
 impl Money {
     /// No money.
     pub const ZERO: Money = Money(0);
-    /// The largest amount a design may state: a thousand million of the currency unit.
-    pub const LARGEST: Money = Money(100_000_000_000);
 
     /// The amount of so many hundredths of the currency unit.
     #[must_use]
@@ -44,24 +42,3 @@ impl Money {
 }
 
 saturating_operators!(Money);
-
-/// What a length of cloth or of a notion costs, exactly.
-#[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
-pub struct PricePerLength(Ratio);
-
-impl PricePerLength {
-    /// The largest that a design may state, in currency units per metre.
-    pub const LARGEST_PER_METRE: i128 = 1_000_000;
-
-    /// In currency units per nanometre, the base units of a [`crate::Quantity`].
-    pub(crate) const fn from_base_units(amount: Ratio) -> PricePerLength {
-        PricePerLength(amount)
-    }
-
-    /// What this length costs, to the nearest hundredth of the currency unit, saturating.
-    #[must_use]
-    pub fn of(self, length: Length) -> Money {
-        let hundred_lengths = i128::from(length.nanometres()).saturating_mul(100);
-        Money(saturated(nearest(hundred_lengths, self.0)))
-    }
-}

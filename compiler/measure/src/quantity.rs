@@ -1,7 +1,7 @@
 //! Exact quantities with their dimension: what an expression is worth.
 
 use crate::exact::{add, divide, multiply, nearest, negate, saturated, subtract};
-use crate::{Dimension, Length, Mass, MassPerArea, Money, PricePerLength, Ratio, Unit};
+use crate::{Dimension, Length, Mass, MassPerArea, Ratio, Unit};
 use num_traits::{ToPrimitive, Zero};
 use std::cmp::Ordering;
 use thiserror::Error;
@@ -154,15 +154,6 @@ impl Quantity {
             .map(Mass::from_micrograms)
     }
 
-    /// The quantity as money, to the nearest hundredth of the currency unit.
-    ///
-    /// # Errors
-    /// `Mismatch` when it is no money; `TooLarge` beyond [`Money::LARGEST`].
-    pub fn as_money(self) -> Result<Money, QuantityFinding> {
-        self.whole(100, Dimension::MONEY, Money::LARGEST.hundredths())
-            .map(Money::from_hundredths)
-    }
-
     /// The quantity as the weight of a cloth for its area.
     ///
     /// # Errors
@@ -174,30 +165,12 @@ impl Quantity {
             .map(MassPerArea::from_base_units)
     }
 
-    /// The quantity as the price of a length of cloth.
-    ///
-    /// # Errors
-    /// `Mismatch` when it is none; `TooLarge` beyond [`PricePerLength::LARGEST_PER_METRE`].
-    pub fn as_price(self) -> Result<PricePerLength, QuantityFinding> {
-        let largest = Quantity::money(Ratio::from_integer(PricePerLength::LARGEST_PER_METRE));
-        self.at_most(largest.divide(Quantity::length(Length::METRE))?)
-            .map(PricePerLength::from_base_units)
-    }
-
     /// The quantity as a plain number.
     ///
     /// # Errors
     /// `Mismatch` when it is no plain number.
     pub fn as_ratio(self) -> Result<Ratio, QuantityFinding> {
         self.require(Dimension::NUMBER).map(|()| self.amount)
-    }
-
-    /// The quantity as an angle, in degrees.
-    ///
-    /// # Errors
-    /// `Mismatch` when it is no angle.
-    pub fn as_degrees(self) -> Result<Ratio, QuantityFinding> {
-        self.require(Dimension::ANGLE).map(|()| self.amount)
     }
 
     /// The quantity as a count; `None` unless it is a plain number, whole, not negative, and a `u32`

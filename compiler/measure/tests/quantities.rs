@@ -211,14 +211,6 @@ fn quantities_become_only_what_they_are() {
         length.as_mass(),
         Err(mismatch(Dimension::LENGTH, Dimension::MASS))
     );
-    assert_eq!(
-        length.as_money(),
-        Err(mismatch(Dimension::LENGTH, Dimension::MONEY))
-    );
-    assert_eq!(
-        length.as_degrees(),
-        Err(mismatch(Dimension::LENGTH, Dimension::ANGLE))
-    );
     assert_eq!(length.as_count(), None);
     assert_eq!(
         number(2).as_length(),
@@ -226,19 +218,9 @@ fn quantities_become_only_what_they_are() {
     );
     let needed = mismatch(Dimension::LENGTH, Dimension::MASS_PER_AREA);
     assert_eq!(length.as_mass_per_area(), Err(needed));
-    let needed = mismatch(Dimension::LENGTH, Dimension::MONEY_PER_LENGTH);
-    assert_eq!(length.as_price(), Err(needed));
-    assert_eq!(
-        of(45, Unit::Degree).as_degrees(),
-        Ok(Ratio::from_integer(45))
-    );
     assert_eq!(
         of(2, Unit::Kilogram).as_mass(),
         Ok(Mass::from_micrograms(2_000_000_000))
-    );
-    assert_eq!(
-        Quantity::money(ratio(29, 2).unwrap()).as_money(),
-        Ok(Money::from_hundredths(1_450))
     );
 }
 
@@ -266,8 +248,6 @@ fn limits_hold_on_both_sides_and_let_the_limit_itself_pass() {
         assert_eq!(of(sign * 10_001, Unit::Metre).as_length().err(), too_large);
         assert_eq!(of(sign * 1_000, Unit::Kilogram).as_mass().err(), None);
         assert_eq!(of(sign * 1_001, Unit::Kilogram).as_mass().err(), too_large);
-        assert_eq!(money(sign * 1_000_000_000).as_money().err(), None);
-        assert_eq!(money(sign * 1_000_000_001).as_money().err(), too_large);
         let weight = |amount| {
             of(sign * amount, Unit::GramPerSquareMetre)
                 .as_mass_per_area()
@@ -275,14 +255,6 @@ fn limits_hold_on_both_sides_and_let_the_limit_itself_pass() {
         };
         assert_eq!(weight(100_000), None);
         assert_eq!(weight(100_001), too_large);
-        let price = |amount| {
-            money(sign * amount)
-                .divide(of(1, Unit::Metre))
-                .unwrap()
-                .as_price()
-        };
-        assert_eq!(price(1_000_000).err(), None);
-        assert_eq!(price(1_000_001).err(), too_large);
     }
 }
 
@@ -320,19 +292,13 @@ fn overflow_and_division_by_zero_are_reported() {
 }
 
 #[test]
-fn extreme_weights_and_prices_do_not_panic() {
+fn extreme_weights_do_not_panic() {
     for amount in [i128::MIN, i128::MAX] {
-        let amount = Ratio::from_integer(amount);
         let weight = Quantity {
-            amount,
+            amount: Ratio::from_integer(amount),
             dimension: Dimension::MASS_PER_AREA,
         };
         assert_eq!(weight.as_mass_per_area(), Err(QuantityFinding::TooLarge));
-        let price = Quantity {
-            amount,
-            dimension: Dimension::MONEY_PER_LENGTH,
-        };
-        assert_eq!(price.as_price(), Err(QuantityFinding::TooLarge));
     }
 }
 
@@ -343,24 +309,6 @@ fn a_finding_says_what_was_wrong() {
         finding.to_string(),
         "a length does not go with a plain number"
     );
-}
-
-#[test]
-fn a_price_becomes_money_once() {
-    let price = money(29)
-        .divide(of(2, Unit::Yard))
-        .unwrap()
-        .as_price()
-        .unwrap();
-    let table = [
-        (Length::YARD, "14.50"),
-        (Length::YARD.portion(29, 8), "52.56"),
-        (Length::ZERO, "0.00"),
-        (-Length::YARD, "-14.50"),
-    ];
-    for (length, text) in table {
-        assert_eq!(price.of(length).text(), text);
-    }
 }
 
 #[test]
@@ -446,7 +394,7 @@ proptest! {
         let right = Quantity { amount: Ratio::new(c, d), dimension };
         let _ = (left.add(right), left.subtract(right), left.multiply(right), left.divide(right));
         let _ = (left.negate(), left.compare(right), left.as_count(), left.as_length());
-        let _ = (left.as_mass_per_area(), left.as_price(), number_text(left.amount));
+        let _ = (left.as_mass_per_area(), number_text(left.amount));
     }
 }
 
