@@ -1,7 +1,8 @@
 //! Whatever sheets, drawings and tables are written as, a folder or file for each form of writing.
 //!
-//! `plain` and `html` write blocks of sheets as they come; `printed` sets them on pages of paper, which are
-//! drawings and so what `pdf` writes. `svg`, `pdf` and `dxf` know of drawings and outlines and nothing of sheets.
+//! `plain` and `html` write blocks of sheets as they come; `printed` sets them on pages of paper, which
+//! are drawings and so what `pdf` writes. `svg`, `pdf` and `dxf` know of drawings and outlines and nothing
+//! of sheets.
 
 mod dxf;
 pub(crate) mod html;
