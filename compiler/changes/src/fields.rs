@@ -1,6 +1,6 @@
 //! How the fields of a packet are told when they change.
 
-use super::Part;
+use crate::change::Part;
 
 /// The part of the packet a path belongs to: that of the longest beginning that has one.
 pub(super) fn part_of(path: &str) -> Part {
@@ -181,7 +181,7 @@ pub(crate) mod tests {
     use serde_json::Value;
 
     use super::{AS_ONE, FIXED_VALUES, PARTS, SPEAKING, SUMS, UNTOLD, part_of};
-    use crate::Part;
+    use crate::change::Part;
 
     /// Whether a packet has such a field, by its schema.
     pub(crate) fn is_a_field(path: &str) -> bool {

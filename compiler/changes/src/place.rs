@@ -1,8 +1,8 @@
 //! Where the comparison of two packets has come to.
 
-use super::fields::part_of;
-use super::printed::joined;
-use super::{Change, ChangeKind, Named};
+use crate::change::{Change, ChangeKind, Named};
+use crate::fields::part_of;
+use crate::printed::joined;
 
 /// Where the comparison of two packets has come to.
 #[derive(Clone, Default)]

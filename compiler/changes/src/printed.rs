@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use super::fields::{in_words, is_fixed_value, speaks_for_itself, sum_of};
+use crate::fields::{in_words, is_fixed_value, speaks_for_itself, sum_of};
 
 /// A value that is printed as one text: a number, a name, or an amount with its text beside it.
 /// Nothing for a list, for what is made of several, and for what is not there.

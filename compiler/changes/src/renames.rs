@@ -2,7 +2,7 @@
 
 use serde_json::Value;
 
-use super::printed::leaves;
+use crate::printed::leaves;
 
 /// The old and the new name of each cloth, window and panel that is otherwise as it was.
 #[derive(Default)]

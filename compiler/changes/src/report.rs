@@ -4,7 +4,8 @@ use pelmet_packet::Packet;
 use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
-use super::{Change, changes};
+use crate::change::Change;
+use crate::compare::changes;
 
 /// The version of the form of a [`ChangesReport`], the value of [`ChangesReport::format`].
 pub const CHANGES_FORMAT: &str = "pelmet-changes/1";

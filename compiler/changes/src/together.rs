@@ -4,9 +4,9 @@ use std::collections::BTreeMap;
 
 use serde_json::Value;
 
-use super::fields::{in_words, is_told, speaks_for_itself};
-use super::printed::{joined, last, leaves, value_at};
-use super::renames::Renames;
+use crate::fields::{in_words, is_told, speaks_for_itself};
+use crate::printed::{joined, last, leaves, value_at};
+use crate::renames::Renames;
 
 /// Something that differs in one thing.
 pub(super) struct Differing {

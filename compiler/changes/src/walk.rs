@@ -5,16 +5,16 @@ use std::collections::BTreeSet;
 use pelmet_packet::Packet;
 use serde_json::{Map, Value};
 
-use super::Change;
-use super::difference::Differences;
-use super::fields::{in_words, is_told, told_as_one};
-use super::matched::matched;
-use super::place::Place;
-use super::printed::{name, printed, summed, told_by};
-use super::renames::Renames;
-use super::runs::in_runs;
-use super::things::{Things, Told, things_at};
-use super::together::{differing, in_one};
+use crate::change::Change;
+use crate::difference::Differences;
+use crate::fields::{in_words, is_told, told_as_one};
+use crate::matched::matched;
+use crate::place::Place;
+use crate::printed::{name, printed, summed, told_by};
+use crate::renames::Renames;
+use crate::runs::in_runs;
+use crate::things::{Things, Told, things_at};
+use crate::together::{differing, in_one};
 
 /// Two packets being walked side by side.
 pub(super) struct Walk<'a> {

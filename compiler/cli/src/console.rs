@@ -3,12 +3,12 @@
 use std::collections::BTreeSet;
 use std::io::{self, IsTerminal, Write};
 
-use clap::CommandFactory;
+use clap::Command;
 use clap::error::ErrorKind;
 use pelmet_diagnostics::{Diagnostic, Severity, Sources, render};
 use pelmet_sheets::TextOptions;
 
-use crate::arguments::{Arguments, Display, Form, When};
+use crate::display::{Display, Form, When};
 use crate::outcome::Outcome;
 use crate::progress::Progress;
 use crate::reports::Reports;
@@ -19,6 +19,8 @@ use crate::reports::Reports;
 /// gathered and told at the end: on standard output if they are the product, else on standard error.
 pub struct Console {
     display: Display,
+    /// What can be typed, as its reader knows it.
+    can_be_typed: Command,
     reports: Reports,
     outcome: Outcome,
     reports_are_the_product: bool,
@@ -27,10 +29,11 @@ pub struct Console {
 }
 
 impl Console {
-    /// Nothing said yet.
-    pub fn new(display: Display) -> Console {
+    /// Nothing said yet; `can_be_typed` is what misused arguments are held against.
+    pub fn new(display: Display, can_be_typed: Command) -> Console {
         Console {
             display,
+            can_be_typed,
             reports: Reports::default(),
             outcome: Outcome::Sound,
             reports_are_the_product: false,
@@ -103,7 +106,9 @@ impl Console {
 
     /// The arguments, each sound by itself, make no sense together.
     pub fn misused(&mut self, explanation: &str) {
-        let error = Arguments::command().error(ErrorKind::ArgumentConflict, explanation);
+        let error = self
+            .can_be_typed
+            .error(ErrorKind::ArgumentConflict, explanation);
         self.remark(&error.to_string());
         self.outcome.worsen(Outcome::NotCarriedOut);
     }

@@ -15,7 +15,9 @@
 mod arguments;
 mod choosing;
 mod command;
+mod compile;
 mod console;
+mod display;
 mod effort;
 mod folder;
 mod interrupt;
@@ -28,11 +30,14 @@ mod write;
 
 use std::process::ExitCode;
 
-use clap::Parser;
+use clap::{CommandFactory, Parser};
+
+use arguments::Arguments;
+use console::Console;
 
 fn main() -> ExitCode {
-    let arguments = arguments::Arguments::parse();
-    let mut console = console::Console::new(arguments.display);
+    let arguments = Arguments::parse();
+    let mut console = Console::new(arguments.display, Arguments::command());
     arguments.command.run(&mut console);
     console.finish().into()
 }

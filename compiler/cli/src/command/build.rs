@@ -7,8 +7,8 @@ use pelmet_diagnostics::codes;
 use pelmet_packet::Packet;
 use pelmet_sheets::{PacketChoice, PacketFile, is_of_a_packet, text};
 
-use super::built;
 use crate::choosing::Choosing;
+use crate::compile::built;
 use crate::console::Console;
 use crate::effort::Effort;
 use crate::interrupt;

@@ -9,7 +9,7 @@ use pelmet_diagnostics::codes;
 use pelmet_packet::Packet;
 use pelmet_sheets::{Versions, changes_html, changes_text};
 
-use super::built;
+use crate::compile::built;
 use crate::console::Console;
 use crate::effort::Effort;
 use crate::interrupt;

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::Args;
 
-use super::check;
+use crate::compile::check;
 use crate::console::Console;
 use crate::job::Job;
 

@@ -8,7 +8,7 @@ use pelmet_diagnostics::{self as diagnostics, Diagnostic, Edit, FileId, Sources,
 use pelmet_driver::Checked;
 use pelmet_syntax::parse;
 
-use super::{check, lay_on};
+use crate::compile::{check, lay_on};
 use crate::console::Console;
 use crate::job::Job;
 use crate::write::replace_file;

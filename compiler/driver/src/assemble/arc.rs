@@ -4,7 +4,7 @@ use pelmet_measure::Length;
 use pelmet_model::{Circle, Point};
 use pelmet_packet::Arc;
 
-use super::number;
+use super::count::number;
 use super::printer::Printer;
 
 /// How far, in millimetres, a point of an arc may lie from its circle: as far as the line between

@@ -5,10 +5,11 @@ use pelmet_measure::{Length, Money};
 use pelmet_model::{Fabric, Job, Railroad, Repeat};
 use pelmet_packet::{Amount, Band, BoltUsed, Cloth, Flaw, PiecesAlong, PrintRepeat, WayCompared};
 
+use super::count::{number, ordinal};
 use super::placed_piece::placed_pieces;
 use super::price::{cost, price};
 use super::printer::Printer;
-use super::{number, ordinal, sections};
+use super::sections;
 use crate::layout::{LaidCloth, RailroadTried};
 
 /// Every cloth that something is cut from, by name.

@@ -6,8 +6,8 @@ use pelmet_model::{
 };
 use pelmet_packet::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen, Place};
 
+use super::count::{number, ordinal};
 use super::printer::Printer;
-use super::{number, ordinal};
 
 pub(crate) fn folded(
     outline: &FoldedOutline,

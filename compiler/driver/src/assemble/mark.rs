@@ -4,8 +4,8 @@ use pelmet_diagnostics::counted;
 use pelmet_model::{Mark as MarkMade, Marked, Relief};
 use pelmet_packet::{FoldMark, GatherMark, Mark, StitchMark};
 
+use super::count::{number, ordinal};
 use super::printer::Printer;
-use super::{number, ordinal};
 
 /// The marks, numbered.
 pub(crate) fn marks(made: &[MarkMade], printer: &Printer<'_>) -> Vec<Mark> {

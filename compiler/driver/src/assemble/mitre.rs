@@ -3,7 +3,7 @@
 use pelmet_model::{Mitre as MitreMade, MitrePoint as PointMade};
 use pelmet_packet::{Mitre, MitrePoint};
 
-use super::ordinal;
+use super::count::ordinal;
 use super::printer::Printer;
 
 pub(crate) fn mitres(made: &[MitreMade], printer: &Printer<'_>) -> Vec<Mitre> {

@@ -4,8 +4,10 @@ mod arc;
 mod band;
 mod cautions;
 mod cloth;
+mod count;
 mod folded;
 mod heading;
+mod hung_panel;
 mod making_order;
 mod mark;
 mod mitre;
@@ -26,12 +28,14 @@ mod sections;
 mod window;
 
 use pelmet_diagnostics::Diagnostic;
-use pelmet_measure::{Length, Mass, Style, System};
-use pelmet_model::{Job, PanelMade, PanelOrder, Work};
+use pelmet_measure::{Mass, Style, System};
+use pelmet_model::{Job, Work};
 use pelmet_packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
 
 use crate::layout::LaidCloth;
+use crate::sequence::window_order;
 pub(crate) use cloth::{pieces_along, print_repeat};
+use hung_panel::hung_panels;
 pub(crate) use price::cost;
 pub(crate) use printer::Printer;
 pub(crate) use quote::{Asked, quoted};
@@ -64,7 +68,7 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
         currency: parts.currency,
     };
     let panels = hung_panels(parts.job, parts.work)?;
-    let windows = crate::sequence::window_order(parts.job).into_iter();
+    let windows = window_order(parts.job).into_iter();
     let windows: Vec<Window> = windows
         .filter_map(|index| {
             let order = parts.job.windows.get(index)?;
@@ -90,34 +94,6 @@ pub fn assemble(parts: Parts<'_>) -> Option<Packet> {
     })
 }
 
-/// A panel that hangs: as ordered and as worked out.
-struct HungPanel<'a> {
-    window: usize,
-    window_name: &'a str,
-    index: usize,
-    order: &'a PanelOrder,
-    made: &'a PanelMade,
-}
-
-/// Every panel of the job, window by window, in the order it is met along the row.
-fn hung_panels<'a>(job: &'a Job, work: &'a Work) -> Option<Vec<HungPanel<'a>>> {
-    let mut panels = Vec::new();
-    for window in crate::sequence::window_order(job) {
-        let order = job.windows.get(window)?;
-        let made = work.windows.get(window)?;
-        for index in crate::sequence::hanging_order(order) {
-            panels.push(HungPanel {
-                window,
-                window_name: &order.name,
-                index,
-                order: order.panels.get(index)?,
-                made: made.panels.get(index)?.as_ref()?,
-            });
-        }
-    }
-    Some(panels)
-}
-
 fn units(printer: &Printer<'_>) -> Units {
     let style = printer.style;
     Units {
@@ -135,19 +111,4 @@ fn units(printer: &Printer<'_>) -> Units {
 /// What all the windows weigh; `None` where one of them is not known.
 pub(crate) fn weight(work: &Work) -> Option<Mass> {
     work.windows.iter().map(|window| window.weight).sum()
-}
-
-/// So many times a length.
-fn repeated(length: Length, times: u32) -> Length {
-    length * i64::from(times)
-}
-
-/// A count or an index as the packet carries it; a packet never comes near the limit.
-fn number(count: usize) -> u32 {
-    u32::try_from(count).unwrap_or(u32::MAX)
-}
-
-/// The number, counted from 1, of what has this index.
-fn ordinal(index: usize) -> u32 {
-    number(index).saturating_add(1)
 }

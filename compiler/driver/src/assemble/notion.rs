@@ -6,9 +6,9 @@ use pelmet_measure::{Length, Money, Ratio};
 use pelmet_model::{Extent as ExtentNeeded, Job, Notion as Sold, NotionKind, NotionPrice};
 use pelmet_packet::{Extent, Notion, NotionPart};
 
+use super::hung_panel::HungPanel;
 use super::price::{self, Reckoning, money};
 use super::printer::Printer;
-use super::{HungPanel, repeated};
 
 /// Every notion, with what each kind of panel needs of it.
 pub(crate) fn notions(panels: &[HungPanel<'_>], job: &Job, printer: &Printer<'_>) -> Vec<Notion> {
@@ -238,4 +238,9 @@ fn price_in_words(price: &NotionPrice, printer: &Printer<'_>) -> String {
         NotionPrice::Each(amount) => (amount, "each"),
     };
     format!("{} {unit}", printer.amount(money(*amount)).text)
+}
+
+/// So many times a length.
+fn repeated(length: Length, times: u32) -> Length {
+    length * i64::from(times)
 }

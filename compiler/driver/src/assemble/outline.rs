@@ -5,8 +5,8 @@ use pelmet_model::{Circle, Piece as PieceMade, Point, Shape};
 use pelmet_packet::{CurvedEdge, OutlinePoint, SewnCorner};
 
 use super::arc::{LinePoint, arcs};
+use super::count::{number, ordinal};
 use super::printer::Printer;
-use super::{number, ordinal};
 
 /// The sewn outline.
 pub(crate) fn sewn(shape: &Shape, printer: &Printer<'_>) -> Vec<SewnCorner> {

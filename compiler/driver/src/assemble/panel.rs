@@ -4,10 +4,11 @@ use pelmet_measure::Length;
 use pelmet_model::{FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade};
 use pelmet_packet::{Fastener, Measure, Panel, Piece, PleatStrips, TapeRun, Tolerance};
 
-use super::making_order::Bench;
+use super::hung_panel::HungPanel;
+use super::making_order::{Bench, making_order};
 use super::print_followed::print_followed;
 use super::printer::{Printer, times};
-use super::{HungPanel, band, folded, heading, mark, mitre, outline, piece, pleat};
+use super::{band, folded, heading, mark, mitre, outline, piece, pleat};
 
 pub(crate) fn panel(bench: Bench<'_>) -> Panel {
     let Bench {
@@ -64,7 +65,7 @@ pub(crate) fn panel(bench: Bench<'_>) -> Panel {
             .map(|run| fastener(run, printer))
             .collect(),
         marks: mark::marks(&made.marks, printer),
-        making_order: bench.making_order(),
+        making_order: making_order(bench),
         hang_range: heading::hang_range(&order.heading, order.drop, printer),
         covers_each_side: covers_each_side(bench),
         weight: made.weight.map(|mass| printer.weight(mass)),

@@ -7,8 +7,9 @@ use pelmet_measure::Length;
 use pelmet_model::{Fabric, Job};
 use pelmet_packet::{PlacedCorner, PlacedPiece};
 
+use super::count::{number, ordinal};
 use super::printer::Printer;
-use super::{number, ordinal, piece, sections};
+use super::{piece, sections};
 use crate::layout::{CutPiece, LaidCloth};
 
 /// Every piece, in cutting order.

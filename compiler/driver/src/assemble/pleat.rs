@@ -6,8 +6,8 @@ use pelmet_model::{
 };
 use pelmet_packet::{Crease, Layers, Pleat, Seen, Stretch, TurnOfCloth};
 
+use super::count::{number, ordinal};
 use super::printer::Printer;
-use super::{number, ordinal};
 
 pub(crate) fn pleats(made: &[PleatMade], printer: &Printer<'_>) -> Vec<Pleat> {
     made.iter()

@@ -6,10 +6,11 @@ use pelmet_measure::{Money, Quantity, Ratio, number_text};
 use pelmet_model::{Job, PanelMade, Work, WorkPer, WorkStep};
 use pelmet_packet::{Markup, Quote, QuoteKind, QuoteLine};
 
+use super::count::number;
+use super::hung_panel::{HungPanel, hung_panels};
 use super::notion::{Bought, bought};
 use super::price::{self, Reckoning};
 use super::printer::{Printer, quotient};
-use super::{HungPanel, hung_panels, number};
 use crate::layout::LaidCloth;
 
 /// The quote of a job; `None` where nothing in it has a price.

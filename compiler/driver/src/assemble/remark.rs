@@ -6,7 +6,7 @@ use pelmet_diagnostics::{Diagnostic, Severity, codes};
 use pelmet_model::Fabric;
 use pelmet_packet::{Note, Warning};
 
-use super::HungPanel;
+use super::hung_panel::HungPanel;
 
 pub(crate) fn warnings(diagnostics: &[Diagnostic]) -> Vec<Warning> {
     let warnings = of(diagnostics, Severity::Warning).map(|diagnostic| Warning {

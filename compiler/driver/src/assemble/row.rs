@@ -4,7 +4,7 @@ use pelmet_measure::Length;
 use pelmet_model::{WindowMade, WindowOrder};
 use pelmet_packet::{Row, RowPanel};
 
-use super::HungPanel;
+use super::hung_panel::HungPanel;
 use super::printer::Printer;
 
 pub(crate) fn row(

@@ -5,9 +5,10 @@ use std::collections::BTreeSet;
 use pelmet_model::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
 use pelmet_packet::{Size, Support, Window};
 
+use super::hung_panel::HungPanel;
 use super::making_order::Bench;
 use super::printer::Printer;
-use super::{HungPanel, panel, rod_check, row};
+use super::{panel, rod_check, row};
 
 pub(crate) fn window<'a>(
     order: &WindowOrder,

@@ -8,7 +8,6 @@ use pelmet_model::{Job, Layer, Work};
 
 use super::cloth_laid::cloth;
 use super::cut_pieces::{all_cuts, cut_pieces, from_the_first_print};
-use super::ways::RailroadTried;
 
 /// A cloth of the job and all that is cut from it.
 #[derive(Clone, PartialEq, Debug)]
@@ -42,17 +41,6 @@ pub struct CutPiece {
     pub railroaded: bool,
     /// The piece as the layout sees it.
     pub piece: LayoutPiece,
-}
-
-/// A cloth with its layout.
-#[derive(Clone, PartialEq, Debug)]
-pub struct LaidCloth {
-    /// What was to be laid.
-    pub to_lay: ClothToLay,
-    /// How it lies.
-    pub layout: Layout,
-    /// The ways to lay it that were compared; none where there was no choice.
-    pub ways: Vec<RailroadTried>,
 }
 
 /// Every cloth that something is cut from, in the order of the job.

@@ -5,7 +5,8 @@ use pelmet_design::Design;
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Span, codes};
 use pelmet_measure::Length;
 
-use super::cloth_to_lay::{ClothToLay, CutPiece, LaidCloth, cloths_to_lay};
+use super::cloth_to_lay::{ClothToLay, CutPiece, cloths_to_lay};
+use super::laid_cloth::LaidCloth;
 use super::ways::{Decision, Settled};
 use crate::purpose::{Purpose, expects_length};
 use crate::watch::{ClothWatch, Stage, watched};

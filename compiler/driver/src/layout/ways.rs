@@ -2,25 +2,16 @@
 //! what saves.
 
 use pelmet_design::Design;
-use pelmet_measure::Length;
 use pelmet_model::{Fabric, Finding, Job, Railroad, Work};
 use pelmet_workroom::work;
 
+use super::laid_cloth::RailroadTried;
 use super::trial::{Trial, Tried, Unfit};
 use crate::purpose::{Purpose, USUAL, expects_length, expects_weight};
 use crate::watch::{ClothWatch, unwatched};
 
 /// The ways that are compared; of two that buy the same, the first is taken.
 const WAYS: [Railroad; 3] = [Railroad::WhereTooWide, Railroad::Never, Railroad::Always];
-
-/// One of the ways that were compared, and what it buys.
-#[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct RailroadTried {
-    /// When pieces lie along the cloth.
-    pub railroad: Railroad,
-    /// What is bought.
-    pub bought: Length,
-}
 
 /// How it was decided in which way the pieces of a cloth lie.
 #[derive(Debug)]

@@ -5,7 +5,8 @@ use pelmet_diagnostics::listed;
 use pelmet_measure::{Ratio, number_text};
 use pelmet_model::CautionKind;
 
-use super::{Added, Bench, Draft, together};
+use super::bench::Bench;
+use super::draft::{Added, Draft, together};
 
 /// Hangings up to this mass for their area, in grams a square metre, are tested by method 1 of
 /// NFPA 701, heavier ones by its method 2 (NFPA, as published).

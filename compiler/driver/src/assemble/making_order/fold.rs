@@ -6,7 +6,8 @@ use pelmet_diagnostics::{counted, listed};
 use pelmet_measure::Length;
 use pelmet_model::{CautionKind, Heading, HeadingWork, Held, Marked, Pleat};
 
-use super::{Added, Bench, Draft, together};
+use super::bench::Bench;
+use super::draft::{Added, Draft, together};
 
 /// What is still to be marked on the made-up panel, all of it before the first fold; `None` where
 /// nothing is.

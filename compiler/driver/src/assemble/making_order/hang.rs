@@ -3,7 +3,8 @@
 use pelmet_diagnostics::listed;
 use pelmet_model::{CautionKind, EdgeKind, Heading, NotionKind, Support};
 
-use super::{Added, Bench, Draft, together};
+use super::bench::Bench;
+use super::draft::{Added, Draft, together};
 use crate::assemble::heading::hang_range;
 
 /// Bringing the panel to its place.

@@ -3,7 +3,8 @@
 use pelmet_measure::Length;
 use pelmet_model::{CautionKind, FastenerOrder, Heading, HeadingWork, Marked};
 
-use super::{Added, Bench, Draft, together};
+use super::bench::Bench;
+use super::draft::{Added, Draft, together};
 
 /// The step; `None` for a heading that needs nothing done to it.
 pub(super) fn heading(bench: Bench<'_>) -> Option<Draft> {

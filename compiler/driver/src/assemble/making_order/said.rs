@@ -3,8 +3,9 @@
 use pelmet_diagnostics::{counted, listed};
 use pelmet_model::{CautionKind, EdgeKind, FigureValue, PartMade, Piece, SentenceMade, StepMade};
 
+use super::bench::Bench;
+use super::draft::{Added, Draft, together};
 use super::fold::fold_of;
-use super::{Added, Bench, Draft};
 use crate::assemble::outline;
 
 /// A step of the making method. What is said for each of several things stands by itself, the
@@ -15,7 +16,7 @@ pub(super) fn draft(bench: Bench<'_>, step: &StepMade) -> Draft {
         .chunk_by(|one, other| !one.one_of_each && !other.one_of_each);
     let words = runs.map(|run| {
         let sentences = run.iter().map(|sentence| words(bench, sentence));
-        super::together(sentences)
+        together(sentences)
     });
     Draft::new(&step.name, words.collect(), &step.cautions)
 }
