@@ -39,7 +39,6 @@ const ORDER: [&str; 15] = [
     "lettering",
     "stdlib",
     "syntax",
-    "model",
     "design",
     "workroom",
     "bolt",
