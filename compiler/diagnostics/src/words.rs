@@ -14,7 +14,7 @@ pub fn with_article(noun: &str) -> String {
 }
 
 /// The number with its noun: "1 error", "2 errors".
-pub fn counted<Count: Display + PartialEq + From<u8>>(count: Count, noun: &str) -> String {
+pub fn counted<Count: Copy + Display + PartialEq + From<u8>>(count: Count, noun: &str) -> String {
     let ending = if count == Count::from(1) { "" } else { "s" };
     format!("{count} {noun}{ending}")
 }

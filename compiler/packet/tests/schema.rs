@@ -1,10 +1,5 @@
 //! The published schema is the one of this code, and describes all it names.
 
-#![expect(
-    clippy::expect_used,
-    reason = "a test stops at the first broken promise"
-)]
-
 const PUBLISHED: &str = include_str!("../packet.schema.json");
 
 #[test]

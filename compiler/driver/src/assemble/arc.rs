@@ -107,6 +107,10 @@ fn from_centre(circle: Circle, point: Point) -> (f64, f64) {
 }
 
 #[cfg(test)]
+#[expect(
+    clippy::arithmetic_side_effects,
+    reason = "the points of a test are few"
+)]
 mod tests {
     use pelmet_measure::{Length, Style};
     use pelmet_model::{Circle, Point};

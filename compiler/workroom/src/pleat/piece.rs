@@ -3,8 +3,8 @@
 use num_traits::CheckedMul;
 use pelmet_measure::{Length, Ratio};
 use pelmet_model::{
-    CreasePattern, DrawnOrder, PatternFace, PatternLength, PleatMake, PleatOrder, PleatStep,
-    Ranged, StepKind,
+    CreasePattern, DrawnOrder, FoldPlace, PatternFace, PatternLength, PleatKind, PleatMake,
+    PleatOrder, PleatStep, Ranged, StepKind, TowardOrder,
 };
 
 use crate::pleat::rule::pressed_creases;
@@ -34,7 +34,10 @@ pub(super) enum PieceKind {
 /// A pleat of a strip.
 #[derive(Clone, Debug)]
 pub(super) struct PleatPiece {
-    pub(super) order: PleatOrder,
+    pub(super) kind: PleatKind,
+    pub(super) toward: TowardOrder,
+    pub(super) fingers: u32,
+    pub(super) place: Option<FoldPlace>,
     /// What each of its pressed creases loses in its turn.
     pub(super) turn: Length,
     pub(super) depth: Value,
@@ -125,7 +128,7 @@ impl Piece {
     pub(super) fn lost_in_turns(&self, measure: Measure) -> Length {
         match &self.kind {
             PieceKind::Pleat(pleat) if measure != Measure::Finished => {
-                let creases = pressed_creases(pleat.order.kind);
+                let creases = pressed_creases(pleat.kind);
                 pleat.turn * creases.saturating_mul(self.times)
             }
             PieceKind::Pleat(_) | PieceKind::Plain(_) | PieceKind::Rest(_) => Length::ZERO,
@@ -149,7 +152,7 @@ impl Piece {
     }
 
     pub(super) fn is_placed(&self) -> bool {
-        matches!(&self.kind, PieceKind::Pleat(pleat) if pleat.order.place.is_some())
+        matches!(&self.kind, PieceKind::Pleat(pleat) if pleat.place.is_some())
     }
 }
 
@@ -166,7 +169,10 @@ impl PleatPiece {
             PleatMake::Drawn => drawn(order.drawn, times),
         };
         Self {
-            order: order.clone(),
+            kind: order.kind,
+            toward: order.toward,
+            fingers: order.fingers,
+            place: order.place,
             turn,
             depth,
             face,
@@ -186,7 +192,7 @@ impl PleatPiece {
 
     /// The width of its face, hidden or shown.
     pub(super) fn face(&self) -> Length {
-        let unsaid = match self.order.kind.make() {
+        let unsaid = match self.kind.make() {
             PleatMake::Folded(_) => self.depth.now * 2,
             PleatMake::Stitched { .. } | PleatMake::Drawn => Length::ZERO,
         };

@@ -64,7 +64,7 @@ impl Walk {
             PieceKind::Pleat(pleat) => {
                 let laid = self.pleat(piece.step, pleat);
                 self.refuse_on_plain(&laid)?;
-                self.pass(laid, pleat.order.place.is_some());
+                self.pass(laid, pleat.place.is_some());
                 None
             }
         };
@@ -72,25 +72,24 @@ impl Walk {
     }
 
     fn pleat(&self, step: usize, pleat: &PleatPiece) -> Laid {
-        let fold_at = pleat.order.place.map(|place| match place {
+        let fold_at = pleat.place.map(|place| match place {
             FoldPlace::At(at) => at,
             FoldPlace::On(on) => self.last_fold + on,
         });
         let (depth, face) = (pleat.depth.now, pleat.face());
-        let order = &pleat.order;
-        let mut laid = match order.kind.make() {
+        let mut laid = match pleat.kind.make() {
             PleatMake::Folded(pattern) => {
                 let middle = fold_at.unwrap_or(self.at + depth);
-                let toward = self.halves.toward(order.toward, middle, self.flat);
-                Laid::folded(order.kind, &pattern, Size { depth, face }, toward)
+                let toward = self.halves.toward(pleat.toward, middle, self.flat);
+                Laid::folded(pleat.kind, &pattern, Size { depth, face }, toward)
             }
             PleatMake::Stitched { fingered } => {
-                let fingers = if fingered { order.fingers.max(1) } else { 0 };
-                Laid::stitched(order.kind, fingers, depth, face)
+                let fingers = if fingered { pleat.fingers.max(1) } else { 0 };
+                Laid::stitched(pleat.kind, fingers, depth, face)
             }
             PleatMake::Drawn => {
                 let (take_up, finished) = pleat.gathered();
-                Laid::gathered(order.kind, take_up, finished)
+                Laid::gathered(pleat.kind, take_up, finished)
             }
         };
         laid = laid.with_turns(pleat.turn);

@@ -98,8 +98,9 @@ pub fn drawn_up(kind: PleatKind, ratio: Option<Ratio>, to: Option<Ranged<Length>
     }
 }
 
-pub fn pleat(order: PleatOrder, depth: Ranged<Length>) -> StepKind {
-    StepKind::Pleat(PleatOrder { depth, ..order })
+pub fn pleat(mut order: PleatOrder, depth: Ranged<Length>) -> StepKind {
+    order.depth = depth;
+    StepKind::Pleat(order)
 }
 
 pub fn placed(step: StepKind, place: FoldPlace) -> StepKind {

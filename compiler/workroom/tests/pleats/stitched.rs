@@ -10,9 +10,12 @@ use crate::rules::*;
 
 const INCH: Length = Length::INCH;
 
-fn stitched(order: PleatOrder, take_up: i64, face: Option<i64>) -> StepKind {
+fn stitched(order: &PleatOrder, take_up: i64, face: Option<i64>) -> StepKind {
     let face = face.map(|eighths| Ranged::fixed(inches(eighths)));
-    let order = PleatOrder { face, ..order };
+    let order = PleatOrder {
+        face,
+        ..order.clone()
+    };
     pleat(order, Ranged::fixed(inches(take_up)))
 }
 
@@ -46,11 +49,7 @@ fn two_points_come_together_with_the_fingers_at_equal_parts_between() {
         (of(PleatKind::Cartridge), 24, Some(8), vec![], 12),
     ] {
         let two = plain(Length::inches(2));
-        let rule = from_left(vec![
-            two.clone(),
-            stitched(shape.clone(), take_up, face),
-            two,
-        ]);
+        let rule = from_left(vec![two.clone(), stitched(&shape, take_up, face), two]);
         let laid = lay_out(&rule, None, None).unwrap();
         let made = &laid.pleats[0];
         let leaves = face.unwrap_or(0);
@@ -67,7 +66,7 @@ fn two_points_come_together_with_the_fingers_at_equal_parts_between() {
 /// A single finger is no more than a stitched loop: nothing lies between it and another.
 #[test]
 fn a_pinch_of_one_finger_hides_nothing() {
-    let pinch = stitched(pinch(1, None), 48, None);
+    let pinch = stitched(&pinch(1, None), 48, None);
     let laid = lay_out(&from_left(vec![plain(INCH), pinch]), None, None).unwrap();
     assert_eq!(eighths(&laid.pleats[0].fingers), [32]);
     assert_eq!(laid.drawn.len(), 1);
@@ -83,7 +82,7 @@ fn what_holds_a_pleat_depends_on_its_kind() {
         (knife(INCH, TowardOrder::Left), Held::Pressed, 16),
         (pleat(tuck, one_inch), Held::Stitched, 16),
         (
-            stitched(of(PleatKind::Goblet), 48, None),
+            stitched(&of(PleatKind::Goblet), 48, None),
             Held::Stitched,
             48,
         ),
@@ -118,7 +117,7 @@ fn gathers_drawn_up_to_a_stated_width_come_to_just_that() {
 #[test]
 fn only_what_lies_between_fingers_is_hidden() {
     let hidden_at = |shape: PleatOrder| -> Vec<bool> {
-        let rule = from_left(vec![plain(INCH), stitched(shape, 48, None), plain(INCH)]);
+        let rule = from_left(vec![plain(INCH), stitched(&shape, 48, None), plain(INCH)]);
         let folding = fold_pleating(&lay_out(&rule, None, None).unwrap());
         let places = [4, 8, 12, 17, 32, 47, 52, 60];
         places.map(|at| is_hidden(&folding, inches(at))).to_vec()

@@ -174,7 +174,7 @@ fn of(kind: PleatKind) -> PleatOrder {
 }
 
 /// A pleat of its kind with 3 in of plain cloth on either side, and the marks made for it.
-fn marks_of_pleat(order: PleatOrder, depth: Length) -> Vec<(Marked, Length)> {
+fn marks_of_pleat(order: &PleatOrder, depth: Length) -> Vec<(Marked, Length)> {
     let plain = |number| PleatStep {
         number,
         kind: StepKind::Plain(Ranged::fixed(inches(3))),
@@ -183,7 +183,7 @@ fn marks_of_pleat(order: PleatOrder, depth: Length) -> Vec<(Marked, Length)> {
         number: 1,
         kind: StepKind::Pleat(PleatOrder {
             depth: Ranged::fixed(depth),
-            ..order
+            ..order.clone()
         }),
     };
     let rule = PleatRule {
@@ -220,7 +220,7 @@ fn a_stitched_pleat_marks_its_two_points_and_its_fingers() {
     let finger = || Marked::Finger { pleat: 1 };
     let expected = [(pair, 3), (finger(), 5), (finger(), 9)];
     let expected = expected.map(|(kind, across)| (kind, inches(across)));
-    assert_eq!(marks_of_pleat(kind, inches(6)), expected);
+    assert_eq!(marks_of_pleat(&kind, inches(6)), expected);
 }
 
 #[test]
@@ -239,7 +239,7 @@ fn a_gathered_run_marks_its_ends_and_its_quarters() {
     };
     let quarter = |across| (Marked::Quarter, inches(across));
     assert_eq!(
-        marks_of_pleat(kind, Length::ZERO),
+        marks_of_pleat(&kind, Length::ZERO),
         [
             (end(), inches(3)),
             quarter(5),

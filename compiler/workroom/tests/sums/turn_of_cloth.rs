@@ -78,7 +78,7 @@ fn all_layers_together_are_turned_and_a_stated_turn_comes_first() {
     ];
     for (name, order, face, lining, turn) in cases {
         let fabrics = [thick(face), thick(lining)];
-        assert_eq!(turn_of_cloth(&order, &fabrics), turn, "{name}");
+        assert_eq!(turn_of_cloth(order, &fabrics), turn, "{name}");
     }
 }
 
