@@ -9,6 +9,8 @@ use pelmet_diagnostics::listed;
 use pelmet_measure::System;
 use pelmet_model::{CautionKind, Cut, Each, Follow, Railroad, Start, TowardOrder, Way};
 
+use crate::kind::Kind;
+
 /// A set of which every member is written with words of its own.
 pub(crate) trait ClosedSet: Copy + 'static {
     /// Every member, in the order diagnostics list them.
@@ -225,6 +227,38 @@ pub enum KnownName {
     RodDiameter,
     /// In a treatment, how far the window's rod or board stands off the wall.
     Projection,
+}
+
+impl Kind {
+    /// The names that stand for lengths wherever items of this kind are described.
+    #[must_use]
+    pub fn known_names(self) -> &'static [KnownName] {
+        match self {
+            Self::Outline => &[KnownName::Width, KnownName::Drop],
+            Self::Treatment => &[
+                KnownName::OpeningWidth,
+                KnownName::OpeningHeight,
+                KnownName::RodLength,
+                KnownName::RodDiameter,
+                KnownName::Projection,
+            ],
+            Self::Fabric
+            | Self::Rod
+            | Self::Board
+            | Self::Notion
+            | Self::Heading
+            | Self::Make
+            | Self::Pleats
+            | Self::Panel
+            | Self::Window
+            | Self::Measure => &[],
+        }
+    }
+
+    /// Whether a name is always known where items of this kind are described.
+    pub(crate) fn knows(self, name: &str) -> bool {
+        self.known_names().iter().any(|known| known.word() == name)
+    }
 }
 
 closed_set!(KnownName {

@@ -9,8 +9,8 @@ use crate::item::Item;
 use crate::kind::Kind;
 use crate::property::Property;
 use crate::reader::Reader;
-use crate::reference::name_span;
 use crate::scope::{Scope, Value};
+use crate::term::name_span;
 
 /// How many items may copy one another in a chain.
 pub(crate) const MAXIMUM_COPIES: usize = 100;

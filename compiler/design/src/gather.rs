@@ -7,7 +7,7 @@ mod work_steps;
 use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_diagnostics::{Diagnostic, Span, codes};
-use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
+use pelmet_syntax::tree::{Entry, Term};
 
 use block::Parts;
 pub(crate) use block::{Inner, inner, key_without_colon};
@@ -16,8 +16,10 @@ pub(crate) use head::parameter;
 use crate::item::{Item, Line};
 use crate::keyword::LINES;
 use crate::kind::Kind;
+use crate::list::list_path;
 use crate::load::{List, ListRow, Loaded, Origin, Unread};
 use crate::scope::Written;
+use crate::term::name_of;
 
 /// Everything a job says, sorted.
 #[derive(Debug, Default)]
@@ -125,7 +127,7 @@ impl<'t> Gathering<'t, '_> {
     fn file(&mut self, tree: &'t crate::load::Tree) {
         let whole = Span::new(tree.file.file, 0, usize::MAX);
         for entry in &tree.file.entries {
-            let Some(word) = first_word(entry) else {
+            let Some(word) = entry.first_word() else {
                 self.not_understood(entry);
                 continue;
             };
@@ -271,36 +273,4 @@ fn window_of_row<'t>(
         from_library: false,
         damaged: shared.damaged || row.damaged,
     }
-}
-
-/// The place of the text in `windows from "list.csv"`.
-pub(crate) fn list_path(entry: &Entry) -> Option<Span> {
-    let [Phrase { terms, .. }] = entry.head.phrases.as_slice() else {
-        return None;
-    };
-    match terms.as_slice() {
-        [
-            windows,
-            from,
-            Term {
-                kind: TermKind::Text(_),
-                span,
-            },
-        ] if windows.word() == Some("windows") && from.word() == Some("from") => Some(*span),
-        _ => None,
-    }
-}
-
-/// The name that a term is, alone or with arguments.
-pub(crate) fn name_of(term: &Term) -> Option<&str> {
-    match &term.kind {
-        TermKind::Name(name) => Some(name),
-        TermKind::Call(call) => Some(&call.name.text),
-        _ => None,
-    }
-}
-
-/// The word an entry begins with.
-pub(crate) fn first_word(entry: &Entry) -> Option<&str> {
-    entry.head.phrases.first()?.terms.first()?.word()
 }

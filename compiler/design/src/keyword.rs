@@ -12,7 +12,7 @@ use crate::form::FormPart::{
 };
 use crate::form::{Form, FormPart, Takes};
 use crate::kind::Kind;
-use crate::read::Size;
+use crate::size::Size;
 
 /// What begins a step of an outline or of a pleat rule, or a line at the edge of a sheet.
 #[derive(Copy, Clone, Debug)]
@@ -45,38 +45,60 @@ impl Keyword {
     }
 }
 
-/// The steps that an item of this kind is drawn or done by.
-pub(crate) fn steps(kind: Kind) -> Vec<Keyword> {
-    match kind {
-        Kind::Outline => OUTLINE_STEPS.to_vec(),
-        Kind::Pleats => {
-            let pleats = PleatKind::ALL.iter().copied().map(pleat);
-            PLAIN_STEPS.iter().copied().chain(pleats).collect()
+impl Kind {
+    /// The steps that an item of this kind is drawn or done by. Any step of an outline may end with
+    /// `as` and a name for the corner where it ends.
+    #[must_use]
+    pub fn steps(self) -> Vec<Keyword> {
+        match self {
+            Self::Outline => OUTLINE_STEPS.to_vec(),
+            Self::Pleats => {
+                let pleats = PleatKind::ALL.iter().copied().map(pleat);
+                PLAIN_STEPS.iter().copied().chain(pleats).collect()
+            }
+            Self::Fabric
+            | Self::Rod
+            | Self::Board
+            | Self::Notion
+            | Self::Heading
+            | Self::Make
+            | Self::Panel
+            | Self::Treatment
+            | Self::Window
+            | Self::Measure => Vec::new(),
         }
-        Kind::Fabric
-        | Kind::Rod
-        | Kind::Board
-        | Kind::Notion
-        | Kind::Heading
-        | Kind::Make
-        | Kind::Panel
-        | Kind::Treatment
-        | Kind::Window
-        | Kind::Measure => Vec::new(),
+    }
+
+    /// What can be said behind the name of an item of this kind of how it is drawn.
+    #[must_use]
+    pub fn manner(self) -> Takes {
+        match self {
+            Self::Outline => OUTLINE_MANNER,
+            Self::Pleats => PLEAT_MANNER,
+            Self::Fabric
+            | Self::Rod
+            | Self::Board
+            | Self::Notion
+            | Self::Heading
+            | Self::Make
+            | Self::Panel
+            | Self::Treatment
+            | Self::Window
+            | Self::Measure => Takes::NOTHING,
+        }
+    }
+
+    /// Whether a word begins a step of an item of this kind.
+    pub(crate) fn has_step(self, word: &str) -> bool {
+        self.steps().iter().any(|step| step.first_word() == word)
     }
 }
 
-/// Whether a word begins a step of an item of this kind.
-pub(crate) fn begins_step(kind: Kind, word: &str) -> bool {
-    steps(kind).iter().any(|step| step.first_word() == word)
-}
-
 /// How much of a panel an outline draws.
-pub(crate) const OUTLINE_MANNER: Takes = Takes::one(&[&[OneOf(WordSet::of::<Drawn>())]]);
+const OUTLINE_MANNER: Takes = Takes::one(&[&[OneOf(WordSet::of::<Drawn>())]]);
 
 /// From where a pleat rule is read, and whether the other half is the mirror image.
-pub(crate) const PLEAT_MANNER: Takes =
-    Takes::each(&[&[OneOf(WordSet::of::<Start>())], &[Words(MIRRORED)]]);
+const PLEAT_MANNER: Takes = Takes::each(&[&[OneOf(WordSet::of::<Start>())], &[Words(MIRRORED)]]);
 
 /// The word for a pleat rule of which the other half is the mirror image.
 pub(crate) const MIRRORED: &str = "mirrored";

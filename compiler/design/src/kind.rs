@@ -1,9 +1,4 @@
-//! The kinds of item, and what each can have: properties, steps, words after its name.
-
-use crate::closed_sets::{ClosedSet, KnownName};
-use crate::form::Takes;
-use crate::keyword::{Keyword, OUTLINE_MANNER, PLEAT_MANNER, steps};
-use crate::property::{Property, properties};
+//! The kinds of item. What an item of each can have is in `property` and `keyword`.
 
 /// A kind of item that can be named.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
@@ -84,77 +79,6 @@ impl Kind {
     #[must_use]
     pub fn from_word(word: &str) -> Option<Self> {
         Self::ALL.iter().copied().find(|kind| kind.word() == word)
-    }
-
-    /// The properties an item of this kind can have, in the order the reference gives them. A
-    /// window also has the parameters of its treatment.
-    #[must_use]
-    pub fn properties(self) -> &'static [Property] {
-        properties(self)
-    }
-
-    /// The property with this key.
-    #[must_use]
-    pub fn property(self, key: &str) -> Option<&'static Property> {
-        self.properties()
-            .iter()
-            .find(|property| property.key == key)
-    }
-
-    /// The steps that an item of this kind is drawn or done by. Any step of an outline may end with
-    /// `as` and a name for the corner where it ends.
-    #[must_use]
-    pub fn steps(self) -> Vec<Keyword> {
-        steps(self)
-    }
-
-    /// What can be said behind the name of an item of this kind of how it is drawn.
-    #[must_use]
-    pub fn manner(self) -> Takes {
-        match self {
-            Self::Outline => OUTLINE_MANNER,
-            Self::Pleats => PLEAT_MANNER,
-            Self::Fabric
-            | Self::Rod
-            | Self::Board
-            | Self::Notion
-            | Self::Heading
-            | Self::Make
-            | Self::Panel
-            | Self::Treatment
-            | Self::Window
-            | Self::Measure => Takes::NOTHING,
-        }
-    }
-
-    /// The names that stand for lengths wherever items of this kind are described.
-    #[must_use]
-    pub fn known_names(self) -> &'static [KnownName] {
-        match self {
-            Self::Outline => &[KnownName::Width, KnownName::Drop],
-            Self::Treatment => &[
-                KnownName::OpeningWidth,
-                KnownName::OpeningHeight,
-                KnownName::RodLength,
-                KnownName::RodDiameter,
-                KnownName::Projection,
-            ],
-            Self::Fabric
-            | Self::Rod
-            | Self::Board
-            | Self::Notion
-            | Self::Heading
-            | Self::Make
-            | Self::Pleats
-            | Self::Panel
-            | Self::Window
-            | Self::Measure => &[],
-        }
-    }
-
-    /// Whether a name is always known where items of this kind are described.
-    pub(crate) fn knows(self, name: &str) -> bool {
-        self.known_names().iter().any(|known| known.word() == name)
     }
 }
 

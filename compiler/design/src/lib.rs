@@ -32,8 +32,10 @@ mod reference;
 mod report;
 mod resolve;
 mod scope;
+mod size;
 mod sum;
 mod symbols;
+mod term;
 
 pub use closed_sets::{KnownName, WordSet};
 pub use design::{

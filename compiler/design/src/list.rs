@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{Diagnostic, FileId, Span, codes};
 use pelmet_syntax::parse_value;
-use pelmet_syntax::tree::Name;
+use pelmet_syntax::tree::{Entry, Name, Phrase, Term, TermKind};
 
 use crate::load::{List, ListRow};
 
@@ -11,6 +11,24 @@ pub const MAXIMUM_LIST_ROWS: usize = 10_000;
 
 /// The name of the column that names the windows.
 pub(crate) const NAME_COLUMN: &str = "name";
+
+/// The place of the text in `windows from "list.csv"`.
+pub(crate) fn list_path(entry: &Entry) -> Option<Span> {
+    let [Phrase { terms, .. }] = entry.head.phrases.as_slice() else {
+        return None;
+    };
+    match terms.as_slice() {
+        [
+            windows,
+            from,
+            Term {
+                kind: TermKind::Text(_),
+                span,
+            },
+        ] if windows.word() == Some("windows") && from.word() == Some("from") => Some(*span),
+        _ => None,
+    }
+}
 
 /// Reads a list: the first line names the columns, `name` among them; every other line is a window.
 ///

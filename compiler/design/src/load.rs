@@ -6,8 +6,7 @@ use pelmet_diagnostics::{Diagnostic, FileId, PlacedText, Sources, Span, codes, d
 use pelmet_syntax::tree::{Entry, Name, Phrase, Phrases, SyntaxTree, Term, TermKind};
 use pelmet_syntax::{MAXIMUM_FILE_BYTES, parse};
 
-use crate::gather::{first_word, list_path};
-use crate::list::read_list;
+use crate::list::{list_path, read_list};
 use crate::printable::Printable;
 use crate::project::{Project, ReadFinding, resolve_path};
 
@@ -187,7 +186,7 @@ impl Loading<'_> {
         found.extend(parsed.diagnostics);
         self.printable.entries(&parsed.file.entries, text, found);
         for entry in &parsed.file.entries {
-            if first_word(entry) == Some("use") {
+            if entry.first_word() == Some("use") {
                 self.use_entry(entry, path);
             }
             if let Some(place) = list_path(entry) {

@@ -6,7 +6,7 @@ use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_lettering::first_not_printable;
 use pelmet_syntax::tree::{Entry, Phrase, Phrases, Term, TermKind};
 
-use crate::gather::{first_word, list_path};
+use crate::list::list_path;
 
 /// In a block of this name each entry begins with a name of its own.
 const STEPS: &str = "steps";
@@ -22,11 +22,11 @@ impl Printable {
     pub(crate) fn entries(&mut self, entries: &[Entry], text: &str, found: &mut Vec<Diagnostic>) {
         for entry in entries {
             // A path is not printed.
-            if first_word(entry) != Some("use") && list_path(entry).is_none() {
+            if entry.first_word() != Some("use") && list_path(entry).is_none() {
                 self.entry(entry, text, found);
             }
             let Some(block) = &entry.block else { continue };
-            if first_word(entry) == Some(STEPS) {
+            if entry.first_word() == Some(STEPS) {
                 let heads = block.entries.iter().map(|step| &step.head);
                 let names = heads.filter_map(|head| head.phrases.first()?.terms.first());
                 names.for_each(|name| self.part(name.span, text, found));

@@ -44,20 +44,32 @@ const fn may(key: &'static str, takes: Takes, example: &'static str) -> Property
     }
 }
 
-/// The properties of a kind, in the order the reference gives them.
-pub(crate) fn properties(kind: Kind) -> &'static [Property] {
-    match kind {
-        Kind::Fabric => FABRIC,
-        Kind::Rod => ROD,
-        Kind::Board => BOARD,
-        Kind::Notion => NOTION,
-        Kind::Heading => HEADING,
-        Kind::Make => MAKE,
-        Kind::Outline | Kind::Measure => &[],
-        Kind::Pleats => PLEATS,
-        Kind::Panel => PANEL,
-        Kind::Treatment => TREATMENT,
-        Kind::Window => WINDOW,
+impl Kind {
+    /// The properties an item of this kind can have, in the order the reference gives them. A
+    /// window also has the parameters of its treatment.
+    #[must_use]
+    pub fn properties(self) -> &'static [Property] {
+        match self {
+            Self::Fabric => FABRIC,
+            Self::Rod => ROD,
+            Self::Board => BOARD,
+            Self::Notion => NOTION,
+            Self::Heading => HEADING,
+            Self::Make => MAKE,
+            Self::Outline | Self::Measure => &[],
+            Self::Pleats => PLEATS,
+            Self::Panel => PANEL,
+            Self::Treatment => TREATMENT,
+            Self::Window => WINDOW,
+        }
+    }
+
+    /// The property with this key.
+    #[must_use]
+    pub fn property(self, key: &str) -> Option<&'static Property> {
+        self.properties()
+            .iter()
+            .find(|property| property.key == key)
     }
 }
 

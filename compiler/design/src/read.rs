@@ -22,6 +22,6 @@ mod window;
 mod words;
 mod work_steps;
 
-pub(crate) use expectation::{JOB, Size, read_expectations};
+pub(crate) use expectation::read_expectations;
 pub(crate) use fabric::unit_of_length;
 pub(crate) use settings::{Settings, read_settings};

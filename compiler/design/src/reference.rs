@@ -11,6 +11,7 @@ use crate::item::Item;
 use crate::kind::Kind;
 use crate::reader::Reader;
 use crate::scope::{Binding, Scope, Value, Written};
+use crate::term::{bracket_apart, name_span};
 
 /// After so many diagnostics no nearest name is looked for.
 const MOST_SUGGESTED: usize = 100;
@@ -267,28 +268,6 @@ impl<'t> Reader<'t> {
         let parameters = item.parameter_names().map(|name| (name, Binding::Unknown));
         let always = always.iter().map(|name| (name.word(), Binding::Unknown));
         Scope::default().with(parameters.chain(always).collect())
-    }
-}
-
-/// The diagnostic of a bracket that was meant for the name before it and does not touch it.
-pub(crate) fn bracket_apart(named: &Term, after: Option<&Term>) -> Option<Diagnostic> {
-    let (name, after) = (named.word()?, after?);
-    let is_bracket = matches!(after.kind, TermKind::Group(_) | TermKind::Point(_));
-    is_bracket.then(|| {
-        let gap = Span {
-            start: named.span.end,
-            end: after.span.start,
-            ..named.span
-        };
-        codes::bracket_apart(gap, name)
-    })
-}
-
-/// Where the name of a term stands, its arguments left out.
-pub(crate) fn name_span(term: &Term) -> Span {
-    match &term.kind {
-        TermKind::Call(call) => call.name.span,
-        _ => term.span,
     }
 }
 

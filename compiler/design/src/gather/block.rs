@@ -5,9 +5,8 @@ use std::collections::BTreeMap;
 use pelmet_diagnostics::{Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Entry, EntryBlock, Phrase, Separator, Term};
 
-use super::{Acceptance, Gathering, first_word};
+use super::{Acceptance, Gathering};
 use crate::item::{Item, Step, WorkStep};
-use crate::keyword::begins_step;
 use crate::kind::Kind;
 use crate::scope::Written;
 
@@ -192,7 +191,7 @@ impl<'t> Gathering<'t, '_> {
     /// The steps of one entry: `margin 2 in`, or `repeat: box 2 in, space 3 in`.
     fn steps(&mut self, kind: Kind, entry: &'t Entry) -> Vec<Step<'t>> {
         let head = entry.head.phrases.first();
-        let repeats = first_word(entry) == Some("repeat");
+        let repeats = entry.first_word() == Some("repeat");
         match (&entry.value, &entry.block, head) {
             (Some(value), None, Some(head)) if repeats => {
                 vec![Step::Repeat {
@@ -241,7 +240,7 @@ pub(crate) enum Inner {
 
 /// What an entry in the block of an item of this kind is.
 pub(crate) fn inner(kind: Kind, entry: &Entry) -> Inner {
-    match (first_word(entry).unwrap_or(""), kind) {
+    match (entry.first_word().unwrap_or(""), kind) {
         ("accept", _) => Inner::Acceptance,
         ("measure", Kind::Treatment) => Inner::Measure,
         ("panel", Kind::Treatment) if entry.block.is_some() || is_like(entry) => Inner::Panel,
@@ -291,7 +290,7 @@ fn is_like(entry: &Entry) -> bool {
 
 fn is_step(kind: Kind, word: &str, entry: &Entry) -> bool {
     let repeats = kind == Kind::Pleats && word == "repeat";
-    begins_step(kind, word) && (repeats || entry.separator.is_none())
+    kind.has_step(word) && (repeats || entry.separator.is_none())
 }
 
 /// Phrases that begin with the word of a step open one; the others belong to the step before.
@@ -299,7 +298,7 @@ fn split_steps(phrases: &[Phrase]) -> Vec<Step<'_>> {
     let mut steps: Vec<Step<'_>> = Vec::new();
     for phrase in phrases {
         let word = phrase.terms.first().and_then(Term::word).unwrap_or("");
-        let opens = begins_step(Kind::Pleats, word) || begins_step(Kind::Outline, word);
+        let opens = Kind::Pleats.has_step(word) || Kind::Outline.has_step(word);
         match steps.last_mut() {
             Some(Step::Plain { phrases, span }) if !opens => {
                 phrases.push(phrase);
@@ -325,6 +324,6 @@ fn key(entry: &Entry) -> Option<String> {
 fn interned<'t>(kind: Kind, key: &str, entry: &'t Entry) -> &'t str {
     match kind.property(key) {
         Some(property) => property.key,
-        None => first_word(entry).unwrap_or(""),
+        None => entry.first_word().unwrap_or(""),
     }
 }

@@ -8,8 +8,8 @@ use pelmet_syntax::tree::{Argument, Call, Entry, Phrase, Term, TermKind};
 use super::Gathering;
 use crate::item::{Item, Parameter};
 use crate::kind::Kind;
-use crate::reference::bracket_apart;
 use crate::scope::Written;
+use crate::term::bracket_apart;
 
 /// A name, what has to be given to use it, and the terms after them.
 struct Named<'t> {

@@ -13,8 +13,8 @@ use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
 use crate::reader::{Followed, Reader};
-use crate::reference::name_span;
 use crate::scope::{Scope, Value};
+use crate::term::name_span;
 
 /// A heading with the place of each of its numbers.
 pub(crate) type PlacedHeading = (Heading, BTreeMap<String, Span>);

@@ -12,7 +12,6 @@ use crate::amount::Amount;
 use crate::closed_sets::{ClosedSet, Drawn, KnownName};
 use crate::cursor::Cursor;
 use crate::item::{Item, Step};
-use crate::keyword::begins_step;
 use crate::kind::Kind;
 use crate::reader::Reader;
 use crate::reference::Referred;
@@ -105,7 +104,7 @@ impl<'t> Reader<'t> {
         let others = phrases.collect();
         let Some((word, _)) = first
             .any_word()
-            .filter(|(word, _)| begins_step(Kind::Outline, word))
+            .filter(|(word, _)| Kind::Outline.has_step(word))
         else {
             self.report(codes::not_understood(*span));
             return None;

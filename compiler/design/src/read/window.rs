@@ -15,8 +15,8 @@ use crate::lengths::Sign;
 use crate::read::panel::places;
 use crate::read::treatment::known_in_treatment;
 use crate::reader::Reader;
-use crate::reference::name_span;
 use crate::scope::{Binding, Scope, Value, Written};
+use crate::term::name_span;
 
 /// How a window hangs: its rod or board and the height of its top.
 type Hung = (Support, Option<Length>);

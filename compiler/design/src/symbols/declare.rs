@@ -5,11 +5,13 @@ use std::collections::BTreeMap;
 use pelmet_diagnostics::Span;
 use pelmet_syntax::tree::{Argument, Comment, Entry, Phrase, SyntaxTree, Term, TermKind};
 
-use super::{Definition, DefinitionId, DefinitionKind};
+use super::table::{Definition, DefinitionId, DefinitionKind};
 use crate::copying::MAXIMUM_COPIES;
-use crate::gather::{Inner, World, first_word, inner, list_path, name_of, parameter};
+use crate::gather::{Inner, World, inner, parameter};
 use crate::kind::Kind;
+use crate::list::list_path;
 use crate::load::{List, ListRow, Loaded};
+use crate::term::name_of;
 
 /// Everything that is defined, and the items among it with what looking up names in them needs.
 pub(super) struct Declarations<'t> {
@@ -64,7 +66,7 @@ impl<'t> Declarations<'t> {
             };
             for entry in &file.entries {
                 let list = list_path(entry).and_then(|path| loaded.lists.get(&path));
-                match (list, first_word(entry).and_then(Kind::from_word)) {
+                match (list, entry.first_word().and_then(Kind::from_word)) {
                     (Some(list), _) => declaring.list(entry, list),
                     (None, Some(kind)) => declaring.item_at_edge(kind, entry),
                     (None, None) => {}

@@ -5,9 +5,9 @@ use pelmet_syntax::tree::Term;
 
 use super::declare::Item;
 use super::refer::Referring;
-use super::{DefinitionId, Meaning};
+use super::table::{DefinitionId, Meaning};
 use crate::kind::Kind;
-use crate::read::{JOB, Size};
+use crate::size::{JOB, Size};
 
 /// A name and where it stands.
 type Named<'t> = (&'t str, Span);

@@ -3,10 +3,9 @@
 use pelmet_diagnostics::FileId;
 use pelmet_syntax::tree::{Entry, Term, TermKind};
 
-use super::Meaning;
 use super::refer::Referring;
 use super::scope::Scopes;
-use crate::gather::first_word;
+use super::table::Meaning;
 use crate::keyword::LINES;
 use crate::load::library_path;
 use crate::project::resolve_path;
@@ -14,7 +13,7 @@ use crate::project::resolve_path;
 impl<'t> Referring<'t, '_> {
     /// A line at the edge of a sheet or in a block, if this entry is one.
     pub(super) fn line(&mut self, entry: &'t Entry) {
-        let word = first_word(entry).unwrap_or_default();
+        let word = entry.first_word().unwrap_or_default();
         let Some(line) = LINES.iter().find(|line| line.word == word) else {
             return;
         };

@@ -10,12 +10,12 @@ use super::fill::{fill, said};
 use super::refer::Referring;
 use super::roles::{Given, Role};
 use super::scope::{Bound, ScopeId};
-use super::{DefinitionId, Meaning};
+use super::table::{DefinitionId, Meaning};
 use crate::closed_sets::ClosedSet;
 use crate::form::{FormPart, Takes};
 use crate::keyword::Keyword;
 use crate::kind::Kind;
-use crate::read::Size;
+use crate::size::Size;
 
 impl<'t, 'd> Referring<'t, 'd> {
     /// The names and words of a phrase of something that is written so, as its number says; `item` is

@@ -8,7 +8,7 @@ use pelmet_syntax::tree::{Argument, Entry, Phrase, Phrases, Term, TermKind};
 use super::declare::{Declarations, Item, Written, corner};
 use super::roles::{Given, Role, Roles};
 use super::scope::{Bound, ScopeId, Scopes};
-use super::{DefinitionId, Meaning, Reference};
+use super::table::{DefinitionId, Meaning, Reference};
 use crate::form::Takes;
 use crate::gather::{Inner, inner, key_without_colon};
 use crate::kind::Kind;

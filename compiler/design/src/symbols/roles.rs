@@ -10,10 +10,10 @@ use std::collections::BTreeMap;
 use pelmet_diagnostics::Span;
 use pelmet_syntax::tree::{Phrase, Phrases};
 
-use super::DefinitionId;
 use super::declare::Item;
 use super::refer::Referring;
 use super::scope::{Bound, ScopeId};
+use super::table::DefinitionId;
 use crate::kind::Kind;
 use crate::property::Property;
 

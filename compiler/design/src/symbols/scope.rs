@@ -1,6 +1,6 @@
 //! The names that are known at a place of a text.
 
-use super::DefinitionId;
+use super::table::DefinitionId;
 use crate::closed_sets::{ClosedSet, KnownName};
 use crate::kind::Kind;
 

@@ -4,9 +4,9 @@ use pelmet_diagnostics::Span;
 use pelmet_model::Figure;
 use pelmet_syntax::tree::Entry;
 
-use super::Meaning;
 use super::refer::Referring;
 use super::scope::ScopeId;
+use super::table::Meaning;
 use crate::keyword::WORK_STEP;
 
 impl<'t> Referring<'t, '_> {

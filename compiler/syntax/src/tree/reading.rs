@@ -3,6 +3,12 @@
 use super::{Entry, Phrase, Phrases, Term, TermKind};
 
 impl Entry {
+    /// The word it begins with.
+    #[must_use]
+    pub fn first_word(&self) -> Option<&str> {
+        self.head.phrases.first()?.terms.first()?.word()
+    }
+
     /// The words of a head that is one phrase of words alone: `turning opening`.
     #[must_use]
     pub fn key(&self) -> Option<String> {
