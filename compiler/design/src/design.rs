@@ -49,13 +49,20 @@ pub struct Ways {
     pub library: BTreeSet<FileId>,
 }
 
+/// Where a window or a panel was written.
+#[derive(Clone, Debug)]
+pub struct WrittenItem {
+    /// Its name.
+    pub name: Span,
+    /// The value of each property, by key; for a window those of its treatment too.
+    pub properties: BTreeMap<String, Span>,
+}
+
 /// Where a window was written.
 #[derive(Clone, Debug)]
 pub struct WindowWay {
-    /// Its name.
-    pub name: Span,
-    /// The value of each property, by key, the treatment's (row, over joins) included.
-    pub properties: BTreeMap<String, Span>,
+    /// Its name and its properties, the treatment's (row, over joins) included.
+    pub item: WrittenItem,
     /// Its panels, by their index in the window.
     pub panels: Vec<PanelWay>,
 }
@@ -63,10 +70,8 @@ pub struct WindowWay {
 /// Where a panel was written.
 #[derive(Clone, Debug)]
 pub struct PanelWay {
-    /// Its name.
-    pub name: Span,
-    /// The value of each property, by key.
-    pub properties: BTreeMap<String, Span>,
+    /// Its name and its properties.
+    pub item: WrittenItem,
     /// The written steps of its pleat rule, by their number.
     pub pleat_steps: Vec<Span>,
     /// The written steps of its outline, by their number.
@@ -88,16 +93,14 @@ pub struct SentencePlace {
     pub figures: Vec<(Figure, Span)>,
 }
 
-impl PanelWay {
-    /// Where a property was written, or else the panel's name.
+impl WrittenItem {
+    /// Whether a property was written.
     #[must_use]
-    pub fn property(&self, key: &str) -> Span {
-        self.properties.get(key).copied().unwrap_or(self.name)
+    pub fn states(&self, key: &str) -> bool {
+        self.properties.contains_key(key)
     }
-}
 
-impl WindowWay {
-    /// Where a property was written, or else the window's name.
+    /// Where a property was written, or else the name.
     #[must_use]
     pub fn property(&self, key: &str) -> Span {
         self.properties.get(key).copied().unwrap_or(self.name)

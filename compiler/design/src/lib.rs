@@ -40,7 +40,7 @@ mod term;
 pub use closed_sets::{KnownName, WordSet};
 pub use design::{
     Accepted, Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize,
-    PanelSize, PanelWay, SentencePlace, Ways, WindowSize, WindowWay,
+    PanelSize, PanelWay, SentencePlace, Ways, WindowSize, WindowWay, WrittenItem,
 };
 pub use form::{Form, FormPart, Takes};
 pub use keyword::{Keyword, LINES, WORK_STEP};

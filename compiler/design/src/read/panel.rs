@@ -9,7 +9,7 @@ use pelmet_model::{BandEdge, Cut, FinishedOrder, Layer, Outline, PanelOrder, Wid
 use pelmet_syntax::tree::{Number, Phrase, Term, TermKind};
 
 use crate::copying::{Properties, overlaid};
-use crate::design::PanelWay;
+use crate::design::{PanelWay, WrittenItem};
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
@@ -78,8 +78,10 @@ impl<'t> Reader<'t> {
             cut: parts.cut,
         };
         let way = PanelWay {
-            name: item.name_span,
-            properties: places(&properties),
+            item: WrittenItem {
+                name: item.name_span,
+                properties: places(&properties),
+            },
             pleat_steps,
             outline_steps,
             heading: heading_spans,

@@ -8,7 +8,7 @@ use pelmet_model::{Motif, Support, WindowOrder};
 use pelmet_syntax::tree::{Argument, Term, TermKind};
 
 use crate::copying::{Properties, overlaid};
-use crate::design::WindowWay;
+use crate::design::{WindowWay, WrittenItem};
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
@@ -68,8 +68,10 @@ impl<'t> Reader<'t> {
         let mut spans = places(&read.properties);
         spans.extend(places(&properties));
         let way = WindowWay {
-            name: item.name_span,
-            properties: spans,
+            item: WrittenItem {
+                name: item.name_span,
+                properties: spans,
+            },
             panels: ways,
         };
         (!damaged && self.diagnostics.len() == before).then_some((order, way))

@@ -59,7 +59,7 @@ impl<'d> WindowPlace<'d> {
 
     /// Where a property was written, or else the window's name.
     pub(super) fn span(self, key: &str) -> Span {
-        self.way.map_or(NOWHERE, |way| way.property(key))
+        self.way.map_or(NOWHERE, |way| way.item.property(key))
     }
 
     /// A length with where the property was written that it belongs to, or else the window's name.
@@ -87,7 +87,7 @@ impl<'d> WindowPlace<'d> {
 
     /// Whether a property was written for this window.
     pub(super) fn states(self, key: &str) -> bool {
-        self.way.is_some_and(|way| way.properties.contains_key(key))
+        self.way.is_some_and(|way| way.item.states(key))
     }
 
     /// A length for a diagnostic.
@@ -140,12 +140,13 @@ impl<'d> PanelPlace<'d> {
 
     /// Where its name was written.
     pub(super) fn place(self) -> Span {
-        self.way.map_or(self.window.span("panel"), |way| way.name)
+        self.way
+            .map_or(self.window.span("panel"), |way| way.item.name)
     }
 
     /// Where a property was written, or else the panel's name.
     pub(super) fn span(self, key: &str) -> Span {
-        self.way.map_or(self.place(), |way| way.property(key))
+        self.way.map_or(self.place(), |way| way.item.property(key))
     }
 
     /// A length with where the property was written that it belongs to, or else the panel's name.
@@ -172,7 +173,7 @@ impl<'d> PanelPlace<'d> {
 
     /// Whether a property was written for this panel.
     pub(super) fn states(self, key: &str) -> bool {
-        self.way.is_some_and(|way| way.properties.contains_key(key))
+        self.way.is_some_and(|way| way.item.states(key))
     }
 
     /// Where a step of the pleats was written.

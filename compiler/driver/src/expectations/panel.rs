@@ -76,7 +76,7 @@ impl PanelAsked<'_> {
             what: self.in_words(what, window),
             value: Expected::Count(u32::try_from(count).ok()?),
             text: count.to_string(),
-            cause: Some((self.way.property("pleats"), "this makes it so")),
+            cause: Some((self.way.item.property("pleats"), "this makes it so")),
             sum: Vec::new(),
         })
     }
@@ -105,11 +105,8 @@ impl PanelAsked<'_> {
             | PanelSize::ThickestStack
             | PanelSize::Tape => WIDTHS,
         };
-        let stated = keys
-            .iter()
-            .copied()
-            .find(|key| self.way.properties.contains_key(*key));
-        self.way.property(stated.unwrap_or("pleats"))
+        let stated = keys.iter().copied().find(|key| self.way.item.states(key));
+        self.way.item.property(stated.unwrap_or("pleats"))
     }
 
     fn finished_sum(&self) -> Vec<String> {

@@ -141,7 +141,7 @@ impl Judge<'_> {
         Some(CameOut {
             what: format!("the length covered at `{}`", order.name),
             value: Expected::Length(made.covered),
-            cause: Some((way.property("row"), "covered by this row")),
+            cause: Some((way.item.property("row"), "covered by this row")),
             sum: self.row_sum(order, made, &text).into_iter().collect(),
             text,
         })

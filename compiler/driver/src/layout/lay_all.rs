@@ -174,7 +174,13 @@ impl ClothPlace<'_> {
     /// Where the panel names this cloth.
     fn named_in(&self, cut: &CutPiece) -> Option<Span> {
         let window = self.design.ways.windows.get(cut.window)?;
-        Some(window.panels.get(cut.panel)?.property(cut.layer.word()))
+        Some(
+            window
+                .panels
+                .get(cut.panel)?
+                .item
+                .property(cut.layer.word()),
+        )
     }
 
     fn name(&self) -> &str {
