@@ -28,7 +28,7 @@ pub struct Change {
 pub struct Named {
     /// What it is: `window`, `panel`, `piece`, `cloth`.
     pub called: String,
-    /// Its name.
+    /// What the maker called it.
     pub name: String,
 }
 

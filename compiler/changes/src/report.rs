@@ -20,7 +20,7 @@ pub struct ChangesReport {
     pub jobs: Vec<JobChanges>,
 }
 
-/// What changed in one job.
+/// Two versions of a job, side by side.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct JobChanges {
     /// Its name: that of its file, where folders are compared.

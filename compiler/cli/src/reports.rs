@@ -21,7 +21,7 @@ impl Reports {
         &self.sources
     }
 
-    /// The reports.
+    /// All that was reported so far, in the order it came.
     pub fn diagnostics(&self) -> &[Diagnostic] {
         &self.diagnostics
     }

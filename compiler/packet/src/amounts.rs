@@ -42,7 +42,7 @@ pub struct Run {
 /// An area.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Surface {
-    /// Square metres.
+    /// For programs, in square metres.
     pub square_metres: f64,
     /// As printed.
     pub text: String,
@@ -51,7 +51,7 @@ pub struct Surface {
 /// A weight, estimated from areas and what cloth and notions are stated to weigh.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Weight {
-    /// Grams.
+    /// For programs, in grams.
     pub grams: f64,
     /// As printed.
     pub text: String,

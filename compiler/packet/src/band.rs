@@ -17,7 +17,7 @@ pub struct EdgeBand {
     pub seams: Vec<BandSeam>,
 }
 
-/// A seam of a band.
+/// A line along which a band is sewn: to the face, or in a mitre to the next band.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct BandSeam {
     /// Where it starts.

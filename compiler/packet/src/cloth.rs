@@ -102,7 +102,7 @@ pub struct WayCompared {
     pub along: PiecesAlong,
     /// The length to buy.
     pub bought: Measure,
-    /// What that costs.
+    /// The money for that length, where the cloth has a price.
     pub cost: Option<Amount>,
     /// Whether the cloth is laid so.
     pub is_used: bool,

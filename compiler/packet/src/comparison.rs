@@ -18,7 +18,7 @@ pub struct ClothComparison {
 /// One cloth of a job, and others in its place.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct ClothCompared {
-    /// The name of the cloth.
+    /// The cloth that might be replaced, by the name the maker gave it.
     pub name: String,
     /// The cloth as it is, then every other.
     pub trials: Vec<ClothTrial>,
@@ -65,7 +65,7 @@ pub struct ClothTaken {
 }
 
 impl ClothComparison {
-    /// The comparison as JSON.
+    /// All of it as JSON, laid out for people to compare; it ends in a newline.
     #[must_use]
     pub fn to_json(&self) -> String {
         let text = serde_json::to_string_pretty(self).unwrap_or_default();

@@ -36,9 +36,9 @@ pub struct Mark {
 pub struct FoldMark {
     /// The pleat's number from the left, from 1.
     pub pleat: u32,
-    /// The pleat's kind.
+    /// How that pleat is folded.
     pub pleat_kind: PleatKind,
-    /// Depth of the fold.
+    /// How deep the cloth is folded here.
     pub depth: Measure,
     /// The line it is brought to, from the left edge.
     pub brought_to_from_left: Measure,
@@ -53,7 +53,7 @@ pub struct FoldMark {
 pub struct StitchMark {
     /// The pleat's number from the left, from 1.
     pub pleat: u32,
-    /// The pleat's kind.
+    /// How that pleat is made.
     pub pleat_kind: PleatKind,
     /// Depth of one finger, or of the sewn fold before it is shaped.
     pub depth: Measure,

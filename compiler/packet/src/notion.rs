@@ -50,9 +50,9 @@ pub struct Extent {
 /// What one kind of panel needs of a notion.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct NotionPart {
-    /// The window.
+    /// The window it is for, by name.
     pub window: String,
-    /// The panel.
+    /// The kind of panel it is for, by name.
     pub panel: String,
     /// How many such panels are made.
     pub quantity: u32,

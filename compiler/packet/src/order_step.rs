@@ -8,7 +8,7 @@ use serde::{Deserialize, Serialize};
 pub struct OrderStep {
     /// Its number from 1.
     pub number: u32,
-    /// Its name.
+    /// What is done, in a word; the same as in `work`, where its time is stated.
     pub name: String,
     /// What to do, with the figures of this panel. What is said for each pleat, join or length of
     /// tape stands by itself.
@@ -22,7 +22,7 @@ pub struct OrderStep {
 /// How long some work takes.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct WorkTime {
-    /// Minutes.
+    /// For programs, in minutes.
     pub minutes: f64,
     /// As printed.
     pub text: String,

@@ -74,7 +74,7 @@ impl Packet {
 /// How lengths and money are written.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Units {
-    /// The system of units.
+    /// In which lengths and weights are written.
     pub system: SystemOfUnits,
     /// Cuts are rounded up to a multiple of this.
     pub cut_to: Measure,
@@ -86,7 +86,7 @@ pub struct Units {
     pub currency: Option<String>,
 }
 
-/// A system of units.
+/// The units a workroom measures in.
 #[derive(Copy, Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
 #[serde(rename_all = "snake_case")]
 pub enum SystemOfUnits {

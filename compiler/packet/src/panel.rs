@@ -74,7 +74,7 @@ pub struct Panel {
     pub pleat_strips: Option<PleatStrips>,
     /// All the tape of one panel along its edges.
     pub tape_together: Measure,
-    /// The fasteners of one panel.
+    /// What holds one panel to its rod or board, strip by strip.
     pub fasteners: Vec<Fastener>,
     /// What to mark, in working order.
     pub marks: Vec<Mark>,
@@ -162,7 +162,7 @@ pub struct Fastener {
     pub name: String,
     /// Width of the strip.
     pub width: Measure,
-    /// Its length.
+    /// How long to cut it.
     pub length: Measure,
     /// How far its upper edge lies below the made-up top edge.
     pub down: Measure,

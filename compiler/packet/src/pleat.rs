@@ -11,7 +11,7 @@ use super::{Measure, Run};
 pub struct Pleat {
     /// Its number from the left, from 1.
     pub number: u32,
-    /// Its kind.
+    /// How it is folded or drawn.
     pub kind: PleatKind,
     /// Depth of one fold of cloth.
     pub depth: Measure,

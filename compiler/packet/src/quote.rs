@@ -20,7 +20,7 @@ pub struct Quote {
     pub not_priced: Vec<String>,
 }
 
-/// One line of a quote.
+/// Something that is paid for, and how much of it.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct QuoteLine {
     /// What kind of thing it is.
@@ -31,7 +31,7 @@ pub struct QuoteLine {
     pub amount: String,
     /// How its cost comes about.
     pub reckoned: Reckoned,
-    /// What it costs.
+    /// The money, rounded once from the quantity and the price.
     pub cost: Amount,
 }
 

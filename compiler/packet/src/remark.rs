@@ -32,7 +32,7 @@ pub struct Note {
 pub struct Expectation {
     /// As the maker wrote it.
     pub wording: String,
-    /// How it came out.
+    /// What the answer is, as printed; several values where panels of one name differ.
     pub came_out: String,
 }
 
@@ -41,7 +41,7 @@ pub struct Expectation {
 pub struct Caution {
     /// Its name, by which a making method asks for it: `hot-iron`.
     pub name: String,
-    /// The caution.
+    /// What can happen, and how it is kept from happening.
     pub text: String,
     /// The sheets it belongs to as a whole, beside the steps of the making order that name it.
     pub sheets: Vec<SheetKind>,
@@ -59,11 +59,11 @@ pub enum SheetKind {
     Notions,
     /// What it costs and what is asked for it.
     Quote,
-    /// What to cut.
+    /// The size and the cutting line of each piece.
     CutSheet,
     /// A label for each piece that is cut.
     Labels,
-    /// Where to mark.
+    /// Every mark of a panel, by its distance from the edges.
     MarkList,
     /// How each pleated panel lies once folded.
     FoldingChart,
@@ -71,6 +71,6 @@ pub enum SheetKind {
     MakingOrder,
     /// What hangs on each rod, and what the rod makes of it.
     RodCheck,
-    /// What to check.
+    /// How rows and panels must come out, and what was expected, warned of and assumed.
     Checks,
 }

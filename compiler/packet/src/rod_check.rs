@@ -43,7 +43,7 @@ pub struct Stiffness {
     /// The least of its modulus of elasticity, which is reckoned with, in millions of pounds a
     /// square inch.
     pub least_million_psi: f64,
-    /// The most of it.
+    /// The most that is stated of it, in the same unit: the rod may be that much stiffer.
     pub most_million_psi: f64,
     /// Where these come from.
     pub source: String,
@@ -52,7 +52,7 @@ pub struct Stiffness {
 /// A load spread evenly.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Load {
-    /// Newtons a metre.
+    /// For programs, in newtons a metre.
     pub newtons_per_metre: f64,
     /// As printed.
     pub text: String,
@@ -61,7 +61,7 @@ pub struct Load {
 /// A bending moment.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Bending {
-    /// Newton metres.
+    /// For programs, in newton metres.
     pub newton_metres: f64,
     /// As printed.
     pub text: String,

@@ -6,7 +6,7 @@ use serde::{Deserialize, Serialize};
 
 use super::{Measure, Panel, RodCheck, Size, Weight};
 
-/// One window.
+/// One window: what its panels hang from, and each kind of them.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Window {
     /// The name the maker gave it.
@@ -76,8 +76,8 @@ pub struct Row {
 /// One panel in its place in the row.
 #[derive(Clone, PartialEq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct RowPanel {
-    /// The panel's name.
+    /// Which kind of panel hangs here, by name.
     pub name: String,
-    /// Its finished width.
+    /// How wide it hangs, the part under its neighbours included.
     pub finished_width: Measure,
 }
