@@ -7,7 +7,7 @@ use serde::{Deserialize, Serialize};
 #[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
 pub struct Change {
     /// The part of the packet it belongs to.
-    pub part: Part,
+    pub part: PacketPart,
     /// Whether something came, went or became another.
     pub kind: ChangeKind,
     /// What it is a part of, from the outside in: window, panel, piece. Names are those of the
@@ -49,7 +49,7 @@ pub enum ChangeKind {
     Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug, Serialize, Deserialize, JsonSchema,
 )]
 #[serde(rename_all = "snake_case")]
-pub enum Part {
+pub enum PacketPart {
     /// The job as a whole, and how it is written.
     Job,
     /// Cloth and notions to buy.

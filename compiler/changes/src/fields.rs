@@ -1,13 +1,13 @@
 //! How the fields of a packet are told when they change.
 
-use crate::change::Part;
+use crate::change::PacketPart;
 
 /// The part of the packet a path belongs to: that of the longest beginning that has one.
-pub(super) fn part_of(path: &str) -> Part {
+pub(super) fn part_of(path: &str) -> PacketPart {
     let fitting = PARTS.iter().filter(|(begins, _)| stands_in(path, begins));
     fitting
         .max_by_key(|(begins, _)| begins.len())
-        .map_or(Part::Job, |(_, part)| *part)
+        .map_or(PacketPart::Job, |(_, part)| *part)
 }
 
 /// Whether a field is told at all, and what stands in it.
@@ -49,32 +49,32 @@ fn stands_in(path: &str, begins: &str) -> bool {
         .is_some_and(|rest| rest.is_empty() || rest.starts_with('.'))
 }
 
-const PARTS: [(&str, Part); 25] = [
-    ("cloths", Part::Buying),
-    ("cloth_cost", Part::Buying),
-    ("notions", Part::Buying),
-    ("quote", Part::Quote),
-    ("windows", Part::Windows),
-    ("windows.rod_check", Part::Rods),
-    ("windows.rod_not_checked", Part::Rods),
-    ("windows.panels", Part::Panels),
-    ("windows.panels.pieces", Part::Pieces),
-    ("windows.panels.marks", Part::Marks),
-    ("windows.panels.mitres", Part::Marks),
-    ("windows.panels.pleats", Part::Folding),
-    ("windows.panels.creases", Part::Folding),
-    ("windows.panels.stretches", Part::Folding),
-    ("windows.panels.layers", Part::Folding),
-    ("windows.panels.folded", Part::Folding),
-    ("windows.panels.thickest", Part::Folding),
-    ("windows.panels.thickest_stack", Part::Folding),
-    ("windows.panels.print_followed", Part::Folding),
-    ("windows.panels.turn_of_cloth", Part::Folding),
-    ("windows.panels.making_order", Part::Making),
-    ("warnings", Part::Checks),
-    ("notes", Part::Checks),
-    ("expectations", Part::Checks),
-    ("cautions", Part::Checks),
+const PARTS: [(&str, PacketPart); 25] = [
+    ("cloths", PacketPart::Buying),
+    ("cloth_cost", PacketPart::Buying),
+    ("notions", PacketPart::Buying),
+    ("quote", PacketPart::Quote),
+    ("windows", PacketPart::Windows),
+    ("windows.rod_check", PacketPart::Rods),
+    ("windows.rod_not_checked", PacketPart::Rods),
+    ("windows.panels", PacketPart::Panels),
+    ("windows.panels.pieces", PacketPart::Pieces),
+    ("windows.panels.marks", PacketPart::Marks),
+    ("windows.panels.mitres", PacketPart::Marks),
+    ("windows.panels.pleats", PacketPart::Folding),
+    ("windows.panels.creases", PacketPart::Folding),
+    ("windows.panels.stretches", PacketPart::Folding),
+    ("windows.panels.layers", PacketPart::Folding),
+    ("windows.panels.folded", PacketPart::Folding),
+    ("windows.panels.thickest", PacketPart::Folding),
+    ("windows.panels.thickest_stack", PacketPart::Folding),
+    ("windows.panels.print_followed", PacketPart::Folding),
+    ("windows.panels.turn_of_cloth", PacketPart::Folding),
+    ("windows.panels.making_order", PacketPart::Making),
+    ("warnings", PacketPart::Checks),
+    ("notes", PacketPart::Checks),
+    ("expectations", PacketPart::Checks),
+    ("cautions", PacketPart::Checks),
 ];
 
 /// What is not told, and why.
@@ -181,7 +181,7 @@ pub(crate) mod tests {
     use serde_json::Value;
 
     use super::{AS_ONE, FIXED_VALUES, PARTS, SPEAKING, SUMS, UNTOLD, part_of};
-    use crate::change::Part;
+    use crate::change::PacketPart;
 
     /// Whether a packet has such a field, by its schema.
     pub(crate) fn is_a_field(path: &str) -> bool {
@@ -237,12 +237,12 @@ pub(crate) mod tests {
     #[test]
     fn the_longest_beginning_decides() {
         for (path, part) in [
-            ("title", Part::Job),
-            ("cloths.bought", Part::Buying),
-            ("windows.top_at", Part::Windows),
-            ("windows.panels.drop", Part::Panels),
-            ("windows.panels.pieces.outline", Part::Pieces),
-            ("windows.panelsize", Part::Windows),
+            ("title", PacketPart::Job),
+            ("cloths.bought", PacketPart::Buying),
+            ("windows.top_at", PacketPart::Windows),
+            ("windows.panels.drop", PacketPart::Panels),
+            ("windows.panels.pieces.outline", PacketPart::Pieces),
+            ("windows.panelsize", PacketPart::Windows),
         ] {
             assert_eq!(part_of(path), part, "{path}");
         }

@@ -20,7 +20,7 @@ mod walk;
 
 use pelmet_packet::schema_of;
 
-pub use change::{Change, ChangeKind, Named, Part};
+pub use change::{Change, ChangeKind, Named, PacketPart};
 pub use compare::changes;
 pub use report::{CHANGES_FORMAT, ChangesReport, JobChanges};
 

@@ -2,7 +2,7 @@
 
 use pelmet_design::{Design, Project, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, FileId, Severity, Sources, Span, codes};
-use pelmet_packet::{Expectation, Packet};
+use pelmet_packet::{ExpectationMet, Packet};
 
 use crate::assemble::{Parts, assemble};
 use crate::expectations::Judge;
@@ -45,7 +45,7 @@ pub(crate) struct Answer {
     pub(crate) design: Design,
     settled: Settled,
     pub(crate) laid: Vec<LaidCloth>,
-    expectations: Vec<Expectation>,
+    expectations: Vec<ExpectationMet>,
 }
 
 /// Checks a design: reads it, resolves it, does the sums, lays every cloth out and holds the answer

@@ -46,7 +46,7 @@ pub use pelmet_model::{
 pub use piece::{Arc, CutAllowance, JoinSeam, JoinedWidths, MeasuredFrom, OutlinePoint, Piece};
 pub use pleat::{Crease, Layers, Pleat, Seen, Stretch, TurnOfCloth};
 pub use quote::{Markup, Quote, QuoteKind, QuoteLine, Reckoned};
-pub use remark::{Caution, Expectation, Note, SheetKind, Warning};
+pub use remark::{Caution, ExpectationMet, Note, SheetKind, Warning};
 pub use rod_check::{Bending, Load, RodCheck, Stiffness};
 pub use schema::{schema, schema_of};
 pub use window::{Row, RowPanel, Support, Window};

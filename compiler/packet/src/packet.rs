@@ -4,7 +4,7 @@ use schemars::JsonSchema;
 use serde::{Deserialize, Serialize};
 
 use crate::{
-    Amount, Caution, Cloth, Expectation, Measure, Note, Notion, Quote, Warning, Weight, Window,
+    Amount, Caution, Cloth, ExpectationMet, Measure, Note, Notion, Quote, Warning, Weight, Window,
 };
 
 /// The version of the packet's form, the value of [`Packet::format`].
@@ -40,7 +40,7 @@ pub struct Packet {
     /// What was assumed where the design is silent.
     pub notes: Vec<Note>,
     /// What the design expects of itself and how it came out; all of it is met.
-    pub expectations: Vec<Expectation>,
+    pub expectations: Vec<ExpectationMet>,
     /// What can hurt someone or spoil the work, each for the sheets and steps it belongs to.
     pub cautions: Vec<Caution>,
 }

@@ -29,7 +29,7 @@ pub struct Note {
 
 /// Something the design expects of itself; a packet exists only when all of it is met.
 #[derive(Clone, PartialEq, Eq, Debug, Serialize, Deserialize, JsonSchema)]
-pub struct Expectation {
+pub struct ExpectationMet {
     /// As the maker wrote it.
     pub wording: String,
     /// What the answer is, as printed; several values where panels of one name differ.

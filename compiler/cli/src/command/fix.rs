@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 use std::path::PathBuf;
 
 use clap::Args;
-use pelmet_diagnostics::{self as diagnostics, Diagnostic, Edit, FileId, Sources, apply_fixes};
+use pelmet_diagnostics::{Diagnostic, Edit, FileId, Fix, Sources, apply_fixes};
 use pelmet_driver::Checked;
 use pelmet_syntax::parse;
 
@@ -19,13 +19,13 @@ use crate::write::replace_file;
 /// design is checked again, and what is left is reported.
 #[derive(Args, Debug)]
 #[command(verbatim_doc_comment)]
-pub struct Fix {
+pub struct FixDesigns {
     /// The main file of each design
     #[arg(required = true, value_name = "FILE")]
     files: Vec<PathBuf>,
 }
 
-impl Fix {
+impl FixDesigns {
     pub fn run(&self, console: &mut Console) {
         console.expect_reports();
         for file in &self.files {
@@ -62,7 +62,7 @@ fn fix(job: &Job, console: &mut Console) {
 struct Changes<'d> {
     text: String,
     edits: Vec<Edit>,
-    made: Vec<&'d diagnostics::Fix>,
+    made: Vec<&'d Fix>,
 }
 
 /// The changes of each file. One that goes against an earlier one is left for another run.
@@ -83,7 +83,7 @@ fn changes<'d>(sources: &Sources, reports: &'d [Diagnostic]) -> BTreeMap<FileId,
 }
 
 impl<'d> Changes<'d> {
-    fn add(&mut self, fix: &'d diagnostics::Fix, text: &str) {
+    fn add(&mut self, fix: &'d Fix, text: &str) {
         let edits = [self.edits.as_slice(), &fix.edits].concat();
         if let Some(changed) = apply_fixes(text, &edits) {
             self.text = changed;
@@ -94,7 +94,7 @@ impl<'d> Changes<'d> {
 
     /// One line a change, each with the place it was made at.
     fn told(&self, job: &Job, sources: &Sources) -> String {
-        let line = |fix: &&diagnostics::Fix| {
+        let line = |fix: &&Fix| {
             let span = fix.edits.first()?.span;
             let (name, place) = (job.shown(sources.name(span.file)), sources.place(span));
             Some(format!(

@@ -24,7 +24,7 @@ pub enum Command {
     Cloths(cloths::Cloths),
     #[command(visible_alias = "fmt")]
     Format(format::Format),
-    Fix(fix::Fix),
+    Fix(fix::FixDesigns),
     Explain(explain::Explain),
     Completions(completions::Completions),
 }

@@ -30,7 +30,7 @@ mod window;
 use pelmet_diagnostics::Diagnostic;
 use pelmet_measure::{Mass, Style, System};
 use pelmet_model::{Job, Work};
-use pelmet_packet::{Expectation, FORMAT, Packet, SystemOfUnits, Units, Window};
+use pelmet_packet::{ExpectationMet, FORMAT, Packet, SystemOfUnits, Units, Window};
 
 use crate::layout::LaidCloth;
 use crate::sequence::window_order;
@@ -57,7 +57,7 @@ pub struct Parts<'a> {
     /// What was found on the way; errors have no place here.
     pub diagnostics: &'a [Diagnostic],
     /// What the design expects of itself and how it came out.
-    pub expectations: Vec<Expectation>,
+    pub expectations: Vec<ExpectationMet>,
 }
 
 /// Assembles the packet of a job; `None` where the sums left a panel out, since a packet that

@@ -1,13 +1,12 @@
 //! Holding the answer against what the design expects of it.
 
 use pelmet_design::{
-    Design, Expectation as Line, Expected, ExpectedSubject, FabricSize, JobSize, PanelSize,
-    WindowSize,
+    Design, Expectation, Expected, ExpectedSubject, FabricSize, JobSize, PanelSize, WindowSize,
 };
 use pelmet_diagnostics::{Diagnostic, Diagnostics, PlacedText, codes};
 use pelmet_measure::{Length, Style};
 use pelmet_model::Work;
-use pelmet_packet::Expectation;
+use pelmet_packet::ExpectationMet;
 
 use super::bound::{bound_in_words, out_of_bound};
 use super::broken::Broken;
@@ -28,7 +27,7 @@ pub(crate) struct Judge<'a> {
 
 impl Judge<'_> {
     /// How every expectation came out, by its wording; those that are not met are reported.
-    pub(crate) fn judge(&self, found: &mut Diagnostics) -> Vec<Expectation> {
+    pub(crate) fn judge(&self, found: &mut Diagnostics) -> Vec<ExpectationMet> {
         let mut judged = Vec::new();
         for line in &self.design.expectations {
             let sizes = self.sizes(&line.subject);
@@ -42,7 +41,7 @@ impl Judge<'_> {
 
     /// The report of an expectation that at least one size does not meet: the first is told in
     /// full, the others in a line each.
-    fn not_met(&self, line: &Line, sizes: &[CameOut]) -> Option<Diagnostic> {
+    fn not_met(&self, line: &Expectation, sizes: &[CameOut]) -> Option<Diagnostic> {
         let printed = |value| self.printed(&line.subject, value);
         let mut unmet = sizes.iter().filter_map(|size| {
             let out = out_of_bound(size.value, line.bound)?;
@@ -67,7 +66,7 @@ impl Judge<'_> {
 
     /// The report of an expectation that cannot be judged, since something it follows from is not
     /// stated.
-    fn not_known(&self, line: &Line, sizes: &[CameOut]) -> Option<Diagnostic> {
+    fn not_known(&self, line: &Expectation, sizes: &[CameOut]) -> Option<Diagnostic> {
         let (what, property) = match line.subject {
             ExpectedSubject::Panel { size, .. } => unstated_of_panel(size)?,
             ExpectedSubject::Window { size, .. } => match size {
@@ -151,11 +150,11 @@ fn unstated_of_panel(size: PanelSize) -> Option<(&'static str, &'static str)> {
 
 /// How an expectation came out: each size once, though several panels share it. One that could not
 /// be judged says nothing.
-fn came_out(line: &Line, sizes: &[CameOut]) -> Option<Expectation> {
+fn came_out(line: &Expectation, sizes: &[CameOut]) -> Option<ExpectationMet> {
     let mut texts: Vec<&str> = sizes.iter().map(|size| size.text.as_str()).collect();
     texts.sort_unstable();
     texts.dedup();
-    (!texts.is_empty()).then(|| Expectation {
+    (!texts.is_empty()).then(|| ExpectationMet {
         wording: line.wording.clone(),
         came_out: texts.join(", "),
     })

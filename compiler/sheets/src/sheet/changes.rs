@@ -1,6 +1,6 @@
 //! Changes: what differs between two versions of a job. It is about two packets and no sheet of either.
 
-use pelmet_changes::{Change, ChangeKind, JobChanges, Named, Part};
+use pelmet_changes::{Change, ChangeKind, JobChanges, Named, PacketPart};
 
 use crate::content::{SheetBlocks, TextColumn, TextTable};
 use crate::text::words::counted;
@@ -98,18 +98,18 @@ fn place(of: &[Named]) -> String {
     told.join(" ")
 }
 
-fn part(part: Part) -> &'static str {
+fn part(part: PacketPart) -> &'static str {
     match part {
-        Part::Job => "The job",
-        Part::Buying => "To buy",
-        Part::Quote => "Quote",
-        Part::Windows => "Windows",
-        Part::Panels => "Panels",
-        Part::Pieces => "Pieces to cut",
-        Part::Marks => "Marks",
-        Part::Folding => "Pleats and folding",
-        Part::Making => "Making order",
-        Part::Rods => "Rods",
-        Part::Checks => "What to check",
+        PacketPart::Job => "The job",
+        PacketPart::Buying => "To buy",
+        PacketPart::Quote => "Quote",
+        PacketPart::Windows => "Windows",
+        PacketPart::Panels => "Panels",
+        PacketPart::Pieces => "Pieces to cut",
+        PacketPart::Marks => "Marks",
+        PacketPart::Folding => "Pleats and folding",
+        PacketPart::Making => "Making order",
+        PacketPart::Rods => "Rods",
+        PacketPart::Checks => "What to check",
     }
 }

@@ -12,13 +12,13 @@ mod kept;
 mod page;
 mod plain_text;
 
-use pelmet_packet::{Expectation, Note, Packet, Warning};
+use pelmet_packet::{ExpectationMet, Note, Packet, Warning};
 use pelmet_sheets::{PacketChoice, PacketFile, PacketForm, TextOptions};
 
 /// The reading room with something to say under every heading of the checks.
 fn reading_room() -> Packet {
     let mut packet = jobs::reading_room().packet();
-    packet.expectations.push(Expectation {
+    packet.expectations.push(ExpectationMet {
         wording: String::from("bridge finished width = 10 in within 1/4 in"),
         came_out: String::from("10 in"),
     });
