@@ -214,24 +214,24 @@ fn a_fold_is_marked_with_the_line_it_is_brought_to_on_both_sides_of_the_centre()
         .collect();
     assert_eq!(folds.len(), 6);
     let (first, fold) = folds[0];
-    // Knives at 5, 9 and 13 in from the centre of 28 in, 2 in, 1 in and 1 in deep, toward it.
+    // Knives at 2, 5 1/4 and 10 1/2 in from the centre of 28 in, 3/4, 1 1/4 and 2 in deep, toward it.
     assert_eq!(
         first.from_left.as_ref().expect("a fold has a place").text,
-        "1 in"
+        "3 1/2 in"
     );
     assert_eq!(
         first.from_centre.as_ref().expect("a fold has a place").text,
-        "13 in left"
+        "10 1/2 in left"
     );
-    assert_eq!(fold.brought_to_from_left.text, "3 in");
-    assert_eq!(fold.brought_to_from_centre.text, "11 in left");
-    assert_eq!(fold.depth.text, "1 in");
+    assert_eq!(fold.brought_to_from_left.text, "7 1/2 in");
+    assert_eq!(fold.brought_to_from_centre.text, "6 1/2 in left");
+    assert_eq!(fold.depth.text, "2 in");
     let (last, fold) = folds[5];
     assert_eq!(
         last.from_centre.as_ref().expect("a fold has a place").text,
-        "13 in right"
+        "10 1/2 in right"
     );
-    assert_eq!(fold.brought_to_from_centre.text, "11 in right");
+    assert_eq!(fold.brought_to_from_centre.text, "6 1/2 in right");
 }
 
 /// Common practice, no source.

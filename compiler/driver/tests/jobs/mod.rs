@@ -316,7 +316,8 @@ fn pillowcase() -> Making {
     }
 }
 
-/// Three knives on each side of the centre, laid toward it.
+/// Three knives on each side of the centre, laid toward it, deeper and farther apart outward: each
+/// begins where the one before it ends behind.
 fn fan() -> PleatRule {
     let knife = |number, depth, place| PleatStep {
         number,
@@ -331,9 +332,9 @@ fn fan() -> PleatRule {
         start: Start::Centre,
         mirrored: true,
         steps: vec![
-            knife(0, inch(2), FoldPlace::At(inch(5))),
-            knife(1, inch(1), FoldPlace::On(inch(4))),
-            knife(2, inch(1), FoldPlace::On(inch(4))),
+            knife(0, inches(3, 4), FoldPlace::At(inch(2))),
+            knife(1, inches(5, 4), FoldPlace::On(inches(13, 4))),
+            knife(2, inch(2), FoldPlace::On(inches(21, 4))),
         ],
         layers: Some(5),
         print: None,
