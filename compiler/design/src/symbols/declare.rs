@@ -43,8 +43,8 @@ pub(super) struct Item<'t> {
 pub(super) enum Written<'t> {
     /// An entry of a sheet.
     Entry(&'t Entry),
-    /// An entry that makes windows of a list.
-    List(&'t Entry, &'t List),
+    /// An entry that makes windows of a list, and the list if it could be read.
+    List(&'t Entry, Option<&'t List>),
     /// A row of a list.
     Row(&'t ListRow),
 }
@@ -65,11 +65,11 @@ impl<'t> Declarations<'t> {
                 found: &mut declarations,
             };
             for entry in &file.entries {
-                let list = list_path(entry).and_then(|path| loaded.lists.get(&path));
-                match (list, entry.first_word().and_then(Kind::from_word)) {
-                    (Some(list), _) => declaring.list(entry, list),
-                    (None, Some(kind)) => declaring.item_at_edge(kind, entry),
-                    (None, None) => {}
+                if entry.first_word() == Some("windows") {
+                    let list = list_path(entry).and_then(|path| loaded.lists.get(&path));
+                    declaring.list(entry, list);
+                } else if let Some(kind) = entry.first_word().and_then(Kind::from_word) {
+                    declaring.item_at_edge(kind, entry);
                 }
             }
         }
@@ -157,13 +157,13 @@ type Given<'a> = (&'a str, Span, Span);
 
 impl<'t> Declaring<'t, '_> {
     /// The windows of a list, and what they have in common.
-    fn list(&mut self, entry: &'t Entry, list: &'t List) {
+    fn list(&mut self, entry: &'t Entry, list: Option<&'t List>) {
         let treatment = treatment_named(entry);
         self.found.items.push(Item {
             treatment,
             ..Item::new(Kind::Window, Written::List(entry, list))
         });
-        for row in &list.rows {
+        for row in list.iter().flat_map(|list| &list.rows) {
             let (name, span) = (row.name.text.as_str(), row.name.span);
             let kind = DefinitionKind::Item(Kind::Window);
             let id = self.define(kind, (name, span, span), None);
@@ -217,7 +217,10 @@ impl<'t> Declaring<'t, '_> {
                 let (name, span) = (parameter.name, parameter.span);
                 let kind = DefinitionKind::Parameter;
                 let defined = self.define(kind, (name, span, span), Some(id));
-                item.parameters.push((name, defined));
+                // Of two of one name it is the first that is meant.
+                if item.parameter(name).is_none() {
+                    item.parameters.push((name, defined));
+                }
             }
         }
         self.push(item)

@@ -63,10 +63,13 @@ impl<'t, 'd> Referring<'t, 'd> {
         item: Option<&Item<'t>>,
     ) {
         for Name { text, span } in names {
-            let named = |part: &&FormPart| match part {
-                FormPart::Name(kind) => self.declared.named(*kind, text)?.id,
-                FormPart::Panel => self.panel_of(item?, text),
-                _ => None,
+            let named = |part: &&FormPart| {
+                if let FormPart::Name(kind) = part {
+                    return self.declared.named(*kind, text)?.id;
+                }
+                let is_panel = matches!(part, FormPart::Panel);
+                item.filter(|_| is_panel)
+                    .and_then(|item| self.panel_of(item, text))
             };
             match parts.iter().find_map(named) {
                 Some(id) => self.refer(*span, Meaning::Definition(id)),
@@ -128,11 +131,11 @@ impl<'t, 'd> Referring<'t, 'd> {
 
     /// A panel that a treatment names, or a window the panel of its treatment.
     fn panel_of(&self, item: &Item<'t>, name: &str) -> Option<DefinitionId> {
-        let treatment = match item.kind {
-            Kind::Window => self.declared.treatment_of(item)?,
-            _ => item,
-        };
-        self.declared.panel_of(treatment, name)
+        if item.kind == Kind::Window {
+            let treatment = self.declared.treatment_of(item)?;
+            return self.declared.panel_of(treatment, name);
+        }
+        self.declared.panel_of(item, name)
     }
 
     /// The name of an item of this kind, with what is given for its parameters. The name of a notion

@@ -143,6 +143,8 @@ impl<'t, 'd> Referring<'t, 'd> {
     }
 
     fn block(&mut self, item: &'d Item<'t>, entry: &'t Entry, scope: ScopeId) {
+        // Panels stand in the order in which they were declared.
+        let mut panels = item.panels.iter();
         for within in entry.block.iter().flat_map(|block| &block.entries) {
             match inner(item.kind, within) {
                 Inner::Acceptance => self.line(within),
@@ -150,7 +152,10 @@ impl<'t, 'd> Referring<'t, 'd> {
                     self.first_word_is(within, Meaning::Kind(Kind::Measure));
                     self.measure(within, scope);
                 }
-                Inner::Panel => self.panel(item, within, scope),
+                Inner::Panel => {
+                    let panel = panels.next().map(|(_, panel)| *panel);
+                    self.panel(item, panel, within, scope);
+                }
                 Inner::WorkSteps => self.work_steps(within, scope),
                 Inner::Step => self.step(item.kind, within, scope),
                 Inner::Property => self.property(item, within, scope),
@@ -158,16 +163,19 @@ impl<'t, 'd> Referring<'t, 'd> {
         }
     }
 
-    /// A panel of a treatment, which is like a neighbour before it is like a panel elsewhere.
-    fn panel(&mut self, treatment: &'d Item<'t>, entry: &'t Entry, scope: ScopeId) {
+    /// A panel of a treatment, by its number; it is like a neighbour before it is like a panel
+    /// elsewhere.
+    fn panel(
+        &mut self,
+        treatment: &'d Item<'t>,
+        panel: Option<usize>,
+        entry: &'t Entry,
+        scope: ScopeId,
+    ) {
         let declared = self.declared;
-        let mut panels = treatment.panels.iter();
-        let panel = panels.find_map(|(_, panel)| {
-            let panel = declared.items.get(*panel)?;
-            let is_it = matches!(panel.written, Written::Entry(it) if std::ptr::eq(it, entry));
-            is_it.then_some(panel)
-        });
-        let Some(panel) = panel else { return };
+        let Some(panel) = panel.and_then(|panel| declared.items.get(panel)) else {
+            return;
+        };
         let like = panel.like.and_then(Term::word);
         let neighbour = like.and_then(|name| declared.panel_of(treatment, name));
         let neighbour = neighbour.filter(|neighbour| Some(*neighbour) != panel.id);
@@ -265,22 +273,20 @@ impl<'t, 'd> Referring<'t, 'd> {
     }
 
     /// `windows from "list.csv": treatment { … }`, and the first line of the list.
-    fn list(&mut self, shared: &'d Item<'t>, entry: &'t Entry, list: &'t List) {
-        let terms = entry
-            .head
-            .phrases
-            .first()
-            .map(|phrase| phrase.terms.as_slice());
-        if let Some([windows, from, path]) = terms {
+    fn list(&mut self, shared: &'d Item<'t>, entry: &'t Entry, list: Option<&'t List>) {
+        let words = entry.head.phrases.first().map(|phrase| &phrase.terms);
+        if let Some([windows, from, path]) = words.map(Vec::as_slice) {
             self.refer(windows.span, Meaning::Word("windows"));
             self.refer(from.span, Meaning::Word("from"));
-            self.refer(path.span, Meaning::File(list.file));
+            if let Some(list) = list {
+                self.refer(path.span, Meaning::File(list.file));
+            }
         }
         if let Some(treatment) = shared.treatment {
             self.item_name(Kind::Treatment, treatment, Scopes::ROOT);
         }
         self.block(shared, entry, Scopes::ROOT);
-        for column in &list.columns {
+        for column in list.iter().flat_map(|list| &list.columns) {
             if column.text == NAME_COLUMN {
                 self.refer(column.span, Meaning::Word(NAME_COLUMN));
             } else {

@@ -1,5 +1,7 @@
 //! The names that are known at a place of a text.
 
+use std::collections::BTreeMap;
+
 use super::table::DefinitionId;
 use crate::closed_sets::{ClosedSet, KnownName};
 use crate::kind::Kind;
@@ -23,7 +25,7 @@ pub(super) struct ScopeId(usize);
 pub(super) struct Scopes<'t>(Vec<Scope<'t>>);
 
 struct Scope<'t> {
-    names: Vec<(&'t str, Bound)>,
+    names: BTreeMap<&'t str, Bound>,
     outer: ScopeId,
 }
 
@@ -33,7 +35,7 @@ impl<'t> Scopes<'t> {
 
     pub fn new() -> Self {
         let root = Scope {
-            names: Vec::new(),
+            names: BTreeMap::new(),
             outer: Self::ROOT,
         };
         Self(vec![root])
@@ -50,7 +52,7 @@ impl<'t> Scopes<'t> {
         self.add(outer, names.collect())
     }
 
-    fn add(&mut self, outer: ScopeId, names: Vec<(&'t str, Bound)>) -> ScopeId {
+    fn add(&mut self, outer: ScopeId, names: BTreeMap<&'t str, Bound>) -> ScopeId {
         if names.is_empty() {
             return outer;
         }
@@ -70,8 +72,7 @@ impl<'t> Scopes<'t> {
         let mut at = scope;
         while at.0 > Self::ROOT.0 {
             let scope = self.0.get(at.0)?;
-            let found = scope.names.iter().find(|(known, _)| *known == name);
-            if let Some((_, bound)) = found {
+            if let Some(bound) = scope.names.get(name) {
                 return Some(*bound);
             }
             at = scope.outer;
