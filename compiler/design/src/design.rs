@@ -1,10 +1,10 @@
 //! A resolved design: the job as ordered, and the way back from each part of it to its text.
 
-use std::collections::{BTreeMap, BTreeSet};
-
-use pelmet_diagnostics::{FileId, Span};
+use pelmet_diagnostics::Span;
 use pelmet_measure::{Length, Mass, Money, Style};
-use pelmet_model::{Figure, Job};
+use pelmet_model::Job;
+
+use crate::source_map::SourceMap;
 
 /// A design with every name, template and sum resolved. What is left to do is workroom sums.
 #[derive(Clone, Debug)]
@@ -20,7 +20,7 @@ pub struct Design {
     /// What the design expects of its own answer.
     pub expectations: Vec<Expectation>,
     /// Where each part of the job was written.
-    pub ways: Ways,
+    pub source_map: SourceMap,
     /// The warnings the maker accepts.
     pub acceptances: Vec<Accepted>,
 }
@@ -36,75 +36,6 @@ pub struct Accepted {
     pub reason: String,
     /// The file or block it holds for.
     pub within: Span,
-}
-
-/// Where each part of a job was written; windows and cloths by their index in the job.
-#[derive(Clone, Debug, Default)]
-pub struct Ways {
-    /// The name of each cloth.
-    pub fabrics: Vec<Span>,
-    /// The windows.
-    pub windows: Vec<WindowWay>,
-    /// The files of the standard library, in which no maker mends anything.
-    pub library: BTreeSet<FileId>,
-}
-
-/// Where a window or a panel was written.
-#[derive(Clone, Debug)]
-pub struct WrittenItem {
-    /// Its name.
-    pub name: Span,
-    /// The value of each property, by key; for a window those of its treatment too.
-    pub properties: BTreeMap<String, Span>,
-}
-
-/// Where a window was written.
-#[derive(Clone, Debug)]
-pub struct WindowWay {
-    /// Its name and its properties, the treatment's (row, over joins) included.
-    pub item: WrittenItem,
-    /// Its panels, by their index in the window.
-    pub panels: Vec<PanelWay>,
-}
-
-/// Where a panel was written.
-#[derive(Clone, Debug)]
-pub struct PanelWay {
-    /// Its name and its properties.
-    pub item: WrittenItem,
-    /// The written steps of its pleat rule, by their number.
-    pub pleat_steps: Vec<Span>,
-    /// The written steps of its outline, by their number.
-    pub outline_steps: Vec<Span>,
-    /// Where each number of the heading was written, by key ("tail", "pocket").
-    pub heading: BTreeMap<String, Span>,
-    /// Where each number of the making method was written, by key ("turning opening").
-    pub making: BTreeMap<String, Span>,
-    /// The steps of its making method, each with its sentences.
-    pub making_steps: Vec<Vec<SentencePlace>>,
-}
-
-/// Where the words of a making step stand.
-#[derive(Clone, PartialEq, Eq, Debug)]
-pub struct SentencePlace {
-    /// The words, with their quotes.
-    pub words: Span,
-    /// The figures named in them, each with the place of its name.
-    pub figures: Vec<(Figure, Span)>,
-}
-
-impl WrittenItem {
-    /// Whether a property was written.
-    #[must_use]
-    pub fn states(&self, key: &str) -> bool {
-        self.properties.contains_key(key)
-    }
-
-    /// Where a property was written, or else the name.
-    #[must_use]
-    pub fn property(&self, key: &str) -> Span {
-        self.properties.get(key).copied().unwrap_or(self.name)
-    }
 }
 
 /// What a design expects of its own answer: its own test.

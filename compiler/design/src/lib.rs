@@ -33,6 +33,7 @@ mod report;
 mod resolve;
 mod scope;
 mod size;
+mod source_map;
 mod sum;
 mod symbols;
 mod term;
@@ -40,7 +41,7 @@ mod term;
 pub use closed_sets::{KnownName, WordSet};
 pub use design::{
     Accepted, Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize,
-    PanelSize, PanelWay, SentencePlace, Ways, WindowSize, WindowWay, WrittenItem,
+    PanelSize, WindowSize,
 };
 pub use form::{Form, FormPart, Takes};
 pub use keyword::{Keyword, LINES, WORK_STEP};
@@ -50,4 +51,8 @@ pub use load::{Loaded, MAXIMUM_FILES_DEEP, load};
 pub use project::{Project, ReadFinding};
 pub use property::Property;
 pub use resolve::{Resolved, resolve};
+pub use source_map::{
+    HeadingKey, ItemSource, MakingKey, PanelKey, PanelSource, SentencePlace, SourceMap, WindowKey,
+    WindowSource,
+};
 pub use symbols::{Definition, DefinitionId, DefinitionKind, Meaning, Reference, Symbols};

@@ -7,7 +7,7 @@ use pelmet_measure::Style;
 use pelmet_model::Job;
 
 use crate::accept::read_acceptances;
-use crate::design::{Design, Ways};
+use crate::design::Design;
 use crate::gather::{World, gather};
 use crate::item::Item;
 use crate::kind::Kind;
@@ -16,6 +16,7 @@ use crate::read::{Settings, read_expectations, read_settings};
 use crate::reader::Reader;
 use crate::reference::Referred;
 use crate::scope::Scope;
+use crate::source_map::SourceMap;
 use crate::symbols::{Symbols, symbols};
 
 /// A design, and the diagnostics of its names, kinds and templates.
@@ -75,15 +76,15 @@ fn read_job<'t>(
         markup: settings.markup,
         ..Job::default()
     };
-    let mut ways = Ways {
+    let mut source_map = SourceMap {
         library: loaded.library_files().collect(),
-        ..Ways::default()
+        ..SourceMap::default()
     };
     for item in in_order(world, Kind::Fabric) {
         if let Some(fabric) = reader.fabric(item) {
             reader.fabrics.insert(item.name, job.fabrics.len());
             job.fabrics.push(fabric);
-            ways.fabrics.push(item.name_span);
+            source_map.fabrics.push(item.name_span);
         }
     }
     look_over_templates(reader, world);
@@ -93,7 +94,7 @@ fn read_job<'t>(
     for item in &world.windows {
         if let Some((window, way)) = reader.window(item) {
             job.windows.push(window);
-            ways.windows.push(way);
+            source_map.windows.push(way);
         }
     }
     let whole = job.windows.len() == world.windows.len();
@@ -104,7 +105,7 @@ fn read_job<'t>(
         currency: settings.currency,
         job,
         expectations,
-        ways,
+        source_map,
         acceptances: Vec::new(),
     }
 }

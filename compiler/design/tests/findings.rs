@@ -7,7 +7,7 @@
 
 use std::collections::BTreeMap;
 
-use pelmet_design::{Design, Project, ReadFinding, Ways, load, resolve};
+use pelmet_design::{Design, Project, ReadFinding, SourceMap, load, resolve};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Example, Sources, apply_fixes, codes, render};
 use pelmet_measure::{Length, Ratio, Style};
 use pelmet_model::{
@@ -364,7 +364,7 @@ fn findings_of_what_is_not_there_are_told_all_the_same() {
         currency: None,
         job: Job::default(),
         expectations: Vec::new(),
-        ways: Ways::default(),
+        source_map: SourceMap::default(),
         acceptances: Vec::new(),
     };
     let subjects = [

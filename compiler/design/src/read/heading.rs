@@ -14,10 +14,11 @@ use crate::kind::Kind;
 use crate::lengths::Sign;
 use crate::reader::{Followed, Reader};
 use crate::scope::{Scope, Value};
+use crate::source_map::HeadingKey;
 use crate::term::name_span;
 
 /// A heading with the place of each of its numbers.
-pub(crate) type PlacedHeading = (Heading, BTreeMap<String, Span>);
+pub(crate) type PlacedHeading = (Heading, BTreeMap<HeadingKey, Span>);
 
 const HEAD: &str = "the name of a heading, or `over rod`, `rod pocket`, `on board` or `plain`";
 
@@ -191,16 +192,14 @@ impl<'t> Reader<'t> {
     fn heading_of(&mut self, hang: Hang, parts: &Parts<'t>, place: Span) -> Option<PlacedHeading> {
         let spans = parts.spans();
         let allowed = hang.properties();
-        if let Some((key, span)) = spans
-            .iter()
-            .find(|(key, _)| !allowed.contains(&key.as_str()))
-        {
+        if let Some((key, span)) = spans.iter().find(|(key, _)| !allowed.contains(key)) {
             let heading = format!("heading hung {}", hang.word());
+            let known: Vec<&str> = allowed.iter().map(|key| key.word()).collect();
             self.report(codes::PropertyUnknown {
                 span: *span,
                 item: &heading,
-                property: key,
-                known: allowed,
+                property: key.word(),
+                known: &known,
             });
             return None;
         }
@@ -244,11 +243,12 @@ fn is_part(word: &str) -> bool {
 
 impl Hang {
     /// The properties that mean something for a heading hung this way.
-    fn properties(self) -> &'static [&'static str] {
+    fn properties(self) -> &'static [HeadingKey] {
+        use HeadingKey::{Above, Ease, Fastener, Lap, Pocket, Tail, Turn};
         match self {
-            Self::OverRod => &["tail", "fastener"],
-            Self::RodPocket => &["pocket", "ease", "above", "turn"],
-            Self::OnBoard => &["lap", "fastener"],
+            Self::OverRod => &[Tail, Fastener],
+            Self::RodPocket => &[Pocket, Ease, Above, Turn],
+            Self::OnBoard => &[Lap, Fastener],
             Self::Plain => &[],
         }
     }
@@ -259,15 +259,15 @@ impl Parts<'_> {
         self.lengths.get(key).map(|(length, _)| *length)
     }
 
-    fn spans(&self) -> BTreeMap<String, Span> {
+    fn spans(&self) -> BTreeMap<HeadingKey, Span> {
         let lengths = self
             .lengths
             .iter()
-            .map(|(key, (_, span))| ((*key).to_owned(), *span));
+            .filter_map(|(key, (_, span))| Some((ClosedSet::of_word(key)?, *span)));
         let fastener = self
             .fastener
             .as_ref()
-            .map(|(_, span)| ("fastener".to_owned(), *span));
+            .map(|(_, span)| (HeadingKey::Fastener, *span));
         lengths.chain(fastener).collect()
     }
 }

@@ -8,16 +8,16 @@ use pelmet_model::{Layer, LayerMaking, Making, TapeOrder};
 
 use crate::closed_sets::PanelEdge;
 use crate::copying::{Properties, overlaid};
-use crate::design::SentencePlace;
 use crate::item::Item;
 use crate::lengths::Sign;
 use crate::reader::Reader;
 use crate::scope::{Scope, Value};
+use crate::source_map::{MakingKey, SentencePlace, places};
 
 const TAPE: &str = "a width, then perhaps `on top`, `on sides`, `on lower edge`";
 
 /// A making method with the place of each of its numbers and of the words of its steps.
-pub(crate) type PlacedMaking = (Making, BTreeMap<String, Span>, Vec<Vec<SentencePlace>>);
+pub(crate) type PlacedMaking = (Making, BTreeMap<MakingKey, Span>, Vec<Vec<SentencePlace>>);
 
 impl<'t> Reader<'t> {
     /// A making method, by its item.
@@ -63,11 +63,7 @@ impl<'t> Reader<'t> {
                 .unwrap_or_default(),
             steps,
         };
-        let spans = properties
-            .iter()
-            .map(|(key, value)| ((*key).to_owned(), value.span))
-            .collect();
-        complete.then_some((making, spans, step_places))
+        complete.then_some((making, places(&properties), step_places))
     }
 
     /// `3/8 in wide, on sides, on lower edge`.

@@ -8,8 +8,8 @@ use pelmet_measure::{Length, Ratio, Unit, number_text};
 use pelmet_model::{BandEdge, Cut, FinishedOrder, Layer, Outline, PanelOrder, WidthOrder};
 use pelmet_syntax::tree::{Number, Phrase, Term, TermKind};
 
+use crate::closed_sets::ClosedSet;
 use crate::copying::{Properties, overlaid};
-use crate::design::{PanelWay, WrittenItem};
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
@@ -19,6 +19,7 @@ use crate::read::outline::PlacedOutline;
 use crate::read::pleats::PlacedRule;
 use crate::reader::{Followed, Reader};
 use crate::scope::{Scope, Value};
+use crate::source_map::{ItemSource, PanelKey, PanelSource};
 
 const FULLNESS: &str = "such as `2 1/2 times`";
 
@@ -45,7 +46,7 @@ impl<'t> Reader<'t> {
         item: &'t Item<'t>,
         scope: &Scope<'t>,
         siblings: &'t [Item<'t>],
-    ) -> Option<(PanelOrder, PanelWay)> {
+    ) -> Option<(PanelOrder, PanelSource)> {
         let before = self.diagnostics.len();
         let chain = self.copies(item, scope, siblings)?;
         let properties = panel_properties(&chain);
@@ -77,10 +78,10 @@ impl<'t> Reader<'t> {
             covers: parts.covers,
             cut: parts.cut,
         };
-        let way = PanelWay {
-            item: WrittenItem {
+        let way = PanelSource {
+            item: ItemSource {
                 name: item.name_span,
-                properties: places(&properties),
+                properties: panel_places(&properties),
             },
             pleat_steps,
             outline_steps,
@@ -290,17 +291,21 @@ fn panel_properties<'t>(chain: &[(&'t Item<'t>, Scope<'t>)]) -> Properties<'t> {
     properties
 }
 
-/// Where the value of each property stands. A length that was handed on stands where it was given:
-/// there it can be changed, and the name that hands it on is right.
-pub(crate) fn places(properties: &Properties<'_>) -> BTreeMap<String, Span> {
-    let place = |key: &str, value: &Value<'_>| match key {
-        "drop" | "finished width" | "flat width" | "cut width" => value.origin(),
-        _ => value.span,
+/// Where the properties of a panel were written; a size where the number stands that it follows from.
+fn panel_places(properties: &Properties<'_>) -> BTreeMap<PanelKey, Span> {
+    let place = |key: PanelKey, value: &Value<'_>| {
+        if key.is_size() {
+            value.origin()
+        } else {
+            value.span
+        }
     };
-    properties
-        .iter()
-        .map(|(key, value)| ((*key).to_owned(), place(key, value)))
-        .collect()
+    let keys = properties.iter();
+    keys.filter_map(|(word, value)| {
+        let key = ClosedSet::of_word(word)?;
+        Some((key, place(key, value)))
+    })
+    .collect()
 }
 
 fn is_percent(term: &Term) -> bool {

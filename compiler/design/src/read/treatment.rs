@@ -9,17 +9,17 @@ use pelmet_model::{PanelOrder, Support};
 use crate::amount::Amount;
 use crate::closed_sets::{ClosedSet, KnownName};
 use crate::copying::{Properties, overlaid};
-use crate::design::PanelWay;
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
 use crate::reader::Reader;
 use crate::scope::{Binding, Scope, Value};
+use crate::source_map::PanelSource;
 
 /// A treatment read for one window. A panel that could not be read is missing, and the row with it.
 pub(crate) struct TreatmentRead<'t> {
     /// Its panels with their places; `None` for one with anything wrong in it.
-    pub panels: Vec<Option<(PanelOrder, PanelWay)>>,
+    pub panels: Vec<Option<(PanelOrder, PanelSource)>>,
     /// The names of the panels, in the same order.
     pub panel_names: Vec<&'t str>,
     /// The row, by index of panels.
@@ -54,7 +54,7 @@ impl<'t> Reader<'t> {
             .iter()
             .map(|(name, written)| (*name, Binding::Here(*written)));
         let inner = maker_scope.with(measures.collect());
-        let panels: Vec<Option<(PanelOrder, PanelWay)>> = maker
+        let panels: Vec<Option<(PanelOrder, PanelSource)>> = maker
             .panels
             .iter()
             .map(|panel| self.panel(panel, &inner, &maker.panels))

@@ -8,14 +8,13 @@ use pelmet_model::{Motif, Support, WindowOrder};
 use pelmet_syntax::tree::{Argument, Term, TermKind};
 
 use crate::copying::{Properties, overlaid};
-use crate::design::{WindowWay, WrittenItem};
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
-use crate::read::panel::places;
 use crate::read::treatment::known_in_treatment;
 use crate::reader::Reader;
 use crate::scope::{Binding, Scope, Value, Written};
+use crate::source_map::{ItemSource, WindowSource, places};
 use crate::term::name_span;
 
 /// How a window hangs: its rod or board and the height of its top.
@@ -23,7 +22,7 @@ type Hung = (Support, Option<Length>);
 
 impl<'t> Reader<'t> {
     /// A window, by its item, with its places.
-    pub fn window(&mut self, item: &'t Item<'t>) -> Option<(WindowOrder, WindowWay)> {
+    pub fn window(&mut self, item: &'t Item<'t>) -> Option<(WindowOrder, WindowSource)> {
         let before = self.diagnostics.len();
         let chain = self.copies(item, &Scope::default(), &[])?;
         let properties = overlaid(&chain);
@@ -67,8 +66,8 @@ impl<'t> Reader<'t> {
         };
         let mut spans = places(&read.properties);
         spans.extend(places(&properties));
-        let way = WindowWay {
-            item: WrittenItem {
+        let way = WindowSource {
+            item: ItemSource {
                 name: item.name_span,
                 properties: spans,
             },

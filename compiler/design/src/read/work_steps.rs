@@ -5,10 +5,10 @@ use pelmet_model::{CautionKind, Each, Figure, MakingStep, Said, Sentence};
 use pelmet_syntax::tree::{Phrase, Term, TermKind};
 
 use crate::cursor::Cursor;
-use crate::design::SentencePlace;
 use crate::item::WorkStep;
 use crate::reader::Reader;
 use crate::scope::Scope;
+use crate::source_map::SentencePlace;
 
 /// The most sentences one making method may have. Some are said once for each pleat, so many times
 /// over.

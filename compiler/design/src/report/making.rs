@@ -7,6 +7,7 @@ use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_model::{Layer, MakingMatter};
 
 use super::place::PanelPlace;
+use crate::{MakingKey, PanelKey};
 
 pub(super) fn report(panel: PanelPlace<'_>, matter: &MakingMatter) -> Diagnostic {
     match *matter {
@@ -43,7 +44,7 @@ fn layer_mismatch(panel: PanelPlace<'_>, layer: Layer, panel_has: bool) -> Diagn
     let differ = LayerAndMethod {
         panel: panel.name(),
         layer: panel.cloth(layer),
-        make: panel.span("make"),
+        make: panel.span(PanelKey::Making),
         method: panel.order.map_or("", |order| &order.making.name),
         cloth: panel.face_name().filter(|_| !panel_has),
     };
@@ -78,7 +79,7 @@ fn fold_not_level(
     codes::FoldNotLevel {
         panel: panel.name(),
         edge: outline_place(panel, step),
-        lining: making_place(panel, "lining"),
+        lining: making_place(panel, MakingKey::Lining),
         highest: panel.mark(highest),
         lowest: panel.mark(lowest),
         apart: panel.mark(lowest - highest),
@@ -91,7 +92,7 @@ fn back_upside_down(panel: PanelPlace<'_>) -> Diagnostic {
     codes::BackUpsideDown {
         panel: panel.name(),
         face: panel.cloth(Layer::Face),
-        lining: making_place(panel, "lining"),
+        lining: making_place(panel, MakingKey::Lining),
     }
     .into()
 }
@@ -99,7 +100,7 @@ fn back_upside_down(panel: PanelPlace<'_>) -> Diagnostic {
 fn band_too_deep(panel: PanelPlace<'_>, step: usize, room: Length, needed: Length) -> Diagnostic {
     codes::BandTooDeep {
         panel: panel.name(),
-        band: making_place(panel, "band"),
+        band: making_place(panel, MakingKey::Band),
         edge: panel.outline_step(step),
         needed: panel.mark(needed),
         room: panel.mark(room),
@@ -111,7 +112,7 @@ fn band_too_deep(panel: PanelPlace<'_>, step: usize, room: Length, needed: Lengt
 fn band_cannot_follow(panel: PanelPlace<'_>, step: Option<usize>) -> Diagnostic {
     codes::BandCannotFollow {
         panel: panel.name(),
-        band: making_place(panel, "band"),
+        band: making_place(panel, MakingKey::Band),
         edge: outline_place(panel, step),
     }
     .into()
@@ -121,7 +122,7 @@ fn mitre_not_square(panel: PanelPlace<'_>, step: Option<usize>, sum: String) -> 
     codes::MitreNotSquare {
         panel: panel.name(),
         edge: outline_place(panel, step),
-        corners: making_place(panel, "corners"),
+        corners: making_place(panel, MakingKey::Corners),
         sum,
     }
     .into()
@@ -147,12 +148,14 @@ fn mitre_sum(
 
 /// Where a step of the outline was written, or else the outline.
 fn outline_place(panel: PanelPlace<'_>, step: Option<usize>) -> Span {
-    step.map_or(panel.span("outline"), |step| panel.outline_step(step))
+    step.map_or(panel.span(PanelKey::Outline), |step| {
+        panel.outline_step(step)
+    })
 }
 
 /// Where a line of the making method was written, or else the method was named.
-fn making_place(panel: PanelPlace<'_>, key: &str) -> Span {
-    panel.making(key).unwrap_or(panel.span("make"))
+fn making_place(panel: PanelPlace<'_>, key: MakingKey) -> Span {
+    panel.making(key).unwrap_or(panel.span(PanelKey::Making))
 }
 
 /// A part of a whole in percent: 3/100 is `3`.

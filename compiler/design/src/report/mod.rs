@@ -39,7 +39,7 @@ impl Design {
         // What the maker wrote goes before what the library says: there it can be mended.
         diagnostic
             .labels
-            .sort_by_key(|label| self.ways.library.contains(&label.span.file));
+            .sort_by_key(|label| self.source_map.library.contains(&label.span.file));
         diagnostic
     }
 }

@@ -5,6 +5,7 @@ use pelmet_measure::Length;
 use pelmet_model::{ArcFault, OutlineLimit, OutlineMatter, OutlineStep};
 
 use super::place::PanelPlace;
+use crate::PanelKey;
 
 pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnostic {
     match *matter {
@@ -24,7 +25,7 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnosti
         OutlineMatter::ShortOfDrop { amount } => short_of_drop(panel, amount),
         OutlineMatter::CrossesItself { first, second } => crosses_itself(panel, first, second),
         OutlineMatter::TooManyCorners { limit } => {
-            codes::too_many_corners(&panel.name(), panel.span("outline"), limit)
+            codes::too_many_corners(&panel.name(), panel.span(PanelKey::Outline), limit)
         }
         OutlineMatter::NoArc { step, fault } => no_arc(panel, step, fault),
         OutlineMatter::CurveTooTight {
@@ -42,7 +43,7 @@ pub(super) fn report(panel: PanelPlace<'_>, matter: &OutlineMatter) -> Diagnosti
 }
 
 fn no_start(panel: PanelPlace<'_>, step: Option<usize>) -> Diagnostic {
-    let outline = panel.span("outline");
+    let outline = panel.span(PanelKey::Outline);
     codes::OutlineNotStarted {
         panel: panel.name(),
         step: step.map_or(outline, |step| panel.outline_step(step)),
@@ -56,7 +57,7 @@ fn not_closed(panel: PanelPlace<'_>, step: usize, across: Length, down: Length) 
     codes::OutlineNotClosed {
         panel: panel.name(),
         step: panel.outline_step(step),
-        outline: panel.span("outline"),
+        outline: panel.span(PanelKey::Outline),
         across: panel.text(across),
         down: panel.text(down),
     }
@@ -67,7 +68,7 @@ fn heading_short(panel: PanelPlace<'_>, step: usize, amount: Length, width: Leng
     codes::HeadingNotWhole {
         panel: panel.name(),
         step: panel.outline_step(step),
-        outline: panel.span("outline"),
+        outline: panel.span(PanelKey::Outline),
         amount: panel.text(amount),
         width: panel.text(width),
         reaches: panel.text(width - amount),
@@ -81,7 +82,7 @@ fn crosses_itself(panel: PanelPlace<'_>, first: usize, second: usize) -> Diagnos
         panel: panel.name(),
         first: panel.outline_step(first),
         second: panel.outline_step(second),
-        outline: panel.span("outline"),
+        outline: panel.span(PanelKey::Outline),
     }
     .into()
 }
@@ -113,7 +114,7 @@ fn no_arc(panel: PanelPlace<'_>, step: usize, fault: ArcFault) -> Diagnostic {
     codes::ArcImpossible {
         panel: panel.name(),
         step: panel.outline_step(step),
-        outline: panel.span("outline"),
+        outline: panel.span(PanelKey::Outline),
         why,
         help,
         sum,
@@ -130,8 +131,8 @@ fn curve_too_tight(
     codes::CurveTooTight {
         panel: panel.name(),
         step: panel.outline_step(step),
-        outline: panel.span("outline"),
-        make: panel.span("make"),
+        outline: panel.span(PanelKey::Outline),
+        make: panel.span(PanelKey::Making),
         radius: panel.mark(radius),
         needed: panel.text(needed),
     }
@@ -142,7 +143,7 @@ fn no_length(panel: PanelPlace<'_>, step: usize) -> Diagnostic {
     codes::EdgeWithoutLength {
         panel: panel.name(),
         step: panel.outline_step(step),
-        outline: panel.span("outline"),
+        outline: panel.span(PanelKey::Outline),
     }
     .into()
 }
@@ -151,8 +152,8 @@ fn too_narrow(panel: PanelPlace<'_>, step: usize, width: Length, needed: Length)
     codes::TooNarrowForAllowance {
         panel: panel.name(),
         step: panel.outline_step(step),
-        outline: panel.span("outline"),
-        make: panel.span("make"),
+        outline: panel.span(PanelKey::Outline),
+        make: panel.span(PanelKey::Making),
         width: panel.text(width),
         needed: panel.text(needed),
         missing: panel.text(needed - width),
@@ -174,8 +175,8 @@ fn outside_size(
     limit: Length,
 ) -> Diagnostic {
     let size = match beyond {
-        OutlineLimit::Drop => Some(panel.span("drop")),
-        OutlineLimit::Edge => Some(panel.width("flat width").span).filter(|_| limit.is_positive()),
+        OutlineLimit::Drop => Some(panel.span(PanelKey::Drop)),
+        OutlineLimit::Edge => Some(panel.flat_width().span).filter(|_| limit.is_positive()),
         OutlineLimit::HeadingLine | OutlineLimit::Fold => None,
     };
     let reaches = if limit.is_positive() {
@@ -186,7 +187,7 @@ fn outside_size(
     codes::OutlineOutsideSize {
         panel: panel.name(),
         step: panel.outline_step(step),
-        outline: panel.span("outline"),
+        outline: panel.span(PanelKey::Outline),
         amount: panel.text(amount),
         side: beyond.word(),
         reaches: panel.text(reaches),
@@ -200,8 +201,8 @@ fn short_of_drop(panel: PanelPlace<'_>, amount: Length) -> Diagnostic {
     let drop = panel.order.map_or(Length::ZERO, |order| order.drop);
     codes::OutlineShortOfDrop {
         panel: panel.name(),
-        lowest: PlacedText::new(panel.span("outline"), panel.text(drop - amount)),
-        drop: panel.placed("drop", drop),
+        lowest: PlacedText::new(panel.span(PanelKey::Outline), panel.text(drop - amount)),
+        drop: panel.placed(PanelKey::Drop, drop),
         amount: panel.text(amount),
     }
     .into()

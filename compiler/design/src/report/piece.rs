@@ -8,6 +8,7 @@ use pelmet_model::{
 };
 
 use super::place::PanelPlace;
+use crate::{HeadingKey, MakingKey, PanelKey, WindowKey};
 
 pub(super) fn report(panel: PanelPlace<'_>, matter: &PieceMatter) -> Diagnostic {
     match *matter {
@@ -72,7 +73,7 @@ fn figure_absent(
     figure: Figure,
 ) -> Diagnostic {
     let place = panel.sentence(step, sentence);
-    let words = place.map_or(panel.span("make"), |place| place.words);
+    let words = place.map_or(panel.span(PanelKey::Making), |place| place.words);
     let named = place.and_then(|place| place.figures.iter().find(|(other, _)| *other == figure));
     let span = named.map_or(words, |(_, span)| *span);
     codes::FigureAbsent {
@@ -163,7 +164,7 @@ fn fullness_under_one(panel: PanelPlace<'_>, fullness: Ratio) -> Diagnostic {
         .unwrap_or(fullness);
     codes::FullnessUnderOne {
         panel: panel.name(),
-        fullness: PlacedText::new(panel.span("fullness"), number_text(fullness)),
+        fullness: PlacedText::new(panel.span(PanelKey::Fullness), number_text(fullness)),
         added: number_text(added),
     }
     .into()
@@ -173,15 +174,17 @@ fn heading_needs_other(panel: PanelPlace<'_>, needs: SupportKind) -> Diagnostic 
     let window = panel.window;
     codes::HeadingNeedsOther {
         panel: panel.name(),
-        needs: PlacedText::new(panel.span("head"), needs.word()),
-        has: PlacedText::new(window.support(), window.support_word()),
+        needs: PlacedText::new(panel.span(PanelKey::Heading), needs.word()),
+        has: PlacedText::new(window.support(), window.support_kind().word()),
     }
     .into()
 }
 
 fn drop_too_short(panel: PanelPlace<'_>, drop: Length, least: Length) -> Diagnostic {
     let (place, part) = match panel.order.map(|order| &order.heading) {
-        Some(Heading::RodPocket { .. }) => (panel.span("head"), "the frill and the pocket"),
+        Some(Heading::RodPocket { .. }) => {
+            (panel.span(PanelKey::Heading), "the frill and the pocket")
+        }
         _ => (panel.window.support(), "half of the rod"),
     };
     let sum = match panel.order.map(|order| &order.heading) {
@@ -199,12 +202,12 @@ fn drop_too_short(panel: PanelPlace<'_>, drop: Length, least: Length) -> Diagnos
     };
     codes::DropTooShort {
         panel: panel.name(),
-        drop: panel.placed("drop", drop),
+        drop: panel.placed(PanelKey::Drop, drop),
         taker: PlacedText::new(place, part),
         least: panel.text(least),
         sum,
         missing: panel.text(least - drop),
-        to_write: panel.states("drop").then(|| panel.at_least(least)),
+        to_write: panel.states(PanelKey::Drop).then(|| panel.at_least(least)),
     }
     .into()
 }
@@ -213,10 +216,12 @@ fn pocket_too_small(panel: PanelPlace<'_>, pocket: Length, least: Length) -> Dia
     let diameter = panel.text(rod_diameter(panel));
     codes::PocketTooSmall {
         panel: panel.name(),
-        pocket: placed_heading(panel, "pocket", pocket),
+        pocket: placed_heading(panel, HeadingKey::Pocket, pocket),
         diameter: PlacedText::new(panel.window.support(), diameter),
         least: panel.text(least),
-        to_write: panel.heading("pocket").map(|_| panel.at_least(least)),
+        to_write: panel
+            .heading(HeadingKey::Pocket)
+            .map(|_| panel.at_least(least)),
     }
     .into()
 }
@@ -227,14 +232,14 @@ fn fastener_too_wide(
     carrier_length: Length,
 ) -> Diagnostic {
     let carrier = match panel.order.map(|order| &order.heading) {
-        Some(Heading::OnBoard { .. }) => "lap",
-        _ => "tail",
+        Some(Heading::OnBoard { .. }) => HeadingKey::Lap,
+        _ => HeadingKey::Tail,
     };
     codes::FastenerWiderThanTail {
         panel: panel.name(),
         name: &fastener.name,
-        width: placed_heading(panel, "fastener", fastener.width),
-        carrier,
+        width: placed_heading(panel, HeadingKey::Fastener, fastener.width),
+        carrier: carrier.word(),
         length: placed_heading(panel, carrier, carrier_length),
         amount: panel.text(fastener.width - carrier_length),
     }
@@ -245,8 +250,8 @@ fn tail_shows(panel: PanelPlace<'_>, tail: Length, drop: Length) -> Diagnostic {
     let half = rod_diameter(panel).divided(2);
     codes::TailShows {
         panel: panel.name(),
-        tail: placed_heading(panel, "tail", tail),
-        drop: panel.placed("drop", drop),
+        tail: placed_heading(panel, HeadingKey::Tail, tail),
+        drop: panel.placed(PanelKey::Drop, drop),
         half: panel.text(half),
         reached: panel.text(half + tail),
     }
@@ -255,8 +260,8 @@ fn tail_shows(panel: PanelPlace<'_>, tail: Length, drop: Length) -> Diagnostic {
 
 fn opening_too_wide(panel: PanelPlace<'_>, opening: Length, edge: Length) -> Diagnostic {
     let place = panel
-        .making("turning opening")
-        .unwrap_or(panel.span("make"));
+        .making(MakingKey::TurningOpening)
+        .unwrap_or(panel.span(PanelKey::Making));
     codes::OpeningTooWide {
         panel: panel.name(),
         opening: PlacedText::new(place, panel.text(opening)),
@@ -274,7 +279,7 @@ fn longer_than_bolt(
     codes::LongerThanBolt {
         panel: panel.name(),
         layer: layer.word(),
-        drop: panel.span("drop"),
+        drop: panel.span(PanelKey::Drop),
         cloth: panel.cloth(layer),
         fabric: panel.fabric(layer),
         cut_length: panel.at_least(cut_length),
@@ -324,7 +329,7 @@ fn seam_shows(
         panel: panel.name(),
         layer: layer.word(),
         cloth: panel.cloth(layer),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         at: panel.mark(at),
         moved,
         sum,
@@ -335,8 +340,8 @@ fn seam_shows(
 fn halves_differ(panel: PanelPlace<'_>) -> Diagnostic {
     codes::HalvesDiffer {
         panel: panel.name(),
-        cut: panel.span("cut"),
-        outline: panel.span("outline"),
+        cut: panel.span(PanelKey::Cut),
+        outline: panel.span(PanelKey::Outline),
     }
     .into()
 }
@@ -344,8 +349,8 @@ fn halves_differ(panel: PanelPlace<'_>) -> Diagnostic {
 fn motif_below_drop(panel: PanelPlace<'_>, below_heading: Length, drop: Length) -> Diagnostic {
     codes::MotifBelowDrop {
         panel: panel.name(),
-        below: panel.window.placed("motif", below_heading),
-        drop: panel.placed("drop", drop),
+        below: panel.window.placed(WindowKey::Motif, below_heading),
+        drop: panel.placed(PanelKey::Drop, drop),
         amount: panel.text(below_heading - drop),
     }
     .into()
@@ -354,8 +359,8 @@ fn motif_below_drop(panel: PanelPlace<'_>, below_heading: Length, drop: Length) 
 fn motif_hidden(panel: PanelPlace<'_>, at: Length, (from, to): (Length, Length)) -> Diagnostic {
     codes::MotifHidden {
         panel: panel.name(),
-        motif: panel.window.span("motif"),
-        pleats: panel.span("pleats"),
+        motif: panel.window.span(WindowKey::Motif),
+        pleats: panel.span(PanelKey::Pleats),
         at: panel.mark(at),
         from: panel.mark(from),
         to: panel.mark(to),
@@ -366,7 +371,7 @@ fn motif_hidden(panel: PanelPlace<'_>, at: Length, (from, to): (Length, Length))
 fn stack_too_thick(panel: PanelPlace<'_>, layers: u32, layer: Length, limit: Length) -> Diagnostic {
     codes::StackTooThick {
         panel: panel.name(),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         method: stack_place(panel),
         layers,
         layer: panel.exact(layer),
@@ -404,30 +409,32 @@ fn placed_size(panel: PanelPlace<'_>, size: PanelMeasure, length: Length) -> Pla
 }
 
 /// A number of the heading, where it was written, or else the heading.
-fn placed_heading(panel: PanelPlace<'_>, key: &str, length: Length) -> PlacedText {
+fn placed_heading(panel: PanelPlace<'_>, key: HeadingKey, length: Length) -> PlacedText {
     PlacedText::new(heading_place(panel, key), panel.text(length))
 }
 
 /// Where what a size is worked out from was written.
 fn size_place(panel: PanelPlace<'_>, size: PanelMeasure) -> Span {
     match size {
-        PanelMeasure::Drop | PanelMeasure::CutLength => panel.span("drop"),
-        PanelMeasure::FastenerLength => heading_place(panel, "fastener"),
-        PanelMeasure::FlatWidthByCut => panel.span("cut width"),
-        PanelMeasure::FlatWidthByFullness => panel.span("fullness"),
-        PanelMeasure::FinishedWidth => panel.width("finished width").span,
-        PanelMeasure::FlatWidth | PanelMeasure::CutWidth => panel.width("flat width").span,
+        PanelMeasure::Drop | PanelMeasure::CutLength => panel.span(PanelKey::Drop),
+        PanelMeasure::FastenerLength => heading_place(panel, HeadingKey::Fastener),
+        PanelMeasure::FlatWidthByCut => panel.span(PanelKey::CutWidth),
+        PanelMeasure::FlatWidthByFullness => panel.span(PanelKey::Fullness),
+        PanelMeasure::FinishedWidth => panel.finished_width().span,
+        PanelMeasure::FlatWidth | PanelMeasure::CutWidth => panel.flat_width().span,
     }
 }
 
 /// Where the limit of a stack was written, or else the making method.
 fn stack_place(panel: PanelPlace<'_>) -> Span {
-    panel.making("stack").unwrap_or(panel.span("make"))
+    panel
+        .making(MakingKey::Stack)
+        .unwrap_or(panel.span(PanelKey::Making))
 }
 
 /// Where a number of the heading was written, or else the heading.
-fn heading_place(panel: PanelPlace<'_>, key: &str) -> Span {
-    panel.heading(key).unwrap_or(panel.span("head"))
+fn heading_place(panel: PanelPlace<'_>, key: HeadingKey) -> Span {
+    panel.heading(key).unwrap_or(panel.span(PanelKey::Heading))
 }
 
 fn rod_diameter(panel: PanelPlace<'_>) -> Length {

@@ -2,16 +2,18 @@
 
 use pelmet_diagnostics::{FileId, PlacedText, Span};
 use pelmet_measure::{Length, System};
-use pelmet_model::{FinishedOrder, Layer, PanelOrder, Said, Support, WidthOrder, WindowOrder};
+use pelmet_model::{FinishedOrder, Layer, PanelOrder, Said, SupportKind, WidthOrder, WindowOrder};
 
-use crate::{Design, PanelWay, SentencePlace, WindowWay};
+use crate::{
+    Design, HeadingKey, MakingKey, PanelKey, PanelSource, SentencePlace, WindowKey, WindowSource,
+};
 
 /// A window: what was ordered and where it was written.
 #[derive(Copy, Clone)]
 pub(super) struct WindowPlace<'d> {
     design: &'d Design,
     pub(super) order: Option<&'d WindowOrder>,
-    way: Option<&'d WindowWay>,
+    way: Option<&'d WindowSource>,
 }
 
 /// A panel of a window: what was ordered and where it was written.
@@ -19,13 +21,13 @@ pub(super) struct WindowPlace<'d> {
 pub(super) struct PanelPlace<'d> {
     pub(super) window: WindowPlace<'d>,
     pub(super) order: Option<&'d PanelOrder>,
-    way: Option<&'d PanelWay>,
+    way: Option<&'d PanelSource>,
 }
 
 /// A width as the maker stated it.
 pub(super) struct Stated {
-    /// The property it was stated by; "finished width" where it was not stated.
-    pub(super) property: &'static str,
+    /// The property it was stated by; the finished width where it was not stated.
+    pub(super) property: PanelKey,
     /// Its value, or the panel's name where it was not stated.
     pub(super) span: Span,
     /// The length, where it was stated as one.
@@ -38,7 +40,7 @@ impl<'d> WindowPlace<'d> {
         Self {
             design,
             order,
-            way: design.ways.windows.get(window),
+            way: design.source_map.windows.get(window),
         }
     }
 
@@ -58,26 +60,30 @@ impl<'d> WindowPlace<'d> {
     }
 
     /// Where a property was written, or else the window's name.
-    pub(super) fn span(self, key: &str) -> Span {
-        self.way.map_or(NOWHERE, |way| way.item.property(key))
+    pub(super) fn span(self, key: WindowKey) -> Span {
+        self.way
+            .map_or(NOWHERE, |way| way.item.property_or_name(key))
+    }
+
+    /// Where its name was written.
+    fn place(self) -> Span {
+        self.way.map_or(NOWHERE, |way| way.item.name)
     }
 
     /// A length with where the property was written that it belongs to, or else the window's name.
-    pub(super) fn placed(self, key: &str, length: Length) -> PlacedText {
+    pub(super) fn placed(self, key: WindowKey, length: Length) -> PlacedText {
         PlacedText::new(self.span(key), self.text(length))
     }
 
     /// Where the rod or board was written.
     pub(super) fn support(self) -> Span {
-        self.span(self.support_word())
+        self.span(WindowKey::of_support(self.support_kind()))
     }
 
-    /// What the window hangs from: "rod" or "board".
-    pub(super) fn support_word(self) -> &'static str {
-        match self.order.map(|order| &order.support) {
-            Some(Support::Board(_)) => "board",
-            Some(Support::Rod(_)) | None => "rod",
-        }
+    /// What the window hangs from.
+    pub(super) fn support_kind(self) -> SupportKind {
+        self.order
+            .map_or(SupportKind::Rod, |order| order.support.kind())
     }
 
     /// By how much neighbours in its row overlap.
@@ -86,7 +92,7 @@ impl<'d> WindowPlace<'d> {
     }
 
     /// Whether a property was written for this window.
-    pub(super) fn states(self, key: &str) -> bool {
+    pub(super) fn states(self, key: WindowKey) -> bool {
         self.way.is_some_and(|way| way.item.states(key))
     }
 
@@ -140,29 +146,29 @@ impl<'d> PanelPlace<'d> {
 
     /// Where its name was written.
     pub(super) fn place(self) -> Span {
-        self.way
-            .map_or(self.window.span("panel"), |way| way.item.name)
+        self.way.map_or(self.window.place(), |way| way.item.name)
     }
 
     /// Where a property was written, or else the panel's name.
-    pub(super) fn span(self, key: &str) -> Span {
-        self.way.map_or(self.place(), |way| way.item.property(key))
+    pub(super) fn span(self, key: PanelKey) -> Span {
+        self.way
+            .map_or(self.place(), |way| way.item.property_or_name(key))
     }
 
     /// A length with where the property was written that it belongs to, or else the panel's name.
-    pub(super) fn placed(self, key: &str, length: Length) -> PlacedText {
+    pub(super) fn placed(self, key: PanelKey, length: Length) -> PlacedText {
         PlacedText::new(self.span(key), self.text(length))
     }
 
     /// Where the cloth of a layer was named.
     pub(super) fn cloth(self, layer: Layer) -> Span {
-        self.span(layer.word())
+        self.span(PanelKey::of_layer(layer.kind()))
     }
 
     /// Where the cloth of a layer was described.
     pub(super) fn fabric(self, layer: Layer) -> Option<Span> {
         let fabric = self.order?.cloth(layer)?;
-        self.window.design.ways.fabrics.get(fabric).copied()
+        self.window.design.source_map.fabrics.get(fabric).copied()
     }
 
     /// The name of the face cloth.
@@ -172,30 +178,30 @@ impl<'d> PanelPlace<'d> {
     }
 
     /// Whether a property was written for this panel.
-    pub(super) fn states(self, key: &str) -> bool {
+    pub(super) fn states(self, key: PanelKey) -> bool {
         self.way.is_some_and(|way| way.item.states(key))
     }
 
     /// Where a step of the pleats was written.
     pub(super) fn pleat_step(self, step: usize) -> Span {
         let step = self.way.and_then(|way| way.pleat_steps.get(step));
-        step.copied().unwrap_or(self.span("pleats"))
+        step.copied().unwrap_or(self.span(PanelKey::Pleats))
     }
 
     /// Where a step of the outline was written.
     pub(super) fn outline_step(self, step: usize) -> Span {
         let step = self.way.and_then(|way| way.outline_steps.get(step));
-        step.copied().unwrap_or(self.span("outline"))
+        step.copied().unwrap_or(self.span(PanelKey::Outline))
     }
 
     /// Where a number of the heading was written, if it was.
-    pub(super) fn heading(self, key: &str) -> Option<Span> {
-        self.way?.heading.get(key).copied()
+    pub(super) fn heading(self, key: HeadingKey) -> Option<Span> {
+        self.way?.heading.get(&key).copied()
     }
 
     /// Where a number of the making method was written, if it was.
-    pub(super) fn making(self, key: &str) -> Option<Span> {
-        self.way?.making.get(key).copied()
+    pub(super) fn making(self, key: MakingKey) -> Option<Span> {
+        self.way?.making.get(&key).copied()
     }
 
     /// Where the words of a making step were written, by its number and that of the sentence.
@@ -210,20 +216,23 @@ impl<'d> PanelPlace<'d> {
         sentence.is_some_and(|sentence| sentence.said == Said::Always)
     }
 
-    /// How a width was stated: "finished width" or, for any other, the flat width.
-    pub(super) fn width(self, width: &str) -> Stated {
-        let ways = if width == "finished width" {
-            FINISHED_FIRST
-        } else {
-            FLAT_FIRST
-        };
-        let property = ways.iter().copied().find(|key| self.states(key));
-        let property = property.unwrap_or("finished width");
-        self.stated(property)
+    /// How the finished width was stated, by itself or by another that it follows from.
+    pub(super) fn finished_width(self) -> Stated {
+        self.first_stated(FINISHED_FIRST)
+    }
+
+    /// How the flat width was stated, by itself or by another that it follows from.
+    pub(super) fn flat_width(self) -> Stated {
+        self.first_stated(FLAT_FIRST)
+    }
+
+    fn first_stated(self, properties: &[PanelKey]) -> Stated {
+        let stated = properties.iter().copied().find(|key| self.states(*key));
+        self.stated(stated.unwrap_or(PanelKey::FinishedWidth))
     }
 
     /// What was stated by one of the properties of a width.
-    pub(super) fn stated(self, property: &'static str) -> Stated {
+    pub(super) fn stated(self, property: PanelKey) -> Stated {
         let width = self.order.map(|order| order.width).unwrap_or_default();
         let length = stated_length(&width, property).filter(|_| self.states(property));
         Stated {
@@ -271,8 +280,18 @@ impl Stated {
 }
 
 /// The properties that can state a width, the most direct first.
-const FINISHED_FIRST: &[&str] = &["finished width", "flat width", "cut width", "fullness"];
-const FLAT_FIRST: &[&str] = &["flat width", "cut width", "fullness", "finished width"];
+const FINISHED_FIRST: &[PanelKey] = &[
+    PanelKey::FinishedWidth,
+    PanelKey::FlatWidth,
+    PanelKey::CutWidth,
+    PanelKey::Fullness,
+];
+const FLAT_FIRST: &[PanelKey] = &[
+    PanelKey::FlatWidth,
+    PanelKey::CutWidth,
+    PanelKey::Fullness,
+    PanelKey::FinishedWidth,
+];
 
 /// What has no place of its own is told at the start of the main file.
 const NOWHERE: Span = Span {
@@ -281,11 +300,11 @@ const NOWHERE: Span = Span {
     end: 0,
 };
 
-fn stated_length(width: &WidthOrder, property: &str) -> Option<Length> {
+fn stated_length(width: &WidthOrder, property: PanelKey) -> Option<Length> {
     match (property, width.finished) {
-        ("finished width", Some(FinishedOrder::Exact(length))) => Some(length),
-        ("flat width", _) => width.flat,
-        ("cut width", _) => width.cut,
+        (PanelKey::FinishedWidth, Some(FinishedOrder::Exact(length))) => Some(length),
+        (PanelKey::FlatWidth, _) => width.flat,
+        (PanelKey::CutWidth, _) => width.cut,
         _ => None,
     }
 }

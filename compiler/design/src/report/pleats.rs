@@ -9,6 +9,7 @@ use pelmet_model::{
 };
 
 use super::place::PanelPlace;
+use crate::{MakingKey, PanelKey};
 
 pub(super) fn report(panel: PanelPlace<'_>, matter: &PleatMatter) -> Diagnostic {
     match *matter {
@@ -75,7 +76,7 @@ fn no_print_across(panel: PanelPlace<'_>) -> Diagnostic {
     codes::NoPrintAcross {
         panel: panel.name(),
         face: panel.cloth(Layer::Face),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
     }
     .into()
 }
@@ -102,7 +103,7 @@ fn print_out_of_reach(
     codes::PrintOutOfReach {
         panel: panel.name(),
         step: panel.pleat_step(step),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         repeat: panel.text(repeat),
         nearest: nearest().map(|length| panel.exact(length)).collect(),
         sums: sums.collect(),
@@ -114,7 +115,7 @@ fn nothing_follows_print(panel: PanelPlace<'_>, step: usize) -> Diagnostic {
     codes::NothingFollowsPrint {
         panel: panel.name(),
         step: panel.pleat_step(step),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
     }
     .into()
 }
@@ -124,13 +125,15 @@ fn turn_not_counted(panel: PanelPlace<'_>, layer: Layer) -> Diagnostic {
         panel: panel.name(),
         layer: layer.word(),
         cloth: panel.cloth(layer),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
     }
     .into()
 }
 
 fn strip_shows(panel: PanelPlace<'_>, step: usize, length: Length, depth: Length) -> Diagnostic {
-    let strips = panel.making("pleat strips").unwrap_or(panel.span("make"));
+    let strips = panel
+        .making(MakingKey::PleatStrips)
+        .unwrap_or(panel.span(PanelKey::Making));
     codes::StripShows {
         panel: panel.name(),
         length: PlacedText::new(strips, panel.text(length)),
@@ -144,7 +147,7 @@ fn too_many_pleats(panel: PanelPlace<'_>, step: usize, limit: u32) -> Diagnostic
     codes::TooManyPleats {
         panel: panel.name(),
         step: panel.pleat_step(step),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         limit,
     }
     .into()
@@ -154,7 +157,7 @@ fn width_missing(panel: PanelPlace<'_>) -> Diagnostic {
     codes::WidthMissing {
         panel: panel.name(),
         name: panel.place(),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         example: panel.example(),
     }
     .into()
@@ -166,12 +169,11 @@ fn no_fit(
     finished: bool,
     nearest: [Option<(Length, u32)>; 2],
 ) -> Diagnostic {
-    let kind = if finished {
-        "finished width"
+    let (wanted_width, stated) = if finished {
+        (PanelKey::FinishedWidth, panel.finished_width())
     } else {
-        "flat width"
+        (PanelKey::FlatWidth, panel.flat_width())
     };
-    let stated = panel.width(kind);
     let mut nearest: Vec<(Length, u32)> = nearest.into_iter().flatten().collect();
     nearest.sort_by_key(|(width, _)| (*width - wanted).abs());
     let fitting = nearest.into_iter().map(|(width, pleats)| FittingWidth {
@@ -181,10 +183,10 @@ fn no_fit(
     });
     codes::PleatsDoNotFit {
         panel: panel.name(),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         wanted: PlacedText::new(stated.span, panel.text(wanted)),
-        kind,
-        property: stated.property,
+        kind: wanted_width.word(),
+        property: stated.property.word(),
         fitting: fitting.collect(),
         has_range: has_range(panel),
     }
@@ -210,31 +212,31 @@ fn widths_contradict(
     [flat, finished, take_up, turn]: [Length; 4],
 ) -> Diagnostic {
     let difference = flat - finished;
-    let (stated_finished, stated_flat) = (panel.width("finished width"), panel.width("flat width"));
+    let (stated_finished, stated_flat) = (panel.finished_width(), panel.flat_width());
     codes::WidthsContradict {
         panel: panel.name(),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         finished: PlacedText::new(stated_finished.span, panel.text(finished)),
         flat: PlacedText::new(stated_flat.span, panel.text(flat)),
         difference: panel.text(difference),
         take_up: panel.text(take_up),
         turns: turn.is_positive().then(|| panel.text(turn)),
-        flat_property: stated_flat.property,
+        flat_property: stated_flat.property.word(),
         to_write: stated_flat.changed(panel, take_up - difference),
     }
     .into()
 }
 
 fn takes_too_much(panel: PanelPlace<'_>, flat: Length, taken: Length) -> Diagnostic {
-    let stated = panel.width("flat width");
+    let stated = panel.flat_width();
     let enough = stated.changed(panel, taken - flat);
     codes::PleatsTakeTooMuch {
         panel: panel.name(),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         flat: PlacedText::new(stated.span, panel.text(flat)),
         taken: panel.text(taken),
         missing: panel.text(taken - flat),
-        to_write: enough.map(|enough| format!("{}: {enough}", stated.property)),
+        to_write: enough.map(|enough| format!("{}: {enough}", stated.property.word())),
     }
     .into()
 }
@@ -251,7 +253,7 @@ fn fold_crosses_centre(
     codes::FoldCrossesCentre {
         panel: panel.name(),
         step: panel.pleat_step(step),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         fold_at: panel.text(fold_at),
         taken_up: panel.text(taken_up),
         amount: panel.text(amount),
@@ -264,7 +266,7 @@ fn fold_overruns_edge(panel: PanelPlace<'_>, step: usize, amount: Length) -> Dia
     codes::FoldOverrunsEdge {
         panel: panel.name(),
         step: panel.pleat_step(step),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         amount: panel.text(amount),
         knife: knife_depth(panel, step, amount),
     }
@@ -280,7 +282,7 @@ fn edge_inside_fold(
     codes::EdgeInsideFold {
         panel: panel.name(),
         step: panel.pleat_step(step),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         fold_at: panel.text(fold_at),
         taken_up: panel.text(taken_up),
         amount: panel.text(taken_up - fold_at),
@@ -305,7 +307,7 @@ fn run_together(
         panel: panel.name(),
         first: panel.pleat_step(first),
         second: panel.pleat_step(second),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         amount: panel.text(amount),
         start,
         ends: panel.text(ends),
@@ -327,7 +329,7 @@ fn fold_on_fold(
     // may be the library's.
     codes::FoldOnFold {
         panel: panel.name(),
-        pleats: panel.span("pleats"),
+        pleats: panel.span(PanelKey::Pleats),
         step: panel.pleat_step(step),
         layers,
         intended,

@@ -7,6 +7,7 @@ use pelmet_model::{RowMatter, THIN_COVER};
 
 use super::place::{PanelPlace, WindowPlace};
 use super::row_sums::{label_widths, other_width, sums};
+use crate::{PanelKey, WindowKey};
 
 pub(super) fn report(window: WindowPlace<'_>, matter: &RowMatter) -> Diagnostic {
     let at = |panel: usize| window.panel(Some(panel));
@@ -77,7 +78,7 @@ fn row_differs<Told: Into<Diagnostic>>(
 ) -> Diagnostic {
     let lengths = RowLengths {
         window: window.name(),
-        row: window.span("row"),
+        row: window.span(WindowKey::Row),
         support: window.support(),
         to_cover: window.text(to_cover),
         covered: window.text(covered),
@@ -109,8 +110,8 @@ fn fill_out_of_range(
     };
     codes::FillOutOfRange {
         panel: panel.name(),
-        width: panel.width("finished width").span,
-        row: window.span("row"),
+        width: panel.finished_width().span,
+        row: window.span(WindowKey::Row),
         support: window.support(),
         to_cover: panel.text(to_cover),
         taken: panel.text(taken),
@@ -130,7 +131,7 @@ fn join_not_covered(
 ) -> Diagnostic {
     codes::JoinNotCovered {
         panel: panel.name(),
-        wanted: panel.placed("covers", wanted),
+        wanted: panel.placed(PanelKey::Covers, wanted),
         finished: finished_width(panel, finished),
         covered: panel.exact(covers),
         overlap: panel.text(panel.window.overlap()),
@@ -141,7 +142,7 @@ fn join_not_covered(
 
 /// How wide `panel` is finished, where that was stated.
 fn finished_width(panel: PanelPlace<'_>, finished: Length) -> PlacedText {
-    PlacedText::new(panel.width("finished width").span, panel.text(finished))
+    PlacedText::new(panel.finished_width().span, panel.text(finished))
 }
 
 /// The finished width with which `panel` covers its join by so much on each side, where its
@@ -149,7 +150,7 @@ fn finished_width(panel: PanelPlace<'_>, finished: Length) -> PlacedText {
 fn width_to_cover(panel: PanelPlace<'_>, covers: Length, finished: Length) -> Option<String> {
     let enough = covers * 2 + panel.window.overlap();
     panel
-        .stated("finished width")
+        .stated(PanelKey::FinishedWidth)
         .changed(panel, enough - finished)
 }
 
@@ -157,8 +158,8 @@ fn fill_outside_row(panel: PanelPlace<'_>) -> Diagnostic {
     codes::FillOutsideRow {
         panel: panel.name(),
         name: panel.own_name(),
-        width: panel.width("finished width").span,
-        row: panel.window.span("row"),
+        width: panel.finished_width().span,
+        row: panel.window.span(WindowKey::Row),
         example: panel.example(),
     }
     .into()
@@ -167,7 +168,7 @@ fn fill_outside_row(panel: PanelPlace<'_>) -> Diagnostic {
 fn empty(window: WindowPlace<'_>) -> Diagnostic {
     let panel = window.order.and_then(|order| order.panels.first());
     let panel = panel.map(|panel| &*panel.name);
-    codes::row_empty(&window.name(), window.span("row"), panel)
+    codes::row_empty(&window.name(), window.span(WindowKey::Row), panel)
 }
 
 fn not_hung(panel: PanelPlace<'_>) -> Diagnostic {
@@ -175,7 +176,7 @@ fn not_hung(panel: PanelPlace<'_>) -> Diagnostic {
         panel: panel.name(),
         name: panel.own_name(),
         place: panel.place(),
-        row: panel.window.span("row"),
+        row: panel.window.span(WindowKey::Row),
     }
     .into()
 }
@@ -183,8 +184,8 @@ fn not_hung(panel: PanelPlace<'_>) -> Diagnostic {
 fn no_join(panel: PanelPlace<'_>) -> Diagnostic {
     codes::NoJoinToCover {
         panel: panel.name(),
-        over: panel.window.span("over joins"),
-        row: panel.window.span("row"),
+        over: panel.window.span(WindowKey::OverJoins),
+        row: panel.window.span(WindowKey::Row),
     }
     .into()
 }
@@ -193,7 +194,7 @@ fn join_thinly_covered(panel: PanelPlace<'_>, covers: Length, finished: Length) 
     codes::JoinThinlyCovered {
         panel: panel.name(),
         finished: finished_width(panel, finished),
-        over: panel.window.span("over joins"),
+        over: panel.window.span(WindowKey::OverJoins),
         covered: panel.exact(covers),
         overlap: panel.text(panel.window.overlap()),
         usual: panel.text(THIN_COVER),
@@ -205,7 +206,7 @@ fn join_thinly_covered(panel: PanelPlace<'_>, covers: Length, finished: Length) 
 fn overlap_too_wide(panel: PanelPlace<'_>, finished: Length, overlap: Length) -> Diagnostic {
     codes::OverlapTooWide {
         panel: panel.name(),
-        overlap: panel.window.placed("overlap", overlap),
+        overlap: panel.window.placed(WindowKey::Overlap, overlap),
         finished: finished_width(panel, finished),
     }
     .into()
@@ -218,11 +219,13 @@ fn return_and_projection(
 ) -> Diagnostic {
     codes::ReturnAndProjectionDiffer {
         window: window.name(),
-        returns: window.placed("returns", returns),
+        returns: window.placed(WindowKey::Returns, returns),
         projection: PlacedText::new(window.support(), window.text(projection)),
         amount: window.text((projection - returns).abs()),
         too_short: returns < projection,
-        to_write: window.states("returns").then(|| window.exact(projection)),
+        to_write: window
+            .states(WindowKey::Returns)
+            .then(|| window.exact(projection)),
     }
     .into()
 }
@@ -230,7 +233,7 @@ fn return_and_projection(
 fn longer_than_height(panel: PanelPlace<'_>, drop: Length, height: Length) -> Diagnostic {
     codes::LongerThanHeight {
         panel: panel.name(),
-        drop: panel.placed("drop", drop),
+        drop: panel.placed(PanelKey::Drop, drop),
         height: PlacedText::new(panel.window.support(), panel.text(height)),
         amount: panel.text(drop - height),
         to_write: panel.exact(height),

@@ -5,6 +5,7 @@ use pelmet_measure::Length;
 use pelmet_model::{FinishedOrder, WindowOrder};
 
 use super::place::{PanelPlace, WindowPlace};
+use crate::{PanelKey, WindowKey};
 
 /// The sum of what there is to cover, and the sum of what the row covers.
 pub(super) fn sums(window: WindowPlace<'_>, to_cover: Length, covered: Length) -> [String; 2] {
@@ -23,13 +24,13 @@ pub(super) fn sums(window: WindowPlace<'_>, to_cover: Length, covered: Length) -
 
 /// Shows every width that the row adds up.
 pub(super) fn label_widths(window: WindowPlace<'_>, diagnostic: Diagnostic) -> Diagnostic {
-    let diagnostic = if window.states("overlap") {
-        diagnostic.label(window.span("overlap"), "taken off at every join")
+    let diagnostic = if window.states(WindowKey::Overlap) {
+        diagnostic.label(window.span(WindowKey::Overlap), "taken off at every join")
     } else {
         diagnostic
     };
-    let diagnostic = if window.states("returns") {
-        diagnostic.label(window.span("returns"), "added at both ends")
+    let diagnostic = if window.states(WindowKey::Returns) {
+        diagnostic.label(window.span(WindowKey::Returns), "added at both ends")
     } else {
         diagnostic
     };
@@ -37,7 +38,7 @@ pub(super) fn label_widths(window: WindowPlace<'_>, diagnostic: Diagnostic) -> D
         .into_iter()
         .fold(diagnostic, |diagnostic, (panel, times)| {
             let text = format!("`{}`, {}", panel.own_name(), hangs(times));
-            diagnostic.label(panel.width("finished width").span, text)
+            diagnostic.label(panel.finished_width().span, text)
         })
 }
 
@@ -48,7 +49,7 @@ pub(super) fn other_width(window: WindowPlace<'_>, change: Length) -> Option<Str
         let each = change.divided(u32::try_from(times).ok()?);
         let evenly = each * i64::try_from(times).ok()? == change;
         let width = panel
-            .stated("finished width")
+            .stated(PanelKey::FinishedWidth)
             .changed(panel, each)
             .filter(|_| evenly)?;
         Some(format!(
@@ -64,7 +65,7 @@ fn parts_to_cover(window: WindowPlace<'_>) -> String {
     };
     let support = format!(
         "the {} `{}` {}",
-        window.support_word(),
+        window.support_kind().word(),
         order.support.name(),
         window.text(order.support.length())
     );

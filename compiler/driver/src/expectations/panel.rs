@@ -1,6 +1,6 @@
 //! The sizes of a panel, and what makes each of them so.
 
-use pelmet_design::{Expected, PanelSize, PanelWay};
+use pelmet_design::{Expected, PanelKey, PanelSize, PanelSource};
 use pelmet_diagnostics::Span;
 use pelmet_measure::{Length, Style};
 use pelmet_model::{Layer, PanelMade, PanelOrder, Piece, Pleat};
@@ -12,7 +12,7 @@ use crate::words::part_of_panel;
 pub(super) struct PanelAsked<'a> {
     pub(super) order: &'a PanelOrder,
     pub(super) made: &'a PanelMade,
-    pub(super) way: &'a PanelWay,
+    pub(super) way: &'a PanelSource,
     pub(super) style: Style,
 }
 
@@ -76,7 +76,10 @@ impl PanelAsked<'_> {
             what: self.in_words(what, window),
             value: Expected::Count(u32::try_from(count).ok()?),
             text: count.to_string(),
-            cause: Some((self.way.item.property("pleats"), "this makes it so")),
+            cause: Some((
+                self.way.item.property_or_name(PanelKey::Pleats),
+                "this makes it so",
+            )),
             sum: Vec::new(),
         })
     }
@@ -105,8 +108,10 @@ impl PanelAsked<'_> {
             | PanelSize::ThickestStack
             | PanelSize::Tape => WIDTHS,
         };
-        let stated = keys.iter().copied().find(|key| self.way.item.states(key));
-        self.way.item.property(stated.unwrap_or("pleats"))
+        let stated = keys.iter().copied().find(|key| self.way.item.states(*key));
+        self.way
+            .item
+            .property_or_name(stated.unwrap_or(PanelKey::Pleats))
     }
 
     fn finished_sum(&self) -> Vec<String> {
@@ -178,6 +183,16 @@ impl PanelAsked<'_> {
     }
 }
 
-const LENGTHS: &[&str] = &["drop"];
-const WIDTHS_FINISHED_FIRST: &[&str] = &["finished width", "flat width", "cut width", "fullness"];
-const WIDTHS: &[&str] = &["flat width", "cut width", "finished width", "fullness"];
+const LENGTHS: &[PanelKey] = &[PanelKey::Drop];
+const WIDTHS_FINISHED_FIRST: &[PanelKey] = &[
+    PanelKey::FinishedWidth,
+    PanelKey::FlatWidth,
+    PanelKey::CutWidth,
+    PanelKey::Fullness,
+];
+const WIDTHS: &[PanelKey] = &[
+    PanelKey::FlatWidth,
+    PanelKey::CutWidth,
+    PanelKey::FinishedWidth,
+    PanelKey::Fullness,
+];

@@ -1,6 +1,8 @@
 //! The sizes that an expectation can look at, each with what made it so.
 
-use pelmet_design::{Expected, ExpectedSubject, FabricSize, JobSize, PanelSize, WindowSize};
+use pelmet_design::{
+    Expected, ExpectedSubject, FabricSize, JobSize, PanelSize, WindowKey, WindowSize,
+};
 use pelmet_diagnostics::Span;
 use pelmet_measure::Length;
 use pelmet_model::{WindowMade, WindowOrder};
@@ -37,7 +39,13 @@ impl Judge<'_> {
         }
         let order = self.design.job.windows.get(window)?;
         let made = self.work.windows.get(window)?.panels.get(panel)?.as_ref()?;
-        let way = self.design.ways.windows.get(window)?.panels.get(panel)?;
+        let way = self
+            .design
+            .source_map
+            .windows
+            .get(window)?
+            .panels
+            .get(panel)?;
         let asked = PanelAsked {
             order: order.panels.get(panel)?,
             made,
@@ -95,7 +103,7 @@ impl Judge<'_> {
     }
 
     fn of_this_cloth(&self, fabric: usize) -> Option<(Span, &'static str)> {
-        let place = self.design.ways.fabrics.get(fabric)?;
+        let place = self.design.source_map.fabrics.get(fabric)?;
         Some((*place, "of this cloth"))
     }
 
@@ -136,12 +144,15 @@ impl Judge<'_> {
     }
 
     fn covered(&self, window: usize, order: &WindowOrder, made: &WindowMade) -> Option<CameOut> {
-        let way = self.design.ways.windows.get(window)?;
+        let way = self.design.source_map.windows.get(window)?;
         let text = self.design.style.plain(made.covered);
         Some(CameOut {
             what: format!("the length covered at `{}`", order.name),
             value: Expected::Length(made.covered),
-            cause: Some((way.item.property("row"), "covered by this row")),
+            cause: Some((
+                way.item.property_or_name(WindowKey::Row),
+                "covered by this row",
+            )),
             sum: self.row_sum(order, made, &text).into_iter().collect(),
             text,
         })

@@ -1,7 +1,7 @@
 //! Laying every cloth out, and what there is to say against it.
 
 use pelmet_bolt::{CheckerFinding, LayingFinding, Layout};
-use pelmet_design::Design;
+use pelmet_design::{Design, PanelKey};
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Span, codes};
 use pelmet_measure::Length;
 
@@ -173,13 +173,13 @@ impl ClothPlace<'_> {
 
     /// Where the panel names this cloth.
     fn named_in(&self, cut: &CutPiece) -> Option<Span> {
-        let window = self.design.ways.windows.get(cut.window)?;
+        let window = self.design.source_map.windows.get(cut.window)?;
         Some(
             window
                 .panels
                 .get(cut.panel)?
                 .item
-                .property(cut.layer.word()),
+                .property_or_name(PanelKey::of_layer(cut.layer.kind())),
         )
     }
 
@@ -189,7 +189,11 @@ impl ClothPlace<'_> {
     }
 
     fn place(&self) -> Option<Span> {
-        self.design.ways.fabrics.get(self.to_lay.fabric).copied()
+        self.design
+            .source_map
+            .fabrics
+            .get(self.to_lay.fabric)
+            .copied()
     }
 }
 
