@@ -1,7 +1,7 @@
 //! Whatever comes in, what comes out is a clear report at the right place, and in time.
 
 use pelmet_diagnostics::{Severity, render};
-use pelmet_driver::{Built, MAXIMUM_MISTAKES_TOLD};
+use pelmet_driver::{Built, MAXIMUM_ERRORS_TOLD};
 use pelmet_tests::Memory;
 use proptest::prelude::*;
 
@@ -87,7 +87,7 @@ fn of_very_many_mistakes_the_first_are_told() {
 #[test]
 fn of_very_many_mistakes_in_what_can_be_read_the_first_are_told() {
     let told = told(&Memory::of("foo bar\n".repeat(5_000)).build());
-    assert_eq!(told.len(), MAXIMUM_MISTAKES_TOLD + 1);
+    assert_eq!(told.len(), MAXIMUM_ERRORS_TOLD + 1);
     assert_eq!(
         told.last().map(String::as_str),
         Some("201:1 too-many-mistakes")

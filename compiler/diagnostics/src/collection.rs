@@ -17,7 +17,7 @@ impl Diagnostics {
     }
 
     /// Nothing collected yet, of a text that was written for the maker, in which the same words may
-    /// stand at several places: a mistake in them is told once, wherever it is met.
+    /// stand at several places: what is wrong in them is told once, wherever it is met.
     pub fn told_wherever() -> Diagnostics {
         Diagnostics {
             apart: Apart::ByTitle,
@@ -28,24 +28,24 @@ impl Diagnostics {
     /// Takes in one more, wherever its place; the order is made when all are in.
     pub fn push(&mut self, diagnostic: impl Into<Diagnostic>) {
         self.found.push(Found {
-            report: diagnostic.into(),
+            diagnostic: diagnostic.into(),
             window: None,
         });
     }
 
     /// Adds one that the sums found in a window, by its number; other windows may be made from the same
     /// text.
-    pub fn push_of_window(&mut self, window: usize, report: Diagnostic) {
+    pub fn push_of_window(&mut self, window: usize, diagnostic: Diagnostic) {
         self.found.push(Found {
-            report,
+            diagnostic,
             window: Some(window),
         });
     }
 
     /// Whether anything collected makes the design impossible.
     pub fn has_errors(&self) -> bool {
-        let mut reports = self.found.iter().map(|found| &found.report);
-        reports.any(|report| report.severity == Severity::Error)
+        let mut found = self.found.iter();
+        found.any(|found| found.diagnostic.severity == Severity::Error)
     }
 
     /// Whether nothing at all was collected.
@@ -55,10 +55,10 @@ impl Diagnostics {
 
     /// What was collected so far, in the order it came, to be changed.
     pub fn iter_mut(&mut self) -> impl Iterator<Item = &mut Diagnostic> {
-        self.found.iter_mut().map(|found| &mut found.report)
+        self.found.iter_mut().map(|found| &mut found.diagnostic)
     }
 
-    /// One diagnostic of each mistake, in the order of the texts: by file name, place and code, those
+    /// One diagnostic of each cause, in the order of the texts: by file name, place and code, those
     /// without a place first.
     pub fn settle(self, sources: &Sources) -> Vec<Diagnostic> {
         let mut settled = dedupe(self.found, self.apart);
@@ -69,7 +69,7 @@ impl Diagnostics {
 
 impl Extend<Diagnostic> for Diagnostics {
     fn extend<Several: IntoIterator<Item = Diagnostic>>(&mut self, several: Several) {
-        several.into_iter().for_each(|report| self.push(report));
+        several.into_iter().for_each(|one| self.push(one));
     }
 }
 

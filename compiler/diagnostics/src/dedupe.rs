@@ -1,78 +1,77 @@
-//! One mistake, one report.
+//! One cause, one diagnostic.
 //!
-//! Reports are of one mistake where they are alike in code, place and title; the title counts, since
-//! two properties may be missing from one item. A text that several windows use has its mistake once
-//! too, though each of them words it with its own numbers: it is told of the first of them, with the
-//! number of the others, but for windows in which the maker accepts it.
+//! Diagnostics have one cause where they are alike in code, place and title; the title counts, since
+//! two properties may be missing from one item. What is wrong in a text that several windows use is one
+//! cause too, though each of them words it with its own numbers: it is told of the first of them, with
+//! the number of the others, but for windows in which the maker accepts it.
 
 use std::collections::{BTreeMap, BTreeSet};
 
 use crate::{Code, Diagnostic, Span, codes, counted};
 
-/// A report as it was collected.
+/// A diagnostic as it was collected.
 #[derive(Clone, PartialEq, Eq, Debug)]
 pub(crate) struct Found {
-    pub(crate) report: Diagnostic,
+    pub(crate) diagnostic: Diagnostic,
     /// The window it was found in, by number, where the sums found it.
     pub(crate) window: Option<usize>,
 }
 
-/// Whether the place tells one mistake from another.
+/// Whether the place tells one cause from another.
 #[derive(Copy, Clone, PartialEq, Eq, Debug, Default)]
 pub(crate) enum Apart {
-    /// The same mistake at two places is two mistakes.
+    /// The same at two places has two causes.
     #[default]
     ByPlace,
-    /// It is one, wherever it stands.
+    /// It has one, wherever it stands.
     ByTitle,
 }
 
-/// Mistakes of which all places are one: of a chain of names that is too long, all that hangs on it
-/// is too deep.
+/// What has one cause wherever it stands: of a chain of names that is too long, all that hangs on it is
+/// too deep.
 const ONE_WHEREVER: [&Code; 1] = [&codes::names_too_deep::CODE];
 
-/// What the reports of several windows have in common where they are of one mistake: its code, where
-/// it was made, and for what reason it is accepted.
+/// What the diagnostics of several windows have in common where they have one cause: code, place, and
+/// for what reason they are accepted.
 type OfWindows = (&'static str, Option<Span>, Option<String>);
 
-/// The window that tells a mistake, and the others that have it.
+/// The window of which a cause is told, and the others that share it.
 struct Windows {
     first: usize,
     others: BTreeSet<usize>,
 }
 
-/// One report of each mistake, in the order they came.
+/// One diagnostic of each cause, in the order they came.
 pub(crate) fn dedupe(found: Vec<Found>, apart: Apart) -> Vec<Diagnostic> {
     let mut windows: BTreeMap<OfWindows, Windows> = BTreeMap::new();
     let mut told = BTreeSet::new();
     let mut kept = Vec::new();
     for found in found {
-        let place = place(&found.report, apart);
+        let place = place(&found.diagnostic, apart);
         let of_window = found.window.map(|window| {
-            let mistake = of_windows(&found.report, place);
-            (
-                window,
-                windows.entry(mistake).or_insert(Windows::of(window)),
-            )
+            let cause = of_windows(&found.diagnostic, place);
+            (window, windows.entry(cause).or_insert(Windows::of(window)))
         });
-        let Found { report, .. } = &found;
+        let Found { diagnostic, .. } = &found;
         match of_window {
             Some((window, windows)) if window != windows.first => {
                 windows.others.insert(window);
             }
-            _ if told.insert((report.code.slug, place, report.title.clone())) => kept.push(found),
+            _ if told.insert((diagnostic.code.slug, place, diagnostic.title.clone())) => {
+                kept.push(found)
+            }
             _ => {}
         }
     }
     let with_others = |found: Found| {
-        let place = place(&found.report, apart);
-        let of_windows = windows.get(&of_windows(&found.report, place));
+        let place = place(&found.diagnostic, apart);
+        let of_windows = windows.get(&of_windows(&found.diagnostic, place));
         let others = of_windows.filter(|_| found.window.is_some());
         match others.map_or(0, |windows| windows.others.len()) {
-            0 => found.report,
+            0 => found.diagnostic,
             others => {
                 let more = format!("and so in {} more", counted(others, "window"));
-                found.report.sum(more)
+                found.diagnostic.sum(more)
             }
         }
     };
@@ -88,11 +87,11 @@ impl Windows {
     }
 }
 
-fn of_windows(report: &Diagnostic, place: Option<Span>) -> OfWindows {
-    (report.code.slug, place, report.accepted.clone())
+fn of_windows(diagnostic: &Diagnostic, place: Option<Span>) -> OfWindows {
+    (diagnostic.code.slug, place, diagnostic.accepted.clone())
 }
 
-fn place(report: &Diagnostic, apart: Apart) -> Option<Span> {
-    let counts = apart == Apart::ByPlace && !ONE_WHEREVER.contains(&report.code);
-    report.primary().filter(|_| counts)
+fn place(diagnostic: &Diagnostic, apart: Apart) -> Option<Span> {
+    let counts = apart == Apart::ByPlace && !ONE_WHEREVER.contains(&diagnostic.code);
+    diagnostic.primary().filter(|_| counts)
 }

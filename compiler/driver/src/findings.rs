@@ -6,15 +6,15 @@ use pelmet_model::{Finding, Subject};
 
 use crate::expectations::Broken;
 
-/// Reports what the sums found; gives what its mistakes leave broken.
+/// Tells what the sums found; gives what its errors leave broken.
 pub(crate) fn tell(design: &Design, findings: &[Finding], found: &mut Diagnostics) -> Broken {
     let mut broken = Broken::default();
     for finding in findings {
-        let report = design.report(finding);
-        if report.severity == Severity::Error {
+        let diagnostic = design.report(finding);
+        if diagnostic.severity == Severity::Error {
             broken.add(finding.subject);
         }
-        found.push_of_window(window_of(finding.subject), report);
+        found.push_of_window(window_of(finding.subject), diagnostic);
     }
     broken
 }

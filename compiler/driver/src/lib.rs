@@ -1,4 +1,4 @@
-//! The driver: takes a design from its text to its reports and its packet.
+//! The driver: takes a design from its text to its diagnostics and its packet.
 //!
 //! [`check`] reads a design, does the sums, lays every cloth out and holds the answer against what the
 //! design expects; [`build`] also puts the packet together. [`assemble`] turns the sums of a job into a
@@ -18,5 +18,5 @@ mod words;
 pub use assemble::{Parts, assemble};
 pub use layout::{ClothToLay, CutPiece, LaidCloth, RailroadTried, cloths_to_lay};
 pub use other_cloths::{ASKED_FOR, ClothsAsked, ClothsCompared, compare_cloths};
-pub use pipeline::{Built, Checked, MAXIMUM_MISTAKES_TOLD, build, build_with, check, check_with};
+pub use pipeline::{Built, Checked, MAXIMUM_ERRORS_TOLD, build, build_with, check, check_with};
 pub use watch::{ClothWatch, Search, Stage};

@@ -11,8 +11,8 @@ use crate::layout::{LaidCloth, Settled, lay_all, no_packet};
 use crate::purpose::Purpose;
 use crate::watch::{ClothWatch, unwatched};
 
-/// The most mistakes that are told of one design.
-pub const MAXIMUM_MISTAKES_TOLD: usize = 200;
+/// The most errors that are told of one design.
+pub const MAXIMUM_ERRORS_TOLD: usize = 200;
 
 /// What came of a design.
 #[derive(Debug)]
@@ -51,16 +51,16 @@ pub(crate) struct Answer {
 /// Checks a design: reads it, resolves it, does the sums, lays every cloth out and holds the answer
 /// against what the design expects.
 ///
-/// No step stops at a mistake, so that one run finds all of them; and a mistake is told once, where
+/// No step stops at an error, so that one run finds all of them; and what is wrong is told once, where
 /// it was made, so whatever depends on it stays silent.
 pub fn check(main: &str, project: &dyn Project) -> Checked {
     check_with(main, project, &mut unwatched)
 }
 
-/// Checks a design as [`check`] does. A layout is searched only where a report depends on how much is
+/// Checks a design as [`check`] does. A layout is searched only where a diagnostic depends on how much is
 /// bought; `watch` is told how far each search has come, and may break it off.
 pub fn check_with(main: &str, project: &dyn Project, watch: &mut ClothWatch<'_>) -> Checked {
-    check_for(Purpose::Reports, main, project, watch)
+    check_for(Purpose::Diagnostics, main, project, watch)
 }
 
 fn check_for(
@@ -111,16 +111,16 @@ pub fn build_with(
     }
 }
 
-/// The reports up to the last mistake that is told; so many more would hide the first.
+/// The diagnostics up to the last error that is told; so many more would hide the first.
 fn up_to_limit(mut diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
     let mut errors = diagnostics
         .iter()
         .enumerate()
-        .filter(|(_, report)| report.severity == Severity::Error);
-    if let Some((first_untold, report)) = errors.nth(MAXIMUM_MISTAKES_TOLD) {
-        let here = report.primary().map(Span::start_of);
+        .filter(|(_, diagnostic)| diagnostic.severity == Severity::Error);
+    if let Some((first_untold, diagnostic)) = errors.nth(MAXIMUM_ERRORS_TOLD) {
+        let here = diagnostic.primary().map(Span::start_of);
         diagnostics.truncate(first_untold);
-        diagnostics.push(codes::too_many_mistakes(here, MAXIMUM_MISTAKES_TOLD));
+        diagnostics.push(codes::too_many_mistakes(here, MAXIMUM_ERRORS_TOLD));
     }
     diagnostics
 }

@@ -5,8 +5,8 @@ use pelmet_design::{Design, ExpectedSubject, JobSize, PanelSize, WindowSize};
 /// What a design is worked out for.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
 pub(crate) enum Purpose {
-    /// Its reports alone.
-    Reports,
+    /// What there is to tell of it alone.
+    Diagnostics,
     /// Its packet, with so many times the usual effort for short layouts.
     Packet {
         /// How many times the usual effort.
@@ -21,19 +21,20 @@ pub(crate) const NO_SEARCH: u32 = 0;
 pub(crate) const USUAL: u32 = 1;
 
 impl Purpose {
-    /// How many times the usual effort is spent on a search, that its result is told by a report or not.
+    /// How many times the usual effort is spent on a search whose result a diagnostic may tell, or none
+    /// can.
     ///
-    /// Where only the reports are wanted, what none of them tells is not looked for.
+    /// Where only the diagnostics are wanted, what none of them can tell is not looked for.
     pub(crate) fn effort(self, is_told: bool) -> u32 {
         match self {
             Self::Packet { effort } => effort,
-            Self::Reports if is_told => USUAL,
-            Self::Reports => NO_SEARCH,
+            Self::Diagnostics if is_told => USUAL,
+            Self::Diagnostics => NO_SEARCH,
         }
     }
 }
 
-/// Whether a report may tell how much of a cloth is bought: what the design expects follows from it.
+/// Whether a diagnostic may tell how much of a cloth is bought: what the design expects follows from it.
 pub(crate) fn expects_length(design: &Design, cloth: usize) -> bool {
     let follows = |subject: &ExpectedSubject| match subject {
         ExpectedSubject::Fabric { fabric, size: _ } => *fabric == cloth,

@@ -28,16 +28,16 @@ pub(crate) fn notes(
     sorted(notes.chain(unsaid.as_ref().map(note)))
 }
 
-fn note(report: &Diagnostic) -> Note {
+fn note(diagnostic: &Diagnostic) -> Note {
     Note {
-        code: report.code.slug.to_owned(),
-        title: report.title.clone(),
-        sum: report.sum.clone(),
+        code: diagnostic.code.slug.to_owned(),
+        title: diagnostic.title.clone(),
+        sum: diagnostic.sum.clone(),
     }
 }
 
 /// What goes without saying where none of a panel's cloths says how thick it is; that one of them
-/// does not is told by a report.
+/// does not is told by a diagnostic.
 fn turn_not_counted(panels: &[HungPanel<'_>], fabrics: &[Fabric]) -> Option<Diagnostic> {
     let is_silent = |panel: &&HungPanel<'_>| {
         panel.made.pleating.is_pressed()

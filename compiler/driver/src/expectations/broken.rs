@@ -1,10 +1,10 @@
-//! What a mistake leaves unfit to be judged: a size that follows from one would only tell it again.
+//! What an error leaves unfit to be judged: a size that follows from one would only tell it again.
 
 use std::collections::BTreeSet;
 
 use pelmet_model::Subject;
 
-/// The windows and panels with mistakes.
+/// The windows and panels of which an error is told.
 #[derive(Default)]
 pub(crate) struct Broken {
     windows: BTreeSet<usize>,
@@ -12,7 +12,7 @@ pub(crate) struct Broken {
 }
 
 impl Broken {
-    /// Adds what has a mistake.
+    /// Adds what an error is told of.
     pub(crate) fn add(&mut self, subject: Subject) {
         match subject {
             Subject::Window(window) => self.windows.insert(window),

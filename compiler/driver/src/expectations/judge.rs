@@ -19,14 +19,14 @@ pub(crate) struct Judge<'a> {
     pub(crate) design: &'a Design,
     pub(crate) work: &'a Work,
     pub(crate) laid: &'a [LaidCloth],
-    /// What has a mistake of its own.
+    /// What has an error of its own.
     pub(crate) broken: &'a Broken,
-    /// Whether there is no mistake anywhere; a length of cloth follows from every panel.
+    /// Whether there is no error anywhere; a length of cloth follows from every panel.
     pub(crate) is_sound: bool,
 }
 
 impl Judge<'_> {
-    /// How every expectation came out, by its wording; those that are not met are reported.
+    /// How every expectation came out, by its wording; of those that are not met a diagnostic tells.
     pub(crate) fn judge(&self, found: &mut Diagnostics) -> Vec<ExpectationMet> {
         let mut judged = Vec::new();
         for line in &self.design.expectations {
@@ -39,7 +39,7 @@ impl Judge<'_> {
         judged
     }
 
-    /// The report of an expectation that at least one size does not meet: the first is told in
+    /// The diagnostic of an expectation that at least one size does not meet: the first is told in
     /// full, the others in a line each.
     fn not_met(&self, line: &Expectation, sizes: &[CameOut]) -> Option<Diagnostic> {
         let printed = |value| self.printed(&line.subject, value);
@@ -64,7 +64,7 @@ impl Judge<'_> {
         Some(not_met.into())
     }
 
-    /// The report of an expectation that cannot be judged, since something it follows from is not
+    /// The diagnostic of an expectation that cannot be judged, since something it follows from is not
     /// stated.
     fn not_known(&self, line: &Expectation, sizes: &[CameOut]) -> Option<Diagnostic> {
         let (what, property) = match line.subject {
@@ -111,7 +111,7 @@ impl Judge<'_> {
         }
     }
 
-    /// The sizes an expectation looks at; none where a mistake told elsewhere keeps them from
+    /// The sizes an expectation looks at; none where an error told elsewhere keeps them from
     /// being judged.
     fn sizes(&self, subject: &ExpectedSubject) -> Vec<CameOut> {
         match subject {

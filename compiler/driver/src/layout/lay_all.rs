@@ -15,7 +15,7 @@ use crate::words::part_of_panel;
 /// Lays every cloth that something is cut from. Every layout is checked by the independent checker
 /// before anything is made of it.
 ///
-/// Where only the reports are wanted, a cloth of which nothing is expected is laid without a search.
+/// Where only the diagnostics are wanted, a cloth of which nothing is expected is laid without a search.
 pub(crate) fn lay_all(
     design: &Design,
     settled: &Settled,
@@ -75,7 +75,7 @@ impl LaidCloth {
     }
 }
 
-/// The sums are without a mistake and there is no packet all the same.
+/// The sums are without an error and there is no packet all the same.
 pub(crate) fn no_packet(design: &Design) -> Diagnostic {
     let left_out = String::from("a panel was left out of the sums, and nothing was said of it");
     codes::layout_not_sound(&design.title, None, vec![left_out])
@@ -88,7 +88,7 @@ struct ClothPlace<'a> {
 }
 
 impl ClothPlace<'_> {
-    /// Tells why the pieces cannot be laid. What only follows from a mistake told already (a piece longer
+    /// Tells why the pieces cannot be laid. What only follows from an error told already (a piece longer
     /// than the bolt) is not told again.
     fn cannot_be_laid(&self, finding: &LayingFinding, told: bool) -> Option<Diagnostic> {
         match *finding {

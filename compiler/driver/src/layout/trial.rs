@@ -13,7 +13,7 @@ use crate::watch::{ClothWatch, Stage, watched};
 pub(crate) struct Trial<'d> {
     design: &'d Design,
     pub(crate) fabric: Fabric,
-    /// What the sums found, none of it a mistake.
+    /// What the sums found, none of it an error.
     pub(crate) findings: Vec<Finding>,
     /// What is cut from the fabric.
     to_lay: ClothToLay,
@@ -31,7 +31,7 @@ pub(crate) struct Tried {
 pub(crate) enum Unfit {
     /// Nothing is cut from it.
     NotUsed,
-    /// A mistake found by the sums, in words.
+    /// An error found by the sums, in words.
     Found(String),
     /// The pieces cannot be laid.
     CannotBeLaid(LayingFinding),
@@ -91,8 +91,8 @@ impl<'d> Trial<'d> {
     }
 }
 
-/// What a finding says, if it is a mistake.
+/// What a finding is told as, if it is an error.
 fn error(design: &Design, finding: &Finding) -> Option<String> {
-    let report = design.report(finding);
-    (report.severity == Severity::Error).then_some(report.title)
+    let diagnostic = design.report(finding);
+    (diagnostic.severity == Severity::Error).then_some(diagnostic.title)
 }

@@ -95,7 +95,7 @@ pub(crate) fn tried(design: &Design, cloth: usize, fabric: &Fabric) -> Result<Tr
 /// takes the one that buys least; nothing where the fabric leaves no choice, or none of them is
 /// possible.
 ///
-/// For reports alone it is searched only where one of them depends on it, so that a check tells what
+/// For diagnostics alone it is searched only where one of them depends on it, so that a check tells what
 /// the packet would.
 fn decide(
     design: &Design,

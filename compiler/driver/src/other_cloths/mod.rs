@@ -15,7 +15,7 @@ use crate::pipeline::check;
 use sheet::{Sheet, WithSheet};
 use table::Table;
 
-/// The name that reports have for the sheet of what was asked for.
+/// The name that diagnostics have for the sheet of what was asked for.
 pub const ASKED_FOR: &str = "what was asked for";
 
 /// What is asked about the cloths of a design.
@@ -36,9 +36,9 @@ pub struct ClothsCompared {
     pub sources: Sources,
     /// Whether the design could be read at all.
     pub is_read: bool,
-    /// The mistakes found.
+    /// The errors found.
     pub diagnostics: Vec<Diagnostic>,
-    /// The comparison; exactly where there is no mistake.
+    /// The comparison; exactly where there is no error.
     pub comparison: Option<ClothComparison>,
 }
 
@@ -68,7 +68,7 @@ fn compared(sheet: &Sheet, project: &dyn Project, title: String) -> ClothsCompar
     let with_sheet = WithSheet { sheet, project };
     let loaded = load(ASKED_FOR, &with_sheet);
     let resolved = resolve(&loaded);
-    // Properties that are asked for are written for each cloth, so a mistake in them is met as often.
+    // Properties that are asked for are written for each cloth, so what is wrong in them is met as often.
     let mut found = Diagnostics::told_wherever();
     found.extend(errors(loaded.diagnostics));
     found.extend(errors(resolved.diagnostics));
@@ -88,7 +88,7 @@ fn compared(sheet: &Sheet, project: &dyn Project, title: String) -> ClothsCompar
 
 /// Warnings of the design are no part of a comparison.
 fn errors(diagnostics: Vec<Diagnostic>) -> Vec<Diagnostic> {
-    let is_error = |report: &Diagnostic| report.severity == Severity::Error;
+    let is_error = |one: &Diagnostic| one.severity == Severity::Error;
     diagnostics.into_iter().filter(is_error).collect()
 }
 
