@@ -95,8 +95,8 @@ impl<'t> Reader<'t> {
     pub fn line_for(&self, panel: Option<&Item<'t>>, property: &Property) -> String {
         let name = match property.key {
             "row" => panel.map(|panel| panel.name.to_owned()),
-            "face" | "interlining" | "lining" | "band" => self.world.example_of(Kind::Fabric),
-            key => Kind::from_word(key).and_then(|kind| self.world.example_of(kind)),
+            "face" | "interlining" | "lining" | "band" => self.definitions.example_of(Kind::Fabric),
+            key => Kind::from_word(key).and_then(|kind| self.definitions.example_of(kind)),
         };
         match name {
             Some(name) => format!("{}: {name}", property.key),

@@ -22,12 +22,12 @@ pub struct Design {
     /// Where each part of the job was written.
     pub source_map: SourceMap,
     /// The warnings the maker accepts.
-    pub acceptances: Vec<Accepted>,
+    pub suppressions: Vec<Suppression>,
 }
 
 /// A warning the maker accepts where it arises.
 #[derive(Clone, PartialEq, Eq, Debug)]
-pub struct Accepted {
+pub struct Suppression {
     /// The line that accepts it.
     pub span: Span,
     /// The slug of the warning's code.

@@ -23,15 +23,15 @@ use crate::term::name_of;
 
 /// Everything a job says, sorted.
 #[derive(Debug, Default)]
-pub(crate) struct World<'t> {
+pub(crate) struct Definitions<'t> {
     /// The items by kind and name; a project's own hide the library's.
     pub items: BTreeMap<Kind, BTreeMap<&'t str, Item<'t>>>,
     /// The windows in the order written, main file last among those it uses.
     pub windows: Vec<Item<'t>>,
-    /// Settings, expectations and acceptances.
+    /// Settings, expectations and suppressions.
     pub lines: Vec<Line<'t>>,
     /// Acceptances with the text they hold for.
-    pub acceptances: Vec<Acceptance<'t>>,
+    pub suppressions: Vec<WrittenSuppression<'t>>,
     /// The names of items whose kind is not known, which was reported.
     pub of_no_kind: BTreeSet<&'t str>,
     /// What could not be read.
@@ -40,14 +40,14 @@ pub(crate) struct World<'t> {
 
 /// A line that accepts a warning.
 #[derive(Copy, Clone, Debug)]
-pub(crate) struct Acceptance<'t> {
+pub(crate) struct WrittenSuppression<'t> {
     /// The line.
     pub entry: &'t Entry,
     /// The file or block it holds for.
     pub within: Span,
 }
 
-impl<'t> World<'t> {
+impl<'t> Definitions<'t> {
     /// The item of this kind with this name.
     pub fn item(&self, kind: Kind, name: &str) -> Option<&Item<'t>> {
         self.items.get(&kind)?.get(name)
@@ -98,11 +98,11 @@ fn example(item: &Item<'_>) -> Option<String> {
 }
 
 /// Sorts every entry of every file.
-pub(crate) fn gather<'t>(loaded: &'t Loaded, diagnostics: &mut Vec<Diagnostic>) -> World<'t> {
+pub(crate) fn gather<'t>(loaded: &'t Loaded, diagnostics: &mut Vec<Diagnostic>) -> Definitions<'t> {
     let mut gathering = Gathering {
-        world: World {
+        definitions: Definitions {
             unread: loaded.unread,
-            ..World::default()
+            ..Definitions::default()
         },
         diagnostics,
         lists: &loaded.lists,
@@ -110,11 +110,11 @@ pub(crate) fn gather<'t>(loaded: &'t Loaded, diagnostics: &mut Vec<Diagnostic>) 
     for tree in &loaded.trees {
         gathering.file(tree);
     }
-    gathering.world
+    gathering.definitions
 }
 
 struct Gathering<'t, 'd> {
-    world: World<'t>,
+    definitions: Definitions<'t>,
     diagnostics: &'d mut Vec<Diagnostic>,
     lists: &'t BTreeMap<Span, List>,
 }
@@ -145,10 +145,12 @@ impl<'t> Gathering<'t, '_> {
 
     fn line(&mut self, word: &'t str, entry: &'t Entry, origin: Origin, within: Span) {
         if word == "accept" {
-            self.world.acceptances.push(Acceptance { entry, within });
+            self.definitions
+                .suppressions
+                .push(WrittenSuppression { entry, within });
         } else if word != "use" {
             let in_main = origin == Origin::Main;
-            self.world.lines.push(Line {
+            self.definitions.lines.push(Line {
                 word,
                 entry,
                 in_main,
@@ -167,7 +169,7 @@ impl<'t> Gathering<'t, '_> {
     fn keep(&mut self, item: Item<'t>) {
         if item.kind == Kind::Window {
             let earlier = self
-                .world
+                .definitions
                 .windows
                 .iter()
                 .find(|other| other.name == item.name);
@@ -179,9 +181,9 @@ impl<'t> Gathering<'t, '_> {
                 });
                 return;
             }
-            self.world.windows.push(item.clone());
+            self.definitions.windows.push(item.clone());
         }
-        let named = self.world.items.entry(item.kind).or_default();
+        let named = self.definitions.items.entry(item.kind).or_default();
         match named.get(item.name) {
             Some(earlier) if earlier.from_library == item.from_library => {
                 let first = earlier.name_span;
@@ -204,7 +206,7 @@ impl<'t> Gathering<'t, '_> {
             .phrases
             .first()
             .and_then(|phrase| phrase.terms.get(1));
-        self.world.of_no_kind.extend(named.and_then(name_of));
+        self.definitions.of_no_kind.extend(named.and_then(name_of));
         if entry.is_broken() {
             return;
         }

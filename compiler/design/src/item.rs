@@ -107,7 +107,7 @@ impl<'t> Item<'t> {
     }
 }
 
-/// An entry at file level that is not an item: a setting, an expectation, an acceptance.
+/// An entry at file level that is not an item: a setting, an expectation, an suppression.
 #[derive(Copy, Clone, Debug)]
 pub(crate) struct Line<'t> {
     /// The word it begins with.

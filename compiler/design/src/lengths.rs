@@ -8,9 +8,9 @@ use pelmet_syntax::tree::{Number, Term, TermKind};
 
 use crate::closed_sets::ClosedSet;
 use crate::cursor::Cursor;
+use crate::evaluate::is_plain_number;
 use crate::reader::{Followed, Reader};
 use crate::scope::{Scope, Value};
-use crate::sum::is_plain_number;
 
 /// The words a value can go on with after a length.
 const AFTER_LENGTH: &[&str] = &[

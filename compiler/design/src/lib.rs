@@ -9,12 +9,12 @@
 //! A parameter stands for the phrases given for it and is read where it is used, in the scope of
 //! whoever gave it; so it may be a length, a cloth, a pleat rule or anything else.
 
-mod accept;
 mod amount;
 mod closed_sets;
 mod copying;
 mod cursor;
 mod design;
+mod evaluate;
 mod form;
 mod gather;
 mod item;
@@ -34,14 +34,14 @@ mod resolve;
 mod scope;
 mod size;
 mod source_map;
-mod sum;
+mod suppress;
 mod symbols;
 mod term;
 
 pub use closed_sets::{KnownName, WordSet};
 pub use design::{
-    Accepted, Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize,
-    PanelSize, WindowSize,
+    Design, Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize, PanelSize,
+    Suppression, WindowSize,
 };
 pub use form::{Form, FormPart, Takes};
 pub use keyword::{Keyword, LINES, WORK_STEP};

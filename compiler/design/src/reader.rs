@@ -9,14 +9,14 @@ use pelmet_diagnostics::{Diagnostic, PlacedText, Sources, Span, codes};
 use pelmet_measure::{Length, Style};
 
 use crate::cursor::Cursor;
-use crate::gather::World;
+use crate::gather::Definitions;
 use crate::kind::Kind;
 use crate::scope::{Binding, MAXIMUM_NAMES_FOLLOWED, Value};
 
 /// What is needed to read values, and the diagnostics of what was found wrong on the way.
 pub(crate) struct Reader<'t> {
     /// The items of the job.
-    pub world: &'t World<'t>,
+    pub definitions: &'t Definitions<'t>,
     /// The texts, for what was typed.
     pub sources: &'t Sources,
     /// How this house writes lengths.

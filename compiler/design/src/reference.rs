@@ -95,8 +95,8 @@ impl<'t> Reader<'t> {
                 }
             };
         }
-        let world = self.world;
-        let Some(item) = world.item(kind, name) else {
+        let definitions = self.definitions;
+        let Some(item) = definitions.item(kind, name) else {
             self.no_such_item(name, name_span, kind);
             return None;
         };
@@ -117,9 +117,9 @@ impl<'t> Reader<'t> {
 
     /// Reports a name that no item of this kind has.
     pub fn no_such_item(&mut self, name: &str, span: Span, kind: Kind) {
-        let world = self.world;
-        if let Some(other) = world.kinds_named(name).next() {
-            let described = world.item(other, name).map(|item| item.name_span);
+        let definitions = self.definitions;
+        if let Some(other) = definitions.kinds_named(name).next() {
+            let described = definitions.item(other, name).map(|item| item.name_span);
             self.report(codes::NameWrongKind {
                 used: span,
                 name,
@@ -131,7 +131,9 @@ impl<'t> Reader<'t> {
         }
         // Comparing a name with all others is slow, and nobody reads so many diagnostics.
         let few = self.diagnostics.len() < MOST_SUGGESTED;
-        let suggestion = few.then(|| did_you_mean(name, world.names(kind))).flatten();
+        let suggestion = few
+            .then(|| did_you_mean(name, definitions.names(kind)))
+            .flatten();
         let in_library = library_file_with(name, kind);
         if self.may_be_unread(name, suggestion.as_deref(), in_library) {
             return;
@@ -158,8 +160,8 @@ impl<'t> Reader<'t> {
         suggestion: Option<&str>,
         in_library: Option<&str>,
     ) -> bool {
-        let unread = self.world.unread;
-        self.world.of_no_kind.contains(name)
+        let unread = self.definitions.unread;
+        self.definitions.of_no_kind.contains(name)
             || unread.library && in_library.is_some()
             || unread.files && suggestion.is_none()
     }
@@ -167,7 +169,7 @@ impl<'t> Reader<'t> {
     /// What a property takes that takes an item of this kind: "the name of a rod, such as `pole`".
     pub fn wanted(&self, kind: Kind) -> String {
         let wanted = format!("the name of {}", with_article(kind.noun()));
-        match self.world.example_of(kind) {
+        match self.definitions.example_of(kind) {
             Some(name) => format!("{wanted}, such as `{name}`"),
             None => wanted,
         }

@@ -6,9 +6,8 @@ use pelmet_diagnostics::{Diagnostic, Severity, codes};
 use pelmet_measure::Style;
 use pelmet_model::Job;
 
-use crate::accept::read_acceptances;
 use crate::design::Design;
-use crate::gather::{World, gather};
+use crate::gather::{Definitions, gather};
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::load::Loaded;
@@ -17,6 +16,7 @@ use crate::reader::Reader;
 use crate::reference::Referred;
 use crate::scope::Scope;
 use crate::source_map::SourceMap;
+use crate::suppress::read_suppressions;
 use crate::symbols::{Symbols, symbols};
 
 /// A design, and the diagnostics of its names, kinds and templates.
@@ -36,9 +36,9 @@ pub struct Resolved {
 #[must_use]
 pub fn resolve(loaded: &Loaded) -> Resolved {
     let mut diagnostics = Vec::new();
-    let world = gather(loaded, &mut diagnostics);
+    let definitions = gather(loaded, &mut diagnostics);
     let mut reader = Reader {
-        world: &world,
+        definitions: &definitions,
         sources: &loaded.sources,
         style: Style::INCHES,
         diagnostics,
@@ -46,28 +46,28 @@ pub fn resolve(loaded: &Loaded) -> Resolved {
         fabrics: BTreeMap::new(),
         following: Vec::new(),
     };
-    let settings = read_settings(&mut reader, &world);
-    let mut design = read_job(&mut reader, &world, settings, loaded);
-    let acceptances = read_acceptances(&mut reader, &world.acceptances);
-    design.acceptances = acceptances;
+    let settings = read_settings(&mut reader, &definitions);
+    let mut design = read_job(&mut reader, &definitions, settings, loaded);
+    let suppressions = read_suppressions(&mut reader, &definitions.suppressions);
+    design.suppressions = suppressions;
     let clean = loaded
         .diagnostics
         .iter()
         .chain(&reader.diagnostics)
         .all(|diagnostic| diagnostic.severity != Severity::Error);
     if clean && !design.job.windows.is_empty() {
-        report_unused(&mut reader, &world, loaded);
+        report_unused(&mut reader, &definitions, loaded);
     }
     Resolved {
         design,
         diagnostics: reader.diagnostics,
-        symbols: symbols(loaded, &world),
+        symbols: symbols(loaded, &definitions),
     }
 }
 
 fn read_job<'t>(
     reader: &mut Reader<'t>,
-    world: &'t World<'t>,
+    definitions: &'t Definitions<'t>,
     settings: Settings,
     loaded: &Loaded,
 ) -> Design {
@@ -80,25 +80,25 @@ fn read_job<'t>(
         library: loaded.library_files().collect(),
         ..SourceMap::default()
     };
-    for item in in_order(world, Kind::Fabric) {
+    for item in in_order(definitions, Kind::Fabric) {
         if let Some(fabric) = reader.fabric(item) {
             reader.fabrics.insert(item.name, job.fabrics.len());
             job.fabrics.push(fabric);
             source_map.fabrics.push(item.name_span);
         }
     }
-    look_over_templates(reader, world);
-    for item in in_order(world, Kind::Notion) {
+    look_over_templates(reader, definitions);
+    for item in in_order(definitions, Kind::Notion) {
         job.notions.extend(reader.notion(item, &Scope::default()));
     }
-    for item in &world.windows {
+    for item in &definitions.windows {
         if let Some((window, way)) = reader.window(item) {
             job.windows.push(window);
             source_map.windows.push(way);
         }
     }
-    let whole = job.windows.len() == world.windows.len();
-    let expectations = read_expectations(reader, world, &job, whole);
+    let whole = job.windows.len() == definitions.windows.len();
+    let expectations = read_expectations(reader, definitions, &job, whole);
     Design {
         title: settings.title.unwrap_or_else(|| title_of(loaded)),
         style: settings.style,
@@ -106,15 +106,15 @@ fn read_job<'t>(
         job,
         expectations,
         source_map,
-        acceptances: Vec::new(),
+        suppressions: Vec::new(),
     }
 }
 
 /// Reads every item of the project once with its parameters unknown, so that anything wrong in a
 /// template is found whether or not a window uses it.
-fn look_over_templates<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) {
+fn look_over_templates<'t>(reader: &mut Reader<'t>, definitions: &'t Definitions<'t>) {
     for kind in Kind::ALL {
-        for item in in_order(world, *kind)
+        for item in in_order(definitions, *kind)
             .into_iter()
             .filter(|item| !item.from_library)
         {
@@ -171,8 +171,8 @@ fn look_over_panel<'t>(reader: &mut Reader<'t>, item: &'t Item<'t>) {
 }
 
 /// The items of a kind in the order they were written.
-fn in_order<'t>(world: &'t World<'t>, kind: Kind) -> Vec<&'t Item<'t>> {
-    let mut items: Vec<&Item<'t>> = world
+fn in_order<'t>(definitions: &'t Definitions<'t>, kind: Kind) -> Vec<&'t Item<'t>> {
+    let mut items: Vec<&Item<'t>> = definitions
         .items
         .get(&kind)
         .into_iter()
@@ -184,9 +184,9 @@ fn in_order<'t>(world: &'t World<'t>, kind: Kind) -> Vec<&'t Item<'t>> {
 
 /// What the main file makes and nothing uses was probably forgotten; a house style is another
 /// matter.
-fn report_unused<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, loaded: &Loaded) {
+fn report_unused<'t>(reader: &mut Reader<'t>, definitions: &'t Definitions<'t>, loaded: &Loaded) {
     for kind in Kind::ALL.iter().filter(|kind| **kind != Kind::Window) {
-        for item in in_order(world, *kind) {
+        for item in in_order(definitions, *kind) {
             let in_main = Some(item.name_span.file) == loaded.main;
             if in_main && !reader.used.contains(&(*kind, item.name)) {
                 reader.report(codes::NameUnused {

@@ -365,7 +365,7 @@ fn findings_of_what_is_not_there_are_told_all_the_same() {
         job: Job::default(),
         expectations: Vec::new(),
         source_map: SourceMap::default(),
-        acceptances: Vec::new(),
+        suppressions: Vec::new(),
     };
     let subjects = [
         Subject::Window(7),

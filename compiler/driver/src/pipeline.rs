@@ -143,7 +143,7 @@ fn answer(
         is_sound: !found.has_errors(),
     }
     .judge(found);
-    design.accept(found);
+    design.suppress(found);
     (!found.has_errors()).then_some(Answer {
         design,
         settled,

@@ -63,6 +63,6 @@ fn says_the_same(before: &SyntaxTree, after: &Parsed) -> bool {
             .collect()
     };
     after.diagnostics.is_empty()
-        && before.sketch() == after.file.sketch()
+        && before.dump() == after.file.dump()
         && texts(&before.comments) == texts(&after.file.comments)
 }

@@ -7,9 +7,9 @@
 //! What could not be read has been reported and stands in the tree as [`TermKind::Broken`], so that
 //! whoever reads the tree stays silent about it.
 
+mod dump;
 mod node;
 mod reading;
-mod sketch;
 
 use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::{Ratio, Unit};

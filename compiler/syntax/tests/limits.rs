@@ -62,7 +62,7 @@ fn sums_have_signs_up_to_the_limit() {
     for signs in [MAXIMUM_OPERATORS + 1, 100_000] {
         let parsed = read(&sum(signs));
         assert_eq!(codes(&parsed), ["sum-too-long"]);
-        assert_eq!(parsed.file.sketch(), "a : <broken>\nb : [2]\n");
+        assert_eq!(parsed.file.dump(), "a : <broken>\nb : [2]\n");
     }
 }
 

@@ -72,7 +72,7 @@ proptest! {
         prop_assert!(laid_out.is_ok(), "{:?} of {}", laid_out, text);
         let laid_out = laid_out.unwrap_or_default();
         let after = parse(FILE, &laid_out);
-        prop_assert_eq!(before.file.sketch(), after.file.sketch());
+        prop_assert_eq!(before.file.dump(), after.file.dump());
         prop_assert_eq!(notes(&before), notes(&after));
         prop_assert_eq!(format(FILE, &laid_out), Ok(laid_out));
     }
@@ -80,7 +80,7 @@ proptest! {
     #[test]
     fn blanks_at_the_ends_of_lines_say_nothing(text in sheet()) {
         let blanks = text.replace('\n', " \t\r\n");
-        prop_assert_eq!(parse(FILE, &text).file.sketch(), parse(FILE, &blanks).file.sketch());
+        prop_assert_eq!(parse(FILE, &text).file.dump(), parse(FILE, &blanks).file.dump());
     }
 }
 

@@ -329,6 +329,6 @@ fn one_mistake_gives_one_report_and_its_neighbours_are_read() {
             })
             .collect();
         assert_eq!(found, [(*code, *place)], "in {text:?}");
-        assert_eq!(parsed.file.sketch(), *tree, "of {text:?}");
+        assert_eq!(parsed.file.dump(), *tree, "of {text:?}");
     }
 }

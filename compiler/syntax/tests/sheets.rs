@@ -12,7 +12,7 @@ fn trees() {
     insta::glob!("sheets/*.pelmet", |path| {
         let parsed = parse(FileId(0), &fs::read_to_string(path).unwrap());
         assert_eq!(parsed.diagnostics, []);
-        insta::assert_snapshot!(parsed.file.sketch());
+        insta::assert_snapshot!(parsed.file.dump());
     });
 }
 

@@ -44,13 +44,13 @@ fn every_name_and_text_stands_where_it_is_said_to() {
 
 #[test]
 fn the_tree_is_the_same_in_all_of_them() {
-    let sketches: Vec<String> = sheets()
+    let dumps: Vec<String> = sheets()
         .iter()
-        .map(|text| parse(FileId(0), text).file.sketch())
+        .map(|text| parse(FileId(0), text).file.dump())
         .collect();
     assert!(
-        sketches.windows(2).all(|pair| pair[0] == pair[1]),
-        "{sketches:#?}"
+        dumps.windows(2).all(|pair| pair[0] == pair[1]),
+        "{dumps:#?}"
     );
 }
 

@@ -9,7 +9,7 @@ use pelmet_diagnostics::{FileId, Span};
 use pelmet_measure::Unit;
 use pelmet_syntax::parse_value;
 
-/// A value and its sketch, in which a number stands in brackets with the symbol of its unit.
+/// A value and its dump, in which a number stands in brackets with the symbol of its unit.
 type Case = (&'static str, &'static str);
 
 const NUMBERS: &[Case] = &[
@@ -132,8 +132,8 @@ const CALLS: &[Case] = &[
 
 #[test]
 fn values_are_read_as_people_mean_them() {
-    for (text, sketch) in [NUMBERS, WORDS, SIZES, SUMS, CALLS].into_iter().flatten() {
-        assert_eq!(read(text), *sketch, "of {text:?}");
+    for (text, dump) in [NUMBERS, WORDS, SIZES, SUMS, CALLS].into_iter().flatten() {
+        assert_eq!(read(text), *dump, "of {text:?}");
     }
 }
 
@@ -153,7 +153,7 @@ fn every_unit_is_read_in_every_spelling() {
     }
 }
 
-/// The sketch of a value that stands somewhere in a file.
+/// The dump of a value that stands somewhere in a file.
 fn read(value: &str) -> String {
     let (before, after) = ("name,größe\nwing,", ",7\n");
     let text = format!("{before}{value}{after}");

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 use pelmet_diagnostics::{Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Entry, EntryBlock, Phrase, Separator, Term};
 
-use super::{Acceptance, Gathering};
+use super::{Gathering, WrittenSuppression};
 use crate::item::{Item, Step, WorkStep};
 use crate::kind::Kind;
 use crate::scope::Written;
@@ -54,7 +54,7 @@ impl<'t> Gathering<'t, '_> {
     ) {
         for entry in &block.entries {
             match inner(kind, entry) {
-                Inner::Acceptance => self.world.acceptances.push(Acceptance {
+                Inner::Suppression => self.definitions.suppressions.push(WrittenSuppression {
                     entry,
                     within: block.span,
                 }),
@@ -225,7 +225,7 @@ impl<'t> Gathering<'t, '_> {
 #[derive(Copy, Clone, PartialEq, Eq)]
 pub(crate) enum Inner {
     /// A line that accepts a warning.
-    Acceptance,
+    Suppression,
     /// A measure of a treatment.
     Measure,
     /// A panel of a treatment.
@@ -241,7 +241,7 @@ pub(crate) enum Inner {
 /// What an entry in the block of an item of this kind is.
 pub(crate) fn inner(kind: Kind, entry: &Entry) -> Inner {
     match (entry.first_word().unwrap_or(""), kind) {
-        ("accept", _) => Inner::Acceptance,
+        ("accept", _) => Inner::Suppression,
         ("measure", Kind::Treatment) => Inner::Measure,
         ("panel", Kind::Treatment) if entry.block.is_some() || is_like(entry) => Inner::Panel,
         ("steps", Kind::Make) => Inner::WorkSteps,

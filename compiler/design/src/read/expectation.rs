@@ -11,7 +11,7 @@ use crate::design::{
     Expectation, Expected, ExpectedBound, ExpectedSubject, FabricSize, JobSize, PanelSize,
     WindowSize,
 };
-use crate::gather::World;
+use crate::gather::Definitions;
 use crate::kind::Kind;
 use crate::reader::Reader;
 use crate::scope::Scope;
@@ -24,11 +24,14 @@ const EXPECT: &str =
 /// is not found may belong to what could not.
 pub(crate) fn read_expectations<'t>(
     reader: &mut Reader<'t>,
-    world: &'t World<'t>,
+    definitions: &'t Definitions<'t>,
     job: &Job,
     whole: bool,
 ) -> Vec<Expectation> {
-    let lines = world.lines.iter().filter(|line| line.word == "expect");
+    let lines = definitions
+        .lines
+        .iter()
+        .filter(|line| line.word == "expect");
     lines
         .filter_map(|line| reader.expectation(line.entry, job, whole))
         .collect()
@@ -140,8 +143,8 @@ impl<'t> Reader<'t> {
                 })
             }
             (Size::Fabric(size), [(fabric, span)]) => {
-                let world = self.world;
-                let Some(item) = world.item(Kind::Fabric, fabric) else {
+                let definitions = self.definitions;
+                let Some(item) = definitions.item(Kind::Fabric, fabric) else {
                     self.no_such_item(fabric, *span, Kind::Fabric);
                     return None;
                 };
@@ -161,7 +164,7 @@ impl<'t> Reader<'t> {
 
     fn window_named(&mut self, name: &str, span: Span, job: &Job, whole: bool) -> Option<usize> {
         let found = job.windows.iter().position(|window| window.name == name);
-        if found.is_none() && (whole || self.world.item(Kind::Window, name).is_none()) {
+        if found.is_none() && (whole || self.definitions.item(Kind::Window, name).is_none()) {
             self.no_such_item(name, span, Kind::Window);
         }
         found

@@ -47,8 +47,8 @@ impl<'t> Reader<'t> {
 
     /// Notes that a notion of this name is used, where one is described.
     pub fn uses_notion(&mut self, name: &str) {
-        let world = self.world;
-        if let Some(item) = world.item(Kind::Notion, name) {
+        let definitions = self.definitions;
+        if let Some(item) = definitions.item(Kind::Notion, name) {
             self.used.insert((Kind::Notion, item.name));
         }
     }

@@ -6,7 +6,7 @@ use pelmet_syntax::tree::{Entry, Phrase, Term, TermKind};
 
 use crate::closed_sets::ClosedSet;
 use crate::cursor::Cursor;
-use crate::gather::World;
+use crate::gather::Definitions;
 use crate::item::Line;
 use crate::lengths::Sign;
 use crate::reader::Reader;
@@ -35,39 +35,48 @@ struct Set<'t> {
 
 /// Reads the settings. Units are read first, so that diagnostics of all else are in this house's
 /// units.
-pub(crate) fn read_settings<'t>(reader: &mut Reader<'t>, world: &'t World<'t>) -> Settings {
-    let system = setting(reader, world, "units").and_then(|set| units(reader, set.line.entry));
+pub(crate) fn read_settings<'t>(
+    reader: &mut Reader<'t>,
+    definitions: &'t Definitions<'t>,
+) -> Settings {
+    let system =
+        setting(reader, definitions, "units").and_then(|set| units(reader, set.line.entry));
     reader.style = match system {
         Some(System::Metric) => Style::METRIC,
         Some(System::Inches) | None => Style::INCHES,
     };
     if let Some(step) =
-        setting(reader, world, "cut").and_then(|set| step(reader, set.line.entry, "cut"))
+        setting(reader, definitions, "cut").and_then(|set| step(reader, set.line.entry, "cut"))
     {
         reader.style.cut_step = step;
     }
     if let Some(step) =
-        setting(reader, world, "mark").and_then(|set| step(reader, set.line.entry, "mark"))
+        setting(reader, definitions, "mark").and_then(|set| step(reader, set.line.entry, "mark"))
     {
         reader.style.mark_step = step;
     }
     Settings {
         style: reader.style,
-        title: setting(reader, world, "job").and_then(|set| text(reader, set.line.entry, "job")),
-        currency: setting(reader, world, "currency")
+        title: setting(reader, definitions, "job")
+            .and_then(|set| text(reader, set.line.entry, "job")),
+        currency: setting(reader, definitions, "currency")
             .and_then(|set| text(reader, set.line.entry, "currency")),
-        labour_per_hour: setting(reader, world, "labour")
+        labour_per_hour: setting(reader, definitions, "labour")
             .and_then(|set| number(reader, set.line.entry, "labour", &["per", "hour"], LABOUR)),
-        markup: setting(reader, world, "markup")
+        markup: setting(reader, definitions, "markup")
             .and_then(|set| number(reader, set.line.entry, "markup", &[], MARKUP)),
     }
 }
 
 /// The line that sets something: the main file's, or else the last of the files it uses. Two in
 /// one file are told of.
-fn setting<'t>(reader: &mut Reader<'t>, world: &'t World<'t>, word: &str) -> Option<Set<'t>> {
+fn setting<'t>(
+    reader: &mut Reader<'t>,
+    definitions: &'t Definitions<'t>,
+    word: &str,
+) -> Option<Set<'t>> {
     let mut found: Option<Set<'t>> = None;
-    for line in world.lines.iter().filter(|line| line.word == word) {
+    for line in definitions.lines.iter().filter(|line| line.word == word) {
         let span = line.entry.span;
         if let Some(earlier) = &found
             && earlier.span.file == span.file

@@ -129,7 +129,7 @@ impl<'t> Reader<'t> {
             name,
             suggestion,
         });
-        let at_file_level = self.world.item(Kind::Panel, name).is_some();
+        let at_file_level = self.definitions.item(Kind::Panel, name).is_some();
         self.report(if at_file_level {
             diagnostic.help(format!("to hang the panel `{name}` here, write `panel {name} like {name} {{ }}` in the treatment"))
         } else {

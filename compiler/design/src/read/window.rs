@@ -106,8 +106,8 @@ impl<'t> Reader<'t> {
                 return None;
             }
         };
-        let world = self.world;
-        let found = world.item(Kind::Treatment, name);
+        let definitions = self.definitions;
+        let found = definitions.item(Kind::Treatment, name);
         match found {
             Some(item) => {
                 self.used.insert((Kind::Treatment, item.name));

@@ -7,7 +7,7 @@ use pelmet_syntax::tree::{Argument, Comment, Entry, Phrase, SyntaxTree, Term, Te
 
 use super::table::{Definition, DefinitionId, DefinitionKind};
 use crate::copying::MAXIMUM_COPIES;
-use crate::gather::{Inner, World, inner, parameter};
+use crate::gather::{Definitions, Inner, inner, parameter};
 use crate::kind::Kind;
 use crate::list::list_path;
 use crate::load::{List, ListRow, Loaded};
@@ -51,7 +51,7 @@ pub(super) enum Written<'t> {
 
 impl<'t> Declarations<'t> {
     /// Finds the definitions of every file.
-    pub fn of(loaded: &'t Loaded, world: &World<'_>) -> Self {
+    pub fn of(loaded: &'t Loaded, definitions: &Definitions<'_>) -> Self {
         let mut declarations = Self {
             definitions: Vec::new(),
             items: Vec::new(),
@@ -61,7 +61,7 @@ impl<'t> Declarations<'t> {
             let mut declaring = Declaring {
                 file,
                 text: loaded.sources.text(file.file),
-                world,
+                definitions,
                 found: &mut declarations,
             };
             for entry in &file.entries {
@@ -148,7 +148,7 @@ impl<'t> Item<'t> {
 struct Declaring<'t, 'd> {
     file: &'t SyntaxTree,
     text: &'t str,
-    world: &'d World<'d>,
+    definitions: &'d Definitions<'d>,
     found: &'d mut Declarations<'t>,
 }
 
@@ -191,11 +191,11 @@ impl<'t> Declaring<'t, '_> {
 
     /// Lets an item be found by its name. Of several of one name it is the one that the job takes.
     fn name(&mut self, kind: Kind, (name, span): (&'t str, Span), number: usize) {
-        let is_taken = |world: &World<'_>| {
-            let taken = world.item(kind, name);
+        let is_taken = |definitions: &Definitions<'_>| {
+            let taken = definitions.item(kind, name);
             taken.is_some_and(|taken| taken.name_span == span)
         };
-        if !self.found.by_name.contains_key(&(kind, name)) || is_taken(self.world) {
+        if !self.found.by_name.contains_key(&(kind, name)) || is_taken(self.definitions) {
             self.found.by_name.insert((kind, name), number);
         }
     }
@@ -262,7 +262,7 @@ impl<'t> Declaring<'t, '_> {
                     }
                 }
             }
-            Inner::Acceptance | Inner::Property => {}
+            Inner::Suppression | Inner::Property => {}
         }
     }
 

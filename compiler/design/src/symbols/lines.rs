@@ -1,4 +1,4 @@
-//! The names in lines that are no items: settings, files that are used, expectations, acceptances.
+//! The names in lines that are no items: settings, files that are used, expectations, suppressions.
 
 use pelmet_diagnostics::FileId;
 use pelmet_syntax::tree::{Entry, Term, TermKind};

@@ -17,15 +17,15 @@ mod scope;
 mod table;
 mod work_steps;
 
-use crate::gather::World;
+use crate::gather::Definitions;
 use crate::load::Loaded;
 use declare::Declarations;
 use refer::Referring;
 pub use table::{Definition, DefinitionId, DefinitionKind, Meaning, Reference, Symbols};
 
 /// Finds the symbols of a job.
-pub(crate) fn symbols(loaded: &Loaded, world: &World<'_>) -> Symbols {
-    let declarations = Declarations::of(loaded, world);
+pub(crate) fn symbols(loaded: &Loaded, definitions: &Definitions<'_>) -> Symbols {
+    let declarations = Declarations::of(loaded, definitions);
     let references = Referring::new(loaded, &declarations).run();
     Symbols::new(declarations.definitions, references)
 }

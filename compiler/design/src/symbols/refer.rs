@@ -147,7 +147,7 @@ impl<'t, 'd> Referring<'t, 'd> {
         let mut panels = item.panels.iter();
         for within in entry.block.iter().flat_map(|block| &block.entries) {
             match inner(item.kind, within) {
-                Inner::Acceptance => self.line(within),
+                Inner::Suppression => self.line(within),
                 Inner::Measure => {
                     self.first_word_is(within, Meaning::Kind(Kind::Measure));
                     self.measure(within, scope);

@@ -3,8 +3,8 @@
 use pelmet_diagnostics::{Diagnostic, Diagnostics, Severity, Span, codes, did_you_mean};
 use pelmet_syntax::tree::{Phrase, Term, TermKind};
 
-use crate::design::{Accepted, Design};
-use crate::gather::Acceptance;
+use crate::design::{Design, Suppression};
+use crate::gather::WrittenSuppression;
 use crate::reader::Reader;
 
 impl Design {
@@ -12,9 +12,9 @@ impl Design {
     ///
     /// A design with errors in it has not shown all its warnings, so nothing is said of those
     /// that did not arise.
-    pub fn accept(&self, diagnostics: &mut Diagnostics) {
+    pub fn suppress(&self, diagnostics: &mut Diagnostics) {
         let errors = diagnostics.has_errors();
-        for accepted in &self.acceptances {
+        for accepted in &self.suppressions {
             let mut found = false;
             for diagnostic in diagnostics
                 .iter_mut()
@@ -30,7 +30,7 @@ impl Design {
     }
 }
 
-impl Accepted {
+impl Suppression {
     fn is_for(&self, diagnostic: &Diagnostic) -> bool {
         diagnostic.severity == Severity::Warning
             && diagnostic.code.slug == self.code
@@ -46,18 +46,21 @@ fn within(inner: Span, outer: Span) -> bool {
 }
 
 /// Reads `accept CODE: "reason"` lines.
-pub(crate) fn read_acceptances<'t>(
+pub(crate) fn read_suppressions<'t>(
     reader: &mut Reader<'t>,
-    acceptances: &[Acceptance<'t>],
-) -> Vec<Accepted> {
-    acceptances
+    suppressions: &[WrittenSuppression<'t>],
+) -> Vec<Suppression> {
+    suppressions
         .iter()
-        .filter_map(|acceptance| read_acceptance(reader, acceptance))
+        .filter_map(|suppression| read_suppression(reader, suppression))
         .collect()
 }
 
-fn read_acceptance<'t>(reader: &mut Reader<'t>, acceptance: &Acceptance<'t>) -> Option<Accepted> {
-    let entry = acceptance.entry;
+fn read_suppression<'t>(
+    reader: &mut Reader<'t>,
+    suppression: &WrittenSuppression<'t>,
+) -> Option<Suppression> {
+    let entry = suppression.entry;
     if entry.is_broken() {
         return None;
     }
@@ -97,11 +100,11 @@ fn read_acceptance<'t>(reader: &mut Reader<'t>, acceptance: &Acceptance<'t>) -> 
             reader.report(codes::cannot_be_accepted(code.span, slug));
             None
         }
-        Some(_) => Some(Accepted {
+        Some(_) => Some(Suppression {
             span: entry.span,
             code: slug.to_owned(),
             reason: reason.clone(),
-            within: acceptance.within,
+            within: suppression.within,
         }),
     }
 }

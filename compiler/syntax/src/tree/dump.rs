@@ -9,23 +9,23 @@ use super::{
 
 impl SyntaxTree {
     /// The tree as text, one entry a line and without places: two files say the same if their
-    /// sketches are the same.
+    /// dumps are the same.
     #[must_use]
-    pub fn sketch(&self) -> String {
+    pub fn dump(&self) -> String {
         let mut out = String::new();
         // Writing to a string cannot fail.
-        let _ = sketch_entries(&self.entries, 0, &mut out);
+        let _ = dump_entries(&self.entries, 0, &mut out);
         out
     }
 }
 
-fn sketch_entries(entries: &[Entry], depth: usize, out: &mut String) -> fmt::Result {
+fn dump_entries(entries: &[Entry], depth: usize, out: &mut String) -> fmt::Result {
     entries
         .iter()
-        .try_for_each(|entry| sketch_entry(entry, depth, out))
+        .try_for_each(|entry| dump_entry(entry, depth, out))
 }
 
-fn sketch_entry(entry: &Entry, depth: usize, out: &mut String) -> fmt::Result {
+fn dump_entry(entry: &Entry, depth: usize, out: &mut String) -> fmt::Result {
     write!(out, "{}{}", "  ".repeat(depth), entry.head)?;
     if let Some(separator) = entry.separator {
         write!(out, " {separator}")?;
@@ -36,7 +36,7 @@ fn sketch_entry(entry: &Entry, depth: usize, out: &mut String) -> fmt::Result {
     match &entry.block {
         Some(EntryBlock { entries, .. }) => {
             writeln!(out, " {{}}")?;
-            sketch_entries(entries, depth.saturating_add(1), out)
+            dump_entries(entries, depth.saturating_add(1), out)
         }
         None => writeln!(out),
     }

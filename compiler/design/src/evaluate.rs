@@ -1,4 +1,4 @@
-//! Reckoning expressions, with every quantity's kind checked at the sign that joins them.
+//! Evaluating expressions, with every quantity's kind checked at the sign that joins them.
 
 use num_traits::Zero;
 use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes, did_you_mean};
@@ -65,14 +65,14 @@ impl<'t> Reader<'t> {
     }
 
     fn measure(&mut self, name: &str, span: Span, scope: &Scope<'t>) -> Option<Amount> {
-        let world = self.world;
-        if let Some(item) = world.item(Kind::Measure, name) {
+        let definitions = self.definitions;
+        if let Some(item) = definitions.item(Kind::Measure, name) {
             self.used.insert((Kind::Measure, item.name));
             let written: Written<'t> = *item.measures.get(item.name)?;
             return self.amount_of(&written.within(&Scope::default()));
         }
-        if let Some(kind) = world.kinds_named(name).next() {
-            let described = world.item(kind, name).map(|item| item.name_span);
+        if let Some(kind) = definitions.kinds_named(name).next() {
+            let described = definitions.item(kind, name).map(|item| item.name_span);
             self.report(codes::NameWrongKind {
                 used: span,
                 name,
@@ -82,7 +82,10 @@ impl<'t> Reader<'t> {
             });
             return None;
         }
-        let known = scope.names().into_iter().chain(world.names(Kind::Measure));
+        let known = scope
+            .names()
+            .into_iter()
+            .chain(definitions.names(Kind::Measure));
         let suggestion = did_you_mean(name, known);
         if self.may_be_unread(name, suggestion.as_deref(), None) {
             return None;
@@ -231,7 +234,7 @@ impl<'t> Reader<'t> {
             Some((Binding::Here(written), binder)) => written.within(&binder),
             Some(_) => return None,
             None => {
-                let item = self.world.item(Kind::Measure, name)?;
+                let item = self.definitions.item(Kind::Measure, name)?;
                 item.measures.get(item.name)?.within(&Scope::default())
             }
         };
