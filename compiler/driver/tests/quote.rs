@@ -10,26 +10,26 @@
 mod jobs;
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_model::{Notion, NotionPrice, Price, WorkPer, WorkStep};
+use pelmet_model::{NotionOrder, NotionPrice, PriceOrder, WorkPer, WorkStep};
 use pelmet_packet::{Amount, Quote, QuoteKind};
 use proptest::prelude::*;
 
 /// The reading room with tape and fasteners priced, an hour of work at 34 and a markup.
 fn reading_room(tape: NotionPrice, markup: Option<Ratio>) -> Quote {
     let mut ordered = jobs::reading_room();
-    let notion = |name: &str, price| Notion {
+    let notion = |name: &str, price| NotionOrder {
         name: name.to_owned(),
         roll: Some(Length::YARD * 25),
         pack: None,
         price: Some(price),
         weight: None,
     };
-    let per_yard = NotionPrice::PerLength(Price {
+    let per_yard = NotionPrice::PerLength(PriceOrder {
         amount: Ratio::new(24, 10),
         per: Length::YARD,
     });
     ordered.job.notions = vec![notion("fusible-tape", tape)];
-    ordered.job.notions.push(Notion {
+    ordered.job.notions.push(NotionOrder {
         roll: None,
         ..notion("hook-and-loop", per_yard)
     });

@@ -31,7 +31,7 @@ pub use draw::shape::LEAST_TURN;
 pub use finish::counts::count_along;
 pub use fold::outline::fold_outline;
 pub use fold::strip::{finished_at, fold, fold_pleating, is_hidden};
-pub use hang::beam::{Section, Span};
+pub use hang::beam::{BeamSection, BeamSpan};
 pub use hang::rod_check::{GRAVITY, MOST_BRACKETS, SAG_LIMIT, USUAL_BRACKETS, check_rod};
 pub use hang::weight::mass_per_area;
 pub use pleat::rule::intended_layers;

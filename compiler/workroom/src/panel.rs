@@ -3,8 +3,8 @@
 use pelmet_measure::{Length, Mass};
 use pelmet_model::PanelMeasure;
 use pelmet_model::{
-    Fabric, Folding, Held, Matter, Mitre, Notion, PanelMade, PanelOrder, PieceMatter, Pleat,
-    Pleating, Point, Shape, Support,
+    Fabric, Folding, Held, Matter, MitreMade, NotionOrder, PanelMade, PanelOrder, PieceMatter,
+    PleatMade, Pleating, Point, Shape, SupportOrder,
 };
 
 use crate::cut::mitre::{cut_from, mark_mitred, mitres};
@@ -27,8 +27,8 @@ use crate::rounding::ROUNDING;
 pub(crate) struct PanelTask<'a> {
     pub(crate) order: &'a PanelOrder,
     pub(crate) fabrics: &'a [Fabric],
-    pub(crate) notions: &'a [Notion],
-    pub(crate) support: &'a Support,
+    pub(crate) notions: &'a [NotionOrder],
+    pub(crate) support: &'a SupportOrder,
     /// How many are made.
     pub(crate) quantity: u32,
     /// How far below the heading line the centre of a motif is to lie.
@@ -128,7 +128,7 @@ impl PanelTask<'_> {
     }
 
     fn tolerance(&self, pleating: &Pleating) -> Option<(Length, Length)> {
-        let folded = |pleat: &&Pleat| pleat.held != Held::Drawn;
+        let folded = |pleat: &&PleatMade| pleat.held != Held::Drawn;
         let pleats = pleating.pleats.iter().filter(folded).count();
         tolerance(self.order.pleats.as_ref()?, pleats)
     }
@@ -169,7 +169,11 @@ impl PanelTask<'_> {
 
     /// The shape with its mitred corners, and their mitres as they are marked on the cut face. `None`
     /// where one cannot be made.
-    fn mitred(&self, mut shape: Shape, matters: &mut Vec<Matter>) -> Option<(Shape, Vec<Mitre>)> {
+    fn mitred(
+        &self,
+        mut shape: Shape,
+        matters: &mut Vec<Matter>,
+    ) -> Option<(Shape, Vec<MitreMade>)> {
         let face = self.fabrics.get(self.order.face)?;
         let made = mitres(&self.order.making, &shape);
         let made = made.map_err(|matter| matters.push(matter.into())).ok()?;

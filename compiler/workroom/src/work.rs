@@ -2,8 +2,8 @@
 
 use pelmet_measure::{Length, Mass};
 use pelmet_model::{
-    Fabric, Finding, Job, Matter, Motif, Notion, PanelMade, PanelOrder, Pleating, RodCheck,
-    RodUnknown, Subject, Support, WindowMade, WindowOrder, Work,
+    Fabric, Finding, Job, Matter, Motif, NotionOrder, PanelMade, PanelOrder, Pleating, RodChecked,
+    RodUnknown, Subject, SupportOrder, WindowMade, WindowOrder, Work,
 };
 
 use crate::hang::fill::{fills, shares};
@@ -43,7 +43,7 @@ pub fn work(job: &Job) -> (Work, Vec<Finding>) {
 struct Bench<'a> {
     order: &'a WindowOrder,
     fabrics: &'a [Fabric],
-    notions: &'a [Notion],
+    notions: &'a [NotionOrder],
     window: usize,
     findings: &'a mut Vec<Finding>,
 }
@@ -72,8 +72,8 @@ impl Bench<'_> {
     }
 
     /// What the rod makes of the weight that hangs from it.
-    fn check_rod(&mut self, weight: Option<Mass>) -> Option<Result<RodCheck, RodUnknown>> {
-        let Support::Rod(rod) = &self.order.support else {
+    fn check_rod(&mut self, weight: Option<Mass>) -> Option<Result<RodChecked, RodUnknown>> {
+        let SupportOrder::Rod(rod) = &self.order.support else {
             return None;
         };
         let checked = check_rod(rod, weight);

@@ -10,7 +10,8 @@ mod common;
 use common::{crease_kind, creases, inches};
 use pelmet_measure::Length;
 use pelmet_model::{
-    Crease, CreaseKind, Elevation, FoldedLayer, FoldedOutline, Folding, LiningSeen, Point, Stretch,
+    CreaseKind, CreaseMade, Elevation, FoldedOutline, Folding, LayerFolded, LiningShown, Point,
+    StretchMade,
 };
 use pelmet_workroom::{ROUNDING, fold, fold_outline};
 use proptest::prelude::*;
@@ -35,8 +36,8 @@ fn folded(outline: &[(i64, i64)], flat: i64, text: &str) -> FoldedOutline {
     fold_outline(&points(outline), &fold(inches(flat), &creases(text)))
 }
 
-fn lining(across: (i64, i64), down: (i64, i64), stretch: usize) -> LiningSeen {
-    LiningSeen {
+fn lining(across: (i64, i64), down: (i64, i64), stretch: usize) -> LiningShown {
+    LiningShown {
         across: (inches(across.0), inches(across.1)),
         down: (inches(down.0), inches(down.1)),
         stretch,
@@ -210,7 +211,7 @@ fn pleated_edges_come_out_as_folded_paper_does() {
 }
 
 /// Level cloth, folded under, whose front is shorter by so much and has a tooth so wide.
-fn toothed(shorter: Length, tooth: Length) -> Vec<LiningSeen> {
+fn toothed(shorter: Length, tooth: Length) -> Vec<LiningShown> {
     let at = |across: Length, down: Length| Point { across, down };
     let (short, long) = (inches(10) - shorter, inches(12));
     let (left, right) = (inches(14), inches(14) + tooth);
@@ -303,8 +304,8 @@ fn creases_without_cloth_between_them_make_no_layer() {
 
 #[test]
 fn what_is_folded_too_thickly_to_follow_is_not_drawn() {
-    let zigzag: Vec<Crease> = (1..4_000)
-        .map(|at| Crease {
+    let zigzag: Vec<CreaseMade> = (1..4_000)
+        .map(|at| CreaseMade {
             at: Length::millimetres(at),
             kind: crease_kind(at % 2 == 0),
             pleat: 0,
@@ -336,17 +337,17 @@ fn what_is_folded_too_thickly_to_follow_is_not_drawn() {
 
 #[test]
 fn two_thousand_plain_pleats_are_drawn() {
-    let creases: Vec<Crease> = (0..2_000)
+    let creases: Vec<CreaseMade> = (0..2_000)
         .flat_map(|pleat| {
             let at = Length::millimetres(pleat * 60 + 40);
-            let valley = Crease {
+            let valley = CreaseMade {
                 at,
                 kind: CreaseKind::Valley,
                 pleat: 0,
             };
             [
                 valley,
-                Crease {
+                CreaseMade {
                     at: at + Length::millimetres(20),
                     kind: CreaseKind::Mountain,
                     ..valley
@@ -408,12 +409,12 @@ fn panels() -> impl Strategy<Value = Vec<Point>> {
 }
 
 /// Creases anywhere on a metre of cloth, some of them where corners lie.
-fn any_creases() -> impl Strategy<Value = Vec<Crease>> {
+fn any_creases() -> impl Strategy<Value = Vec<CreaseMade>> {
     let at = prop_oneof![
         0..1_000_000_000_i64,
         (0..100_i64).prop_map(|at| at * 10_000_000)
     ];
-    let crease = (at, any::<bool>()).prop_map(|(at, mountain)| Crease {
+    let crease = (at, any::<bool>()).prop_map(|(at, mountain)| CreaseMade {
         at: Length::from_nanometres(at),
         kind: crease_kind(mountain),
         pleat: 0,
@@ -421,7 +422,7 @@ fn any_creases() -> impl Strategy<Value = Vec<Crease>> {
     prop::collection::vec(crease, 0..12)
 }
 
-fn folding(outline: &[Point], creases: &[Crease]) -> Folding {
+fn folding(outline: &[Point], creases: &[CreaseMade]) -> Folding {
     fold(
         outline.iter().map(|point| point.across).max().unwrap(),
         creases,
@@ -486,7 +487,7 @@ proptest! {
     ) {
         let folding = folding(&outline, &creases);
         let made = fold_outline(&outline, &folding);
-        let at_heading = |layer: &FoldedLayer| -> Vec<Length> {
+        let at_heading = |layer: &LayerFolded| -> Vec<Length> {
             let points = layer.parts.iter().flatten();
             points.filter(|point| point.down.is_zero()).map(|point| point.across).collect()
         };
@@ -542,7 +543,7 @@ proptest! {
     }
 }
 
-fn across(layer: &FoldedLayer) -> (Length, Length) {
+fn across(layer: &LayerFolded) -> (Length, Length) {
     let all = || layer.parts.iter().flatten().map(|point| point.across);
     (all().min().unwrap(), all().max().unwrap())
 }
@@ -568,7 +569,7 @@ fn ring_area(ring: &[Point]) -> i128 {
 }
 
 /// Twice the area of a layer, with the sign its flat stretch has.
-fn doubled_area(layer: &FoldedLayer) -> i128 {
+fn doubled_area(layer: &LayerFolded) -> i128 {
     let area: i128 = layer.parts.iter().map(|part| ring_area(part)).sum();
     if layer.face_up { area } else { -area }
 }
@@ -582,7 +583,7 @@ fn rounding_of(outline: &[Point]) -> i128 {
 }
 
 /// A layer laid flat again.
-fn flat_parts(layer: &FoldedLayer, stretch: &Stretch) -> Vec<Vec<Point>> {
+fn flat_parts(layer: &LayerFolded, stretch: &StretchMade) -> Vec<Vec<Point>> {
     let back = |point: &Point| {
         let along = (point.across - stretch.finished_from).abs();
         Point {
@@ -630,7 +631,7 @@ fn is_same_ring(one: &[Point], other: &[Point]) -> bool {
 }
 
 /// Whether a point lies inside: straight below it lies an odd number of edges.
-fn holds(layer: &FoldedLayer, at: Point) -> bool {
+fn holds(layer: &LayerFolded, at: Point) -> bool {
     let below = layer
         .parts
         .iter()
@@ -664,7 +665,7 @@ fn down_at(from: Point, to: Point, across: Length) -> Length {
     from.down + (to.down - from.down).scaled(part)
 }
 
-fn within(at: Point, shown: &LiningSeen) -> bool {
+fn within(at: Point, shown: &LiningShown) -> bool {
     (shown.across.0..=shown.across.1).contains(&at.across)
         && (shown.down.0..=shown.down.1).contains(&at.down)
 }

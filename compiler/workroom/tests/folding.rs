@@ -9,7 +9,7 @@ mod common;
 
 use common::{crease_kind, creases, inches};
 use pelmet_measure::Length;
-use pelmet_model::{Crease, CreaseKind, Folding, Stretch};
+use pelmet_model::{CreaseKind, CreaseMade, Folding, StretchMade};
 use pelmet_workroom::{ROUNDING, finished_at, fold, is_hidden};
 use proptest::prelude::*;
 
@@ -149,7 +149,7 @@ fn nothing_off_the_strip_is_hidden() {
 
 #[test]
 fn a_stack_as_narrow_as_rounding_is_not_the_thickest() {
-    let sliver = |at: Length, mountain| Crease {
+    let sliver = |at: Length, mountain| CreaseMade {
         at,
         kind: crease_kind(mountain),
         pleat: 0,
@@ -199,7 +199,7 @@ proptest! {
             let nanometre = Length::from_nanometres(1);
             for (from, to) in [(run.from, run.from + nanometre), (run.to - nanometre, run.to)] {
                 let over =
-                    |stretch: &&Stretch| stretch.span().0 <= from && to <= stretch.span().1;
+                    |stretch: &&StretchMade| stretch.span().0 <= from && to <= stretch.span().1;
                 let all: Vec<_> = folding.stretches.iter().filter(over).collect();
                 prop_assert_eq!(all.len(), usize::try_from(run.layers).unwrap());
                 let highest = all.iter().map(|stretch| stretch.height).max().unwrap();
@@ -250,7 +250,7 @@ proptest! {
 
     #[test]
     fn any_creases_are_folded(flat in any::<i64>(), at in prop::collection::vec(any::<(i64, bool)>(), 0..9)) {
-        let crease = |(at, mountain)| Crease { at: Length::from_nanometres(at), kind: crease_kind(mountain), pleat: 0 };
+        let crease = |(at, mountain)| CreaseMade { at: Length::from_nanometres(at), kind: crease_kind(mountain), pleat: 0 };
         let creases: Vec<_> = at.into_iter().map(crease).collect();
         let folding = fold(Length::from_nanometres(flat), &creases);
         let _ = is_hidden(&folding, Length::ZERO);
@@ -258,12 +258,12 @@ proptest! {
 }
 
 /// A strip and creases on it, some of them in the same place.
-fn strip() -> impl Strategy<Value = (Length, Vec<Crease>)> {
+fn strip() -> impl Strategy<Value = (Length, Vec<CreaseMade>)> {
     let crease = (0_i64..400, any::<bool>());
     let all = prop::collection::vec(crease, 0..24);
     (400_i64..500, all).prop_map(|(flat, creases)| {
         let eighths = |eighths| Length::inch_fraction(eighths, 8);
-        let crease = |(at, mountain)| Crease {
+        let crease = |(at, mountain)| CreaseMade {
             at: eighths(at),
             kind: crease_kind(mountain),
             pleat: 0,

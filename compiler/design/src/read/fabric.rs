@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{Diagnostic, PlacedText, codes};
 use pelmet_measure::{Dimension, Length, Ratio};
-use pelmet_model::{Fabric, Match, Price, Railroad, Repeat, Way};
+use pelmet_model::{Fabric, Match, PriceOrder, Railroad, Repeat, Way};
 use pelmet_syntax::tree::{Phrase, Term};
 
 use crate::closed_sets::RepeatDirection;
@@ -199,7 +199,7 @@ impl<'t> Reader<'t> {
     }
 
     /// `14.50 per yd`.
-    fn price(&mut self, value: &Value<'t>) -> Option<Price> {
+    fn price(&mut self, value: &Value<'t>) -> Option<PriceOrder> {
         const PRICE: &str = "money for a length, such as `14.50 per yd`";
         let mut cursor = self.one_phrase(value, "price", PRICE)?;
         let (amount, _) = self.plain_number(&mut cursor, "price")?;
@@ -214,7 +214,7 @@ impl<'t> Reader<'t> {
             return None;
         };
         self.nothing_more(&cursor, "price", PRICE)?;
-        Some(Price { amount, per })
+        Some(PriceOrder { amount, per })
     }
 
     /// The length of a property that may be left out; the inner `None` is one that was reported.

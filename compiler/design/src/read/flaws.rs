@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{PlacedText, Span, codes};
 use pelmet_measure::Length;
-use pelmet_model::{Fabric, Flaw, MAXIMUM_FLAWS};
+use pelmet_model::{Fabric, FlawOrder, MAXIMUM_FLAWS};
 
 use crate::cursor::Cursor;
 use crate::lengths::Sign;
@@ -12,12 +12,12 @@ use crate::scope::Value;
 const FLAWS: &str = "stretches of the bolt, such as `3 yd to 3 yd 8 in`, or `none`";
 
 /// A flaw and where it is written.
-type PlacedFlaw = (Flaw, Span);
+type PlacedFlaw = (FlawOrder, Span);
 
 impl<'t> Reader<'t> {
     /// `3 yd to 3 yd 8 in, 5 yd to 5 yd 4 in across 10 in to 14 in, 1 yd to 40 in on bolt 2`, or `none`.
     /// A flaw that cannot be is reported and left out.
-    pub(super) fn flaws(&mut self, value: &Value<'t>, fabric: &Fabric) -> Vec<Flaw> {
+    pub(super) fn flaws(&mut self, value: &Value<'t>, fabric: &Fabric) -> Vec<FlawOrder> {
         let phrases = self.phrases(value).unwrap_or_default();
         if let Some(one_more) = phrases.get(MAXIMUM_FLAWS) {
             self.report(codes::too_many_flaws(one_more.span(), MAXIMUM_FLAWS));
@@ -40,9 +40,9 @@ impl<'t> Reader<'t> {
         flaws.into_iter().map(|(flaw, _)| flaw).collect()
     }
 
-    fn flaw(&mut self, cursor: &mut Cursor<'t>) -> Option<Flaw> {
+    fn flaw(&mut self, cursor: &mut Cursor<'t>) -> Option<FlawOrder> {
         let (from, to) = self.stretch(cursor)?;
-        let mut flaw = Flaw {
+        let mut flaw = FlawOrder {
             bolt: 1,
             from,
             to,
@@ -87,7 +87,7 @@ impl<'t> Reader<'t> {
     }
 
     /// Whether the flaw lies on a bolt of the cloth, and on no bolt that there is not.
-    fn is_on_cloth(&mut self, flaw: &Flaw, span: Span, fabric: &Fabric) -> bool {
+    fn is_on_cloth(&mut self, flaw: &FlawOrder, span: Span, fabric: &Fabric) -> bool {
         if flaw.bolt > 1 && fabric.bolt_length.is_none() {
             self.report(codes::bolt_without_end(span, &fabric.name, flaw.bolt));
             return false;
@@ -113,7 +113,7 @@ impl<'t> Reader<'t> {
     }
 
     /// Whether the flaw has no cloth in common with another.
-    fn is_apart(&mut self, (flaw, span): (&Flaw, Span), others: &[PlacedFlaw]) -> bool {
+    fn is_apart(&mut self, (flaw, span): (&FlawOrder, Span), others: &[PlacedFlaw]) -> bool {
         let Some((_, other)) = others.iter().find(|(other, _)| flaw.overlaps(other)) else {
             return true;
         };

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::codes;
 use pelmet_measure::{Dimension, Length, Mass, Ratio};
-use pelmet_model::{Notion, NotionPrice, NotionWeight, Price};
+use pelmet_model::{NotionOrder, NotionPrice, NotionWeight, PriceOrder};
 
 use crate::cursor::Cursor;
 use crate::item::Item;
@@ -17,9 +17,9 @@ const WEIGHT: &str = "such as `12 g each` or `30 g per m`";
 
 impl<'t> Reader<'t> {
     /// A notion, by its item.
-    pub fn notion(&mut self, item: &'t Item<'t>, scope: &Scope<'t>) -> Option<Notion> {
+    pub fn notion(&mut self, item: &'t Item<'t>, scope: &Scope<'t>) -> Option<NotionOrder> {
         let properties = self.properties(item, scope)?;
-        let notion = Notion {
+        let notion = NotionOrder {
             name: item.name.to_owned(),
             roll: self
                 .length_if(&properties, "roll", Sign::Positive)
@@ -61,7 +61,7 @@ impl<'t> Reader<'t> {
             () if cursor.words(&["each"]) => NotionPrice::Each(amount),
             () if cursor.words(&["per", "roll"]) => NotionPrice::PerRoll(amount),
             () if cursor.words(&["per", "pack"]) => NotionPrice::PerPack(amount),
-            () => NotionPrice::PerLength(Price {
+            () => NotionPrice::PerLength(PriceOrder {
                 amount,
                 per: self.per_length(&mut cursor, "price", PRICE)?,
             }),

@@ -2,7 +2,7 @@
 
 use pelmet_diagnostics::{Diagnostic, codes};
 use pelmet_measure::Length;
-use pelmet_model::{Board, Rod, Support};
+use pelmet_model::{Board, Rod, SupportOrder};
 
 use crate::copying::Properties;
 use crate::item::Item;
@@ -13,7 +13,11 @@ use crate::scope::{Scope, Value};
 
 impl<'t> Reader<'t> {
     /// The rod or board of a window and the height of its top: `brass-pole(72 in), top at 86 in`.
-    pub fn support(&mut self, value: &Value<'t>, kind: Kind) -> Option<(Support, Option<Length>)> {
+    pub fn support(
+        &mut self,
+        value: &Value<'t>,
+        kind: Kind,
+    ) -> Option<(SupportOrder, Option<Length>)> {
         let property = kind.word();
         let mut cursors = self.phrases(value)?.into_iter();
         let mut first = cursors.next()?;
@@ -39,12 +43,12 @@ impl<'t> Reader<'t> {
     }
 
     /// A rod or board, by its item.
-    pub fn support_item(&mut self, item: &'t Item<'t>, scope: &Scope<'t>) -> Option<Support> {
+    pub fn support_item(&mut self, item: &'t Item<'t>, scope: &Scope<'t>) -> Option<SupportOrder> {
         let properties = self.properties(item, scope)?;
         let complete = self.has_all_needed(item, &properties);
         let support = match item.kind {
-            Kind::Board => self.board(item, &properties).map(Support::Board),
-            _ => self.rod(item, &properties).map(Support::Rod),
+            Kind::Board => self.board(item, &properties).map(SupportOrder::Board),
+            _ => self.rod(item, &properties).map(SupportOrder::Rod),
         };
         support.filter(|_| complete)
     }

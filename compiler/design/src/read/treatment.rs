@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{Diagnostic, codes, did_you_mean};
 use pelmet_measure::{Length, Quantity};
-use pelmet_model::{PanelOrder, Support};
+use pelmet_model::{PanelOrder, SupportOrder};
 
 use crate::amount::Amount;
 use crate::closed_sets::{ClosedSet, KnownName};
@@ -141,13 +141,13 @@ impl<'t> Reader<'t> {
 /// What is always known inside a treatment for this window.
 pub(crate) fn known_in_treatment<'t>(
     opening: Option<(Length, Length)>,
-    support: Option<&Support>,
+    support: Option<&SupportOrder>,
 ) -> BTreeMap<&'t str, Binding<'t>> {
     let known = |length: Length| Binding::Known(Amount::fixed(Quantity::length(length)));
     let or_absent =
         |length: Option<Length>, property| length.map_or(Binding::Absent(property), known);
     let diameter = match support {
-        Some(Support::Rod(rod)) => Some(rod.diameter),
+        Some(SupportOrder::Rod(rod)) => Some(rod.diameter),
         _ => None,
     };
     let mut bindings = BTreeMap::new();
@@ -160,7 +160,7 @@ pub(crate) fn known_in_treatment<'t>(
             }
             KnownName::RodDiameter if support.is_some() => or_absent(diameter, "rod"),
             KnownName::Projection if support.is_some() => {
-                or_absent(support.and_then(Support::projection), "projection")
+                or_absent(support.and_then(SupportOrder::projection), "projection")
             }
             KnownName::RodDiameter | KnownName::Projection | KnownName::Width | KnownName::Drop => {
                 Binding::Unknown

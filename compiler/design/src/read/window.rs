@@ -4,7 +4,7 @@ use std::collections::BTreeMap;
 
 use pelmet_diagnostics::{Diagnostic, Span, codes};
 use pelmet_measure::Length;
-use pelmet_model::{Motif, Support, WindowOrder};
+use pelmet_model::{Motif, SupportOrder, WindowOrder};
 use pelmet_syntax::tree::{Argument, Term, TermKind};
 
 use crate::copying::{Properties, overlaid};
@@ -18,7 +18,7 @@ use crate::source_map::{ItemSource, WindowSource, places};
 use crate::term::name_span;
 
 /// How a window hangs: its rod or board and the height of its top.
-type Hung = (Support, Option<Length>);
+type Hung = (SupportOrder, Option<Length>);
 
 impl<'t> Reader<'t> {
     /// A window, by its item, with its places.

@@ -1,7 +1,7 @@
 //! Words with figures of a panel between curly brackets.
 
 use pelmet_diagnostics::{PlacedText, Span, codes};
-use pelmet_model::{Figure, Part, Said};
+use pelmet_model::{Figure, Said, SentencePart};
 
 use crate::reader::Reader;
 
@@ -16,27 +16,27 @@ impl Reader<'_> {
         text: &str,
         span: Span,
         said: Said,
-    ) -> (Vec<Part>, Vec<PlacedFigure>) {
+    ) -> (Vec<SentencePart>, Vec<PlacedFigure>) {
         let (mut parts, mut figures) = (Vec::new(), Vec::new());
         let mut place = self.after_quote(span);
         let mut rest = text;
         while let Some(at) = rest.find(['{', '}']) {
             let (words, bracketed) = rest.split_at(at);
             place = advanced(place, words.len());
-            parts.push(Part::Words(words.to_owned()));
+            parts.push(SentencePart::Words(words.to_owned()));
             let Some(name) = self.between_brackets(bracketed, place) else {
                 return (parts, figures);
             };
             let inner = within(advanced(place, 1), name);
             if let Some(figure) = self.figure_said(name, inner, span, said) {
-                parts.push(Part::Figure(figure));
+                parts.push(SentencePart::Figure(figure));
                 figures.push((figure, inner));
             }
             let read = name.len().saturating_add(2);
             place = advanced(place, read);
             rest = bracketed.get(read..).unwrap_or_default();
         }
-        parts.push(Part::Words(rest.to_owned()));
+        parts.push(SentencePart::Words(rest.to_owned()));
         (parts, figures)
     }
 

@@ -4,7 +4,7 @@ use num_traits::CheckedAdd;
 use pelmet_diagnostics::{Diagnostic, PlacedText, Span, codes};
 use pelmet_measure::{Length, Ratio, number_text};
 use pelmet_model::{
-    FastenerOrder, Figure, Heading, Layer, PanelMeasure, PieceMatter, Support, SupportKind,
+    FastenerOrder, Figure, Heading, Layer, PanelMeasure, PieceMatter, SupportKind, SupportOrder,
 };
 
 use super::place::PanelPlace;
@@ -439,7 +439,7 @@ fn heading_place(panel: PanelPlace<'_>, key: HeadingKey) -> Span {
 
 fn rod_diameter(panel: PanelPlace<'_>) -> Length {
     match panel.window.order.map(|order| &order.support) {
-        Some(Support::Rod(rod)) => rod.diameter,
-        Some(Support::Board(_)) | None => Length::ZERO,
+        Some(SupportOrder::Rod(rod)) => rod.diameter,
+        Some(SupportOrder::Board(_)) | None => Length::ZERO,
     }
 }

@@ -1,6 +1,6 @@
 //! The bands of a panel.
 
-use pelmet_model::{BandMade, BandSeam as SeamMade};
+use pelmet_model::{BandMade, BandSeamMade};
 use pelmet_packet::{BandSeam, EdgeBand};
 
 use super::printer::Printer;
@@ -17,7 +17,7 @@ fn band(made: &BandMade, printer: &Printer<'_>) -> EdgeBand {
     }
 }
 
-fn seam(made: &SeamMade, printer: &Printer<'_>) -> BandSeam {
+fn seam(made: &BandSeamMade, printer: &Printer<'_>) -> BandSeam {
     let between = made.between.iter();
     BandSeam {
         from: printer.place(made.from.across, made.from.down),

@@ -6,7 +6,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_model::{CautionKind, Job, PanelOrder, Support};
+use pelmet_model::{CautionKind, Job, PanelOrder, SupportOrder};
 
 use pelmet_packet::{Caution, SheetKind, Window};
 
@@ -31,7 +31,7 @@ fn sheets(kind: CautionKind, job: &Job) -> Vec<SheetKind> {
     let on_rod = job
         .windows
         .iter()
-        .any(|window| matches!(window.support, Support::Rod(_)));
+        .any(|window| matches!(window.support, SupportOrder::Rod(_)));
     let sheet = match kind {
         CautionKind::Shears => Some(SheetKind::CutSheet),
         CautionKind::ScrapTest

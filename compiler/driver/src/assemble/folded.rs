@@ -1,9 +1,6 @@
 //! A panel with its pleats laid.
 
-use pelmet_model::{
-    Elevation, FoldedLayer as FoldedLayerMade, FoldedOutline, Folding,
-    LiningSeen as LiningSeenMade, Point,
-};
+use pelmet_model::{Elevation, FoldedOutline, Folding, LayerFolded, LiningShown, Point};
 use pelmet_packet::{FoldedEdge, FoldedLayer, FoldedPanel, LiningSeen, Place};
 
 use super::count::{number, ordinal};
@@ -25,7 +22,7 @@ pub(crate) fn folded(
     }
 }
 
-fn folded_layer(layer: &FoldedLayerMade, printer: &Printer<'_>) -> FoldedLayer {
+fn folded_layer(layer: &LayerFolded, printer: &Printer<'_>) -> FoldedLayer {
     FoldedLayer {
         stretch: ordinal(layer.stretch),
         height: number(layer.height),
@@ -51,7 +48,7 @@ fn edge(seen: &Elevation, printer: &Printer<'_>) -> FoldedEdge {
     }
 }
 
-fn lining(shown: &LiningSeenMade, printer: &Printer<'_>) -> LiningSeen {
+fn lining(shown: &LiningShown, printer: &Printer<'_>) -> LiningSeen {
     LiningSeen {
         stretch: ordinal(shown.stretch),
         across: printer.run(shown.across.0, shown.across.1),

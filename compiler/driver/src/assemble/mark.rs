@@ -1,7 +1,7 @@
 //! The marks of a panel, in working order.
 
 use pelmet_diagnostics::counted;
-use pelmet_model::{Mark as MarkMade, Marked, Relief};
+use pelmet_model::{MarkMade, Marked, Relief};
 use pelmet_packet::{FoldMark, GatherMark, Mark, StitchMark};
 
 use super::count::{number, ordinal};

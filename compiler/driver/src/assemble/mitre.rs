@@ -1,6 +1,6 @@
 //! The mitred corners of a panel.
 
-use pelmet_model::{Mitre as MitreMade, MitrePoint as PointMade};
+use pelmet_model::{MitreMade, MitrePointMade};
 use pelmet_packet::{Mitre, MitrePoint};
 
 use super::count::ordinal;
@@ -19,7 +19,7 @@ fn mitre(made: &MitreMade, printer: &Printer<'_>) -> Mitre {
     }
 }
 
-fn point(made: PointMade, printer: &Printer<'_>) -> MitrePoint {
+fn point(made: MitrePointMade, printer: &Printer<'_>) -> MitrePoint {
     MitrePoint {
         place: made.place,
         in_from_side: printer.mark(made.in_from_side),

@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_measure::{Length, Money, Ratio};
-use pelmet_model::{Extent as ExtentNeeded, Job, Notion as Sold, NotionKind, NotionPrice};
+use pelmet_model::{Job, NeedExtent, NotionKind, NotionOrder, NotionPrice};
 use pelmet_packet::{Extent, Notion, NotionPart};
 
 use super::hung_panel::HungPanel;
@@ -21,7 +21,7 @@ pub(crate) fn bought<'a>(panels: &'a [HungPanel<'a>], job: &'a Job) -> Vec<Bough
     let mut parts: BTreeMap<Kept<'a>, Vec<Part<'a>>> = BTreeMap::new();
     for panel in panels {
         for need in &panel.made.needs {
-            let sold = Sold::named(&job.notions, &need.name);
+            let sold = NotionOrder::named(&job.notions, &need.name);
             let kept = Kept {
                 kind: need.kind,
                 name: &need.name,
@@ -35,7 +35,7 @@ pub(crate) fn bought<'a>(panels: &'a [HungPanel<'a>], job: &'a Job) -> Vec<Bough
     parts
         .into_iter()
         .map(|(kept, parts)| Bought {
-            sold: Sold::named(&job.notions, kept.name),
+            sold: NotionOrder::named(&job.notions, kept.name),
             kept,
             parts,
         })
@@ -45,7 +45,7 @@ pub(crate) fn bought<'a>(panels: &'a [HungPanel<'a>], job: &'a Job) -> Vec<Bough
 /// A notion as it is bought for the whole job.
 pub(crate) struct Bought<'a> {
     kept: Kept<'a>,
-    sold: Option<&'a Sold>,
+    sold: Option<&'a NotionOrder>,
     parts: Vec<Part<'a>>,
 }
 
@@ -61,7 +61,7 @@ struct Kept<'a> {
 /// What one kind of panel needs of a notion.
 struct Part<'a> {
     panel: &'a HungPanel<'a>,
-    extent: ExtentNeeded,
+    extent: NeedExtent,
 }
 
 impl Bought<'_> {
@@ -117,19 +117,19 @@ impl Bought<'_> {
     }
 
     /// The sum of its parts.
-    fn exact(&self) -> ExtentNeeded {
+    fn exact(&self) -> NeedExtent {
         let mut length = Length::ZERO;
         let mut count = 0_u32;
         for part in &self.parts {
             match part.together() {
-                ExtentNeeded::Length(more) => length += more,
-                ExtentNeeded::Count(more) => count = count.saturating_add(more),
+                NeedExtent::Length(more) => length += more,
+                NeedExtent::Count(more) => count = count.saturating_add(more),
             }
         }
         match self.kept.kind {
-            NotionKind::Rings | NotionKind::Weights => ExtentNeeded::Count(count),
+            NotionKind::Rings | NotionKind::Weights => NeedExtent::Count(count),
             NotionKind::FusibleTape | NotionKind::Fastener | NotionKind::Thread => {
-                ExtentNeeded::Length(length)
+                NeedExtent::Length(length)
             }
         }
     }
@@ -148,14 +148,11 @@ impl Bought<'_> {
                 count: None,
             };
         }
-        told(
-            ExtentNeeded::Count(self.count_bought().unwrap_or(0)),
-            printer,
-        )
+        told(NeedExtent::Count(self.count_bought().unwrap_or(0)), printer)
     }
 
     fn length_bought(&self, printer: &Printer<'_>) -> Option<Length> {
-        let ExtentNeeded::Length(exact) = self.exact() else {
+        let NeedExtent::Length(exact) = self.exact() else {
             return None;
         };
         let by_length = exact.round_up_to(printer.style.buying_step());
@@ -164,7 +161,7 @@ impl Bought<'_> {
     }
 
     fn count_bought(&self) -> Option<u32> {
-        let ExtentNeeded::Count(exact) = self.exact() else {
+        let NeedExtent::Count(exact) = self.exact() else {
             return None;
         };
         let in_packs = self.pack().zip(self.packs());
@@ -173,7 +170,7 @@ impl Bought<'_> {
 
     /// How many rolls hold what is needed; `None` for a roll without length.
     fn rolls(&self) -> Option<u32> {
-        let (ExtentNeeded::Length(exact), Some(roll)) = (self.exact(), self.kept.roll) else {
+        let (NeedExtent::Length(exact), Some(roll)) = (self.exact(), self.kept.roll) else {
             return None;
         };
         let rolls = exact.round_up_to(roll).ratio_to(roll)?;
@@ -185,7 +182,7 @@ impl Bought<'_> {
     }
 
     fn packs(&self) -> Option<u32> {
-        let ExtentNeeded::Count(exact) = self.exact() else {
+        let NeedExtent::Count(exact) = self.exact() else {
             return None;
         };
         Some(exact.div_ceil(self.pack().filter(|pack| *pack > 0)?))
@@ -193,11 +190,11 @@ impl Bought<'_> {
 }
 
 impl Part<'_> {
-    fn together(&self) -> ExtentNeeded {
+    fn together(&self) -> NeedExtent {
         let quantity = self.panel.made.quantity;
         match self.extent {
-            ExtentNeeded::Length(length) => ExtentNeeded::Length(repeated(length, quantity)),
-            ExtentNeeded::Count(count) => ExtentNeeded::Count(count.saturating_mul(quantity)),
+            NeedExtent::Length(length) => NeedExtent::Length(repeated(length, quantity)),
+            NeedExtent::Count(count) => NeedExtent::Count(count.saturating_mul(quantity)),
         }
     }
 
@@ -212,9 +209,9 @@ impl Part<'_> {
     }
 }
 
-fn told(extent: ExtentNeeded, printer: &Printer<'_>) -> Extent {
+fn told(extent: NeedExtent, printer: &Printer<'_>) -> Extent {
     match extent {
-        ExtentNeeded::Length(length) => {
+        NeedExtent::Length(length) => {
             let length = printer.cut(length);
             Extent {
                 text: length.text.clone(),
@@ -222,7 +219,7 @@ fn told(extent: ExtentNeeded, printer: &Printer<'_>) -> Extent {
                 count: None,
             }
         }
-        ExtentNeeded::Count(count) => Extent {
+        NeedExtent::Count(count) => Extent {
             text: count.to_string(),
             length: None,
             count: Some(count),

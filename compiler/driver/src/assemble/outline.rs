@@ -1,7 +1,7 @@
 //! Outlines as numbers: the sewn one corner by corner, the cutting line from two straight edges.
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_model::{Circle, Piece as PieceMade, Point, Shape};
+use pelmet_model::{Circle, PieceMade, Point, Shape};
 use pelmet_packet::{CurvedEdge, OutlinePoint, SewnCorner};
 
 use super::arc::{LinePoint, arcs};

@@ -1,7 +1,7 @@
 //! One kind of panel.
 
 use pelmet_measure::Length;
-use pelmet_model::{FastenerRun, Layer, PanelMade, TapeRun as TapeRunMade};
+use pelmet_model::{FastenerRun, Layer, PanelMade, TapeMade};
 use pelmet_packet::{Fastener, Measure, Panel, Piece, PleatStrips, TapeRun, Tolerance};
 
 use super::hung_panel::HungPanel;
@@ -112,7 +112,7 @@ fn face_size(made: &PanelMade) -> (Length, Length) {
         })
 }
 
-fn tape_run(run: &TapeRunMade, made: &PanelMade, printer: &Printer<'_>) -> TapeRun {
+fn tape_run(run: &TapeMade, made: &PanelMade, printer: &Printer<'_>) -> TapeRun {
     TapeRun {
         edge: run.kind,
         from_corner: outline::corner_at(&made.shape, run.from),

@@ -2,9 +2,7 @@
 
 use num_traits::{CheckedMul, Signed};
 use pelmet_measure::{Length, Ratio, number_text};
-use pelmet_model::{
-    Allowance, EdgeKind, Fabric, JoinedWidths as JoinedMade, Layer, Piece as PieceMade, Shape,
-};
+use pelmet_model::{Allowance, EdgeKind, Fabric, Layer, PieceMade, Shape, WidthsMade};
 use pelmet_packet::{CutAllowance, JoinSeam, JoinedWidths, MeasuredFrom, Piece, Place};
 
 use super::outline::{cutting_line, sewn_line};
@@ -122,7 +120,7 @@ fn extra_text(edge: EdgeKind, extra: Length, printer: &Printer<'_>) -> String {
     }
 }
 
-fn joined_widths(joined: &JoinedMade, printer: &Printer<'_>) -> JoinedWidths {
+fn joined_widths(joined: &WidthsMade, printer: &Printer<'_>) -> JoinedWidths {
     JoinedWidths {
         strips: joined
             .strips
@@ -145,7 +143,7 @@ fn joined_widths(joined: &JoinedMade, printer: &Printer<'_>) -> JoinedWidths {
 
 /// Where the strips of a joined piece are sewn together, from its left cut edge: each lies over the one
 /// before by both their seam allowances.
-fn seams_on_cut(joined: &JoinedMade) -> impl Iterator<Item = Length> {
+fn seams_on_cut(joined: &WidthsMade) -> impl Iterator<Item = Length> {
     let allowance = joined.allowance;
     let strips = joined.strips.iter();
     strips.scan(allowance, move |sewn, strip| {

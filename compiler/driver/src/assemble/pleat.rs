@@ -1,9 +1,7 @@
 //! Pleats, creases, stretches and layers.
 
 use pelmet_measure::Length;
-use pelmet_model::{
-    Crease as CreaseMade, Folding, LayerRun, Lies, Pleat as PleatMade, Stretch as StretchMade,
-};
+use pelmet_model::{CreaseMade, Folding, LayerRun, Lies, PleatMade, StretchMade};
 use pelmet_packet::{Crease, Layers, Pleat, Seen, Stretch, TurnOfCloth};
 
 use super::count::{number, ordinal};

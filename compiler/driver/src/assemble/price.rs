@@ -1,13 +1,13 @@
 //! What things cost, and their prices in words.
 
 use pelmet_measure::{Length, Money, Quantity, Ratio};
-use pelmet_model::Price as PriceStated;
+use pelmet_model::PriceOrder;
 use pelmet_packet::{Measure, Price, Reckoned};
 
 use super::printer::{Printer, quotient};
 
 /// What a length costs, to the hundredth; `None` for a price that buys no length.
-pub(crate) fn cost(price: &PriceStated, length: Length) -> Option<Money> {
+pub(crate) fn cost(price: &PriceOrder, length: Length) -> Option<Money> {
     cost_of(length.ratio_to(price.per)?, price.amount)
 }
 
@@ -25,7 +25,7 @@ pub(crate) fn money(amount: Ratio) -> Money {
 const ONE_UNIT_OF_MONEY: Money = Money::from_hundredths(100);
 
 /// A price for a length, in words too.
-pub(super) fn price(stated: &PriceStated, printer: &Printer<'_>) -> Price {
+pub(super) fn price(stated: &PriceOrder, printer: &Printer<'_>) -> Price {
     let amount = printer.amount(money(stated.amount));
     let per = per(stated.per, printer);
     let text = format!("{} per {}", amount.text, per.text.trim_start_matches("1 "));
@@ -34,7 +34,7 @@ pub(super) fn price(stated: &PriceStated, printer: &Printer<'_>) -> Price {
 
 /// How what a length costs comes about; `None` for a price that buys no length.
 pub(super) fn reckoning(
-    price: &PriceStated,
+    price: &PriceOrder,
     length: Length,
     printer: &Printer<'_>,
 ) -> Option<Reckoning> {
@@ -94,13 +94,13 @@ impl Reckoning {
 #[cfg(test)]
 mod tests {
     use pelmet_measure::{Length, Money, Ratio};
-    use pelmet_model::Price;
+    use pelmet_model::PriceOrder;
 
     use super::cost;
 
     #[test]
     fn a_cost_is_rounded_once() {
-        let price = Price {
+        let price = PriceOrder {
             amount: Ratio::new(29, 2),
             per: Length::YARD,
         };
@@ -117,7 +117,7 @@ mod tests {
         }
         assert_eq!(
             cost(
-                &Price {
+                &PriceOrder {
                     amount: Ratio::new(1, 1),
                     per: Length::ZERO
                 },

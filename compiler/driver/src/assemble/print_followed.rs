@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
-use pelmet_model::{Pleat, PleatRule};
+use pelmet_model::{PleatMade, PleatRule};
 use pelmet_packet::PrintFollowed;
 
 use super::printer::Printer;
@@ -12,7 +12,7 @@ use super::printer::Printer;
 /// does not follow the print. A mirrored half keeps to itself.
 pub(crate) fn print_followed(
     rule: Option<&PleatRule>,
-    pleats: &[Pleat],
+    pleats: &[PleatMade],
     printer: &Printer<'_>,
 ) -> Option<PrintFollowed> {
     rule?.print?;
@@ -30,6 +30,6 @@ pub(crate) fn print_followed(
     })
 }
 
-fn middle(pleat: &Pleat) -> Length {
+fn middle(pleat: &PleatMade) -> Length {
     (pleat.from + pleat.to).divided(2)
 }

@@ -1,7 +1,7 @@
 //! A rod under what hangs from it.
 
 use pelmet_measure::{Length, System};
-use pelmet_model::{Material, Rod, RodCheck as RodChecked, RodUnknown};
+use pelmet_model::{Material, Rod, RodChecked, RodUnknown};
 use pelmet_packet::{Bending, Load, Measure, RodCheck, Stiffness};
 use pelmet_workroom::GRAVITY;
 

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use pelmet_model::{Fabric, Job, Support as SupportMade, WindowMade, WindowOrder};
+use pelmet_model::{Fabric, Job, SupportOrder, WindowMade, WindowOrder};
 use pelmet_packet::{Size, Support, Window};
 
 use super::hung_panel::HungPanel;
@@ -19,8 +19,8 @@ pub(crate) fn window<'a>(
 ) -> Window {
     let panels: Vec<&HungPanel<'_>> = panels.collect();
     let checked = match &order.support {
-        SupportMade::Rod(rod) => made.rod_check.map(|checked| (rod, checked)),
-        SupportMade::Board(_) => None,
+        SupportOrder::Rod(rod) => made.rod_check.map(|checked| (rod, checked)),
+        SupportOrder::Board(_) => None,
     };
     Window {
         name: order.name.clone(),
@@ -64,10 +64,10 @@ fn without_weight(panels: &[&HungPanel<'_>], fabrics: &[Fabric]) -> Vec<String> 
     names.into_iter().map(str::to_owned).collect()
 }
 
-fn support(support: &SupportMade, printer: &Printer<'_>) -> Support {
+fn support(support: &SupportOrder, printer: &Printer<'_>) -> Support {
     let diameter = match support {
-        SupportMade::Rod(rod) => Some(printer.plain(rod.diameter)),
-        SupportMade::Board(_) => None,
+        SupportOrder::Rod(rod) => Some(printer.plain(rod.diameter)),
+        SupportOrder::Board(_) => None,
     };
     Support {
         kind: support.kind(),

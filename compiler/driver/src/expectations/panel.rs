@@ -3,7 +3,7 @@
 use pelmet_design::{Expected, PanelKey, PanelSize, PanelSource};
 use pelmet_diagnostics::Span;
 use pelmet_measure::{Length, Style};
-use pelmet_model::{Layer, PanelMade, PanelOrder, Piece, Pleat};
+use pelmet_model::{Layer, PanelMade, PanelOrder, PieceMade, PleatMade};
 
 use super::came_out::CameOut;
 use crate::words::part_of_panel;
@@ -88,7 +88,7 @@ impl PanelAsked<'_> {
         part_of_panel(what, &self.order.name, window)
     }
 
-    fn face(&self) -> Option<&Piece> {
+    fn face(&self) -> Option<&PieceMade> {
         self.made
             .pieces
             .iter()
@@ -144,7 +144,7 @@ impl PanelAsked<'_> {
             .pleating
             .pleats
             .iter()
-            .map(Pleat::lost_in_turns)
+            .map(PleatMade::lost_in_turns)
             .sum();
         let counted = turns.is_positive().then(|| self.style.plain(turns));
         (self.style.plain(flat - finished - turns), counted)

@@ -2,7 +2,7 @@
 
 use pelmet_bolt::{BoltFlaw, LayoutCloth};
 use pelmet_measure::{Length, Style};
-use pelmet_model::{Fabric, Flaw, Match, Way};
+use pelmet_model::{Fabric, FlawOrder, Match, Way};
 
 /// The cloth between its selvages.
 pub(super) fn cloth(fabric: &Fabric, style: &Style) -> LayoutCloth {
@@ -27,7 +27,7 @@ pub(super) fn cloth(fabric: &Fabric, style: &Style) -> LayoutCloth {
 }
 
 /// A flaw as the layout sees it; `None` for one that lies in a selvage.
-fn flaw_laid(fabric: &Fabric, flaw: &Flaw) -> Option<BoltFlaw> {
+fn flaw_laid(fabric: &Fabric, flaw: &FlawOrder) -> Option<BoltFlaw> {
     let usable = fabric.usable_width();
     let within = |edge: Length| (edge - fabric.selvage).max(Length::ZERO).min(usable);
     let (left, right) = flaw.across.map_or((Length::ZERO, usable), |(left, right)| {

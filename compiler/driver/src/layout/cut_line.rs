@@ -2,7 +2,7 @@
 
 use pelmet_bolt::{MAXIMUM_OUTLINE_CORNERS, OutlineCorner, OutlinePolygon};
 use pelmet_measure::Length;
-use pelmet_model::{Piece, Point};
+use pelmet_model::{PieceMade, Point};
 
 /// A curve is laid as straight sides that stay so near to it, which is half of what all of them
 /// together may stray.
@@ -10,7 +10,10 @@ const NEAR: Length = Length::from_nanometres(50_000);
 
 /// The outline of a piece, upright, within the width and length it is laid with; `None` for a
 /// rectangle.
-pub(crate) fn cut_line(piece: &Piece, (width, length): (Length, Length)) -> Option<OutlinePolygon> {
+pub(crate) fn cut_line(
+    piece: &PieceMade,
+    (width, length): (Length, Length),
+) -> Option<OutlinePolygon> {
     let (least, most) = piece.outline.bounds();
     let drawn = (most.across - least.across, most.down - least.down);
     let to_scale = |point: Point| {

@@ -2,7 +2,7 @@
 
 use pelmet_bolt::{LayoutPiece, OutlinePolygon};
 use pelmet_measure::{Length, Style};
-use pelmet_model::{Fabric, Job, JoinedWidths, Match, PanelMade, Piece, Strip, Work};
+use pelmet_model::{Fabric, Job, Match, PanelMade, PieceMade, Strip, WidthsMade, Work};
 
 use super::cloth_to_lay::CutPiece;
 use super::cut_line::cut_line;
@@ -12,7 +12,7 @@ use crate::sequence::{hanging_order, window_order};
 pub(super) struct Cut<'a> {
     window: usize,
     panel: usize,
-    piece: &'a Piece,
+    piece: &'a PieceMade,
 }
 
 /// Every piece of the job with the index of its cloth.
@@ -183,7 +183,7 @@ fn held_by(fabric: &Fabric, mut piece: LayoutPiece) -> LayoutPiece {
 }
 
 /// The strips of a joined piece, those alike together: they share the width of the cloth.
-fn strips_alike(joined: &JoinedWidths) -> Vec<(Strip, Vec<u32>)> {
+fn strips_alike(joined: &WidthsMade) -> Vec<(Strip, Vec<u32>)> {
     let mut alike: Vec<(Strip, Vec<u32>)> = Vec::new();
     for (number, strip) in (1..).zip(&joined.strips) {
         match alike.iter_mut().find(|(other, _)| other == strip) {

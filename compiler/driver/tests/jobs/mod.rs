@@ -12,9 +12,9 @@ use pelmet_measure::{Length, Ratio, Style};
 use pelmet_model::{
     Allowance, Board, Cut, EdgeAllowances, Fabric, FastenerOrder, Finding, FinishedOrder,
     FoldPlace, Heading, Job, LayerMaking, Making, MakingNotions, Match, Matter, Motif, Outline,
-    OutlineStep, PanelOrder, PieceMatter, PleatKind, PleatOrder, PleatRule, PleatStep, Price,
-    Proportion, Railroad, Ranged, Repeat, Rod, Start, StepKind, Support, TapeOrder, TowardOrder,
-    Way, WidthOrder, WindowOrder, Work,
+    OutlineStep, PanelOrder, PieceMatter, PleatKind, PleatOrder, PleatRule, PleatStep, PriceOrder,
+    Proportion, Railroad, Ranged, Repeat, Rod, Start, StepKind, SupportOrder, TapeOrder,
+    TowardOrder, Way, WidthOrder, WindowOrder, Work,
 };
 use pelmet_packet::Packet;
 use pelmet_workroom::work;
@@ -113,8 +113,8 @@ fn mm(whole: i64) -> Length {
     Length::millimetres(whole)
 }
 
-fn price(hundredths: i128, per: Length) -> Option<Price> {
-    Some(Price {
+fn price(hundredths: i128, per: Length) -> Option<PriceOrder> {
+    Some(PriceOrder {
         amount: Ratio::new(hundredths, 100),
         per,
     })
@@ -225,8 +225,8 @@ fn exactly(finished: Length) -> WidthOrder {
     }
 }
 
-fn brass_pole(length: Length) -> Support {
-    Support::Rod(Rod {
+fn brass_pole(length: Length) -> SupportOrder {
+    SupportOrder::Rod(Rod {
         name: String::from("brass-pole"),
         length,
         diameter: inches(9, 8),
@@ -405,7 +405,7 @@ fn shelf() -> WindowOrder {
     WindowOrder {
         name: String::from("fenêtre-sud"),
         opening: Some((mm(2300), mm(1800))),
-        support: Support::Board(Board {
+        support: SupportOrder::Board(Board {
             name: String::from("planche"),
             length: mm(2200),
             depth: mm(100),
@@ -451,7 +451,7 @@ fn gathered() -> WindowOrder {
     WindowOrder {
         name: String::from("fenêtre-est"),
         opening: None,
-        support: Support::Rod(Rod {
+        support: SupportOrder::Rod(Rod {
             name: String::from("tringle"),
             length: mm(1200),
             diameter: mm(12),

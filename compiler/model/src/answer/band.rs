@@ -14,12 +14,12 @@ pub struct BandMade {
     /// The corners of the line along which it meets the face, in the order of the panel's corners.
     pub corners: Vec<Point>,
     /// The seams that hold it: along the face, and the mitre at its end.
-    pub seams: Vec<BandSeam>,
+    pub seams: Vec<BandSeamMade>,
 }
 
 /// A seam of a band.
 #[derive(Clone, PartialEq, Eq, Debug)]
-pub struct BandSeam {
+pub struct BandSeamMade {
     /// Where it starts.
     pub from: Point,
     /// The points between, where it curves.

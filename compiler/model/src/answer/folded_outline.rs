@@ -8,14 +8,14 @@ use crate::Point;
 #[derive(Clone, PartialEq, Debug, Default)]
 pub struct FoldedOutline {
     /// Every stretch that has cloth, from the back of the stack to the front.
-    pub layers: Vec<FoldedLayer>,
+    pub layers: Vec<LayerFolded>,
     /// What is seen of them; `None` where more lies over one another than is followed.
     pub elevation: Option<Elevation>,
 }
 
 /// One stretch of a pleated panel where it hangs.
 #[derive(Clone, PartialEq, Debug)]
-pub struct FoldedLayer {
+pub struct LayerFolded {
     /// The stretch, by index in [`Folding::stretches`].
     pub stretch: usize,
     /// Its place in the stack, 0 at the back.
@@ -34,12 +34,12 @@ pub struct Elevation {
     /// farther down.
     pub lower_edge: Vec<Point>,
     /// Where the lining shows, from left to right.
-    pub lining: Vec<LiningSeen>,
+    pub lining: Vec<LiningShown>,
 }
 
 /// A place where the lining of a turned-over stretch shows.
 #[derive(Copy, Clone, PartialEq, Eq, PartialOrd, Ord, Debug)]
-pub struct LiningSeen {
+pub struct LiningShown {
     /// Left and right end of what shows.
     pub across: (Length, Length),
     /// The highest and lowest points of what shows.

@@ -13,7 +13,7 @@ pub struct Folding {
     /// The rightmost finished position any cloth reaches.
     pub rightmost: Length,
     /// The plain stretches between creases, left to right on the flat strip.
-    pub stretches: Vec<Stretch>,
+    pub stretches: Vec<StretchMade>,
     /// How many layers lie at each finished position, left to right without gaps.
     pub layers: Vec<LayerRun>,
     /// The most layers anywhere.
@@ -22,7 +22,7 @@ pub struct Folding {
 
 /// A plain stretch of the strip between two creases.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct Stretch {
+pub struct StretchMade {
     /// Its left end on the flat strip.
     pub flat_from: Length,
     /// Its right end on the flat strip.
@@ -44,7 +44,7 @@ pub struct Stretch {
     pub height: usize,
 }
 
-impl Stretch {
+impl StretchMade {
     /// Its flat width without what is lost in turns.
     #[must_use]
     pub fn laid(&self) -> Length {

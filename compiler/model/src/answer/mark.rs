@@ -7,7 +7,7 @@ use crate::{BandEdge, End, PleatKind, Relief, Toward};
 
 /// Something to mark on the flat, made-up panel.
 #[derive(Clone, PartialEq, Debug)]
-pub struct Mark {
+pub struct MarkMade {
     /// What is marked.
     pub what: Marked,
     /// From the left edge.

@@ -5,11 +5,11 @@ use pelmet_measure::Length;
 
 /// A corner at which the hems of a side and of the lower edge are mitred.
 #[derive(Clone, PartialEq, Debug)]
-pub struct Mitre {
+pub struct MitreMade {
     /// The corner, by index in the panel's shape.
     pub corner: usize,
     /// Where the line of the mitre runs over the cut face, from the side's cut edge to the lower one.
-    pub line: Vec<MitrePoint>,
+    pub line: Vec<MitrePointMade>,
     /// Length of the finished mitre, from the corner to where the hems meet.
     pub length: Length,
     /// What must be left beyond the line; the cloth outside that may be cut away.
@@ -18,7 +18,7 @@ pub struct Mitre {
 
 /// A point of the line of a mitre on the cut face, before anything is turned.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct MitrePoint {
+pub struct MitrePointMade {
     /// What lies there.
     pub place: MitrePlace,
     /// How far in from the cut edge of the side.

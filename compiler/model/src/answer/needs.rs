@@ -7,7 +7,7 @@ use crate::{EdgeKind, Point};
 
 /// One length of fusible tape, corner to corner.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct TapeRun {
+pub struct TapeMade {
     /// The edge it lies on.
     pub kind: EdgeKind,
     /// Where it starts.
@@ -43,7 +43,7 @@ pub struct Need {
     /// Length of the roll the making method states.
     pub roll: Option<Length>,
     /// How much of it.
-    pub extent: Extent,
+    pub extent: NeedExtent,
 }
 
 closed_set! {
@@ -64,7 +64,7 @@ closed_set! {
 
 /// How much of a notion.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub enum Extent {
+pub enum NeedExtent {
     /// So long.
     Length(Length),
     /// So many.
@@ -73,14 +73,14 @@ pub enum Extent {
 
 /// Strips of tape behind the folds of one panel.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct PleatStrips {
+pub struct StripsMade {
     /// How many.
     pub count: u32,
     /// How long each is.
     pub length: Length,
 }
 
-impl PleatStrips {
+impl StripsMade {
     /// All of them, end to end.
     pub fn together(self) -> Length {
         self.length * i64::from(self.count)

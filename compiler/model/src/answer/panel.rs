@@ -3,8 +3,8 @@
 use pelmet_measure::{Length, Mass};
 
 use crate::{
-    BandMade, FastenerRun, FoldedOutline, Folding, Mark, Mitre, Need, Piece, PleatStrips, Pleating,
-    Shape, StepMade, TapeRun,
+    BandMade, FastenerRun, FoldedOutline, Folding, MarkMade, MitreMade, Need, PieceMade, Pleating,
+    Shape, StepMade, StripsMade, TapeMade,
 };
 
 /// One panel worked out.
@@ -34,22 +34,22 @@ pub struct PanelMade {
     /// and where it is not folded but gathered.
     pub thickest_stack: Option<Length>,
     /// The corners at which its hems are mitred.
-    pub mitres: Vec<Mitre>,
+    pub mitres: Vec<MitreMade>,
     /// The bands along its edges.
     pub bands: Vec<BandMade>,
     /// What is cut: the face first, then what lies behind it.
-    pub pieces: Vec<Piece>,
+    pub pieces: Vec<PieceMade>,
     /// Fusible tape, run by run, for one panel.
-    pub tape: Vec<TapeRun>,
+    pub tape: Vec<TapeMade>,
     /// Fasteners for one panel.
     pub fasteners: Vec<FastenerRun>,
     /// Everything to be marked on the flat panel, in working order.
-    pub marks: Vec<Mark>,
+    pub marks: Vec<MarkMade>,
     /// By how much the finished width may be out from folding, worst case and likely, where the
     /// rule states a folding error: 2en and 2e*sqrt(n) for n pleats.
     pub tolerance: Option<(Length, Length)>,
     /// Strips of tape behind its folds.
-    pub pleat_strips: Option<PleatStrips>,
+    pub pleat_strips: Option<StripsMade>,
     /// Everything one panel needs beside cloth.
     pub needs: Vec<Need>,
     /// What one panel weighs, where every cloth of it states its weight; notions add what they state.

@@ -6,7 +6,7 @@ use crate::{Allowance, EdgeKind, Layer, Point, Shape};
 
 /// One cut piece.
 #[derive(Clone, PartialEq, Debug)]
-pub struct Piece {
+pub struct PieceMade {
     /// Which layer of the panel it is.
     pub layer: Layer,
     /// The cloth, by index in the job.
@@ -34,7 +34,7 @@ pub struct Piece {
     /// Allowance at the top, the sides and the lower edge, extra length and width included.
     pub allowances: Vec<(EdgeKind, Allowance, Length)>,
     /// How it is joined from several widths; `None` for a piece cut in one.
-    pub joined: Option<JoinedWidths>,
+    pub joined: Option<WidthsMade>,
     /// How far below its top edge it is folded, where its back half lines the panel.
     pub fold: Option<Length>,
     /// The point whose place in the print is held, from the top left corner of the cut piece;
@@ -48,7 +48,7 @@ pub struct Piece {
 
 /// A piece made of several widths of cloth: whole widths in the middle, part widths outside.
 #[derive(Clone, PartialEq, Debug)]
-pub struct JoinedWidths {
+pub struct WidthsMade {
     /// The strips, left to right.
     pub strips: Vec<Strip>,
     /// The seams between them.

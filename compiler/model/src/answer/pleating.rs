@@ -13,9 +13,9 @@ pub struct Pleating {
     /// Finished width: flat less take-ups and what is lost in turns.
     pub finished: Length,
     /// From the left edge to the right.
-    pub pleats: Vec<Pleat>,
+    pub pleats: Vec<PleatMade>,
     /// Every crease from left to right; none for a panel that hangs flat.
-    pub creases: Vec<Crease>,
+    pub creases: Vec<CreaseMade>,
     /// Every run of cloth that a pleat draws up, from left to right.
     pub drawn: Vec<Drawn>,
 }
@@ -35,7 +35,7 @@ pub struct Drawn {
 
 /// One pleat laid out on the flat strip.
 #[derive(Clone, PartialEq, Debug)]
-pub struct Pleat {
+pub struct PleatMade {
     /// The written step that ordered it.
     pub step: usize,
     /// Whether it belongs to the mirrored half.
@@ -58,7 +58,7 @@ pub struct Pleat {
     /// Right end of the flat cloth the pleat uses.
     pub to: Length,
     /// Its visible folds, left to right.
-    pub folds: Vec<Fold>,
+    pub folds: Vec<FoldMade>,
     /// Where the fingers of a pinch pleat are folded, left to right on the flat strip.
     pub fingers: Vec<Length>,
 }
@@ -76,7 +76,7 @@ pub enum Held {
 
 /// A visible fold: a crease that is brought to a line and laid there.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct Fold {
+pub struct FoldMade {
     /// Flat position of the crease.
     pub crease: Length,
     /// Flat position of the line it is brought to.
@@ -120,7 +120,7 @@ closed_set! {
 
 /// A crease across the flat strip.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct Crease {
+pub struct CreaseMade {
     /// Flat position.
     pub at: Length,
     /// Which way it is folded.
@@ -129,7 +129,7 @@ pub struct Crease {
     pub pleat: usize,
 }
 
-impl Pleat {
+impl PleatMade {
     /// What its creases lose of the flat width in their turns, two of them to each fold.
     pub fn lost_in_turns(&self) -> Length {
         self.turn * whole(self.folds.len()) * 2

@@ -6,7 +6,7 @@ use crate::Material;
 
 /// A rod under its treatment.
 #[derive(Copy, Clone, PartialEq, Debug)]
-pub struct RodCheck {
+pub struct RodChecked {
     /// What it is reckoned to be made of.
     pub material: &'static Material,
     /// How many brackets carry it.

@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Mass};
 
-use crate::{PanelMade, RodCheck, RodUnknown};
+use crate::{PanelMade, RodChecked, RodUnknown};
 
 /// The answer for a whole job; windows in the order of the job.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -25,5 +25,5 @@ pub struct WindowMade {
     /// What all its panels weigh, where every cloth of them states its weight.
     pub weight: Option<Mass>,
     /// What its rod makes of that weight, or why nothing can be said of it; `None` for a board.
-    pub rod_check: Option<Result<RodCheck, RodUnknown>>,
+    pub rod_check: Option<Result<RodChecked, RodUnknown>>,
 }

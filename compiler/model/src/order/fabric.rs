@@ -27,7 +27,7 @@ pub struct Fabric {
     /// The longest continuous length to be had; `None` where the bolt has no end that matters.
     pub bolt_length: Option<Length>,
     /// What must be cut around.
-    pub flaws: Vec<Flaw>,
+    pub flaws: Vec<FlawOrder>,
     /// The part of its length the cloth loses in the first press or wash (0.03 = 3 percent).
     pub shrinkage: Ratio,
     /// Mass of a square metre in grams.
@@ -35,7 +35,7 @@ pub struct Fabric {
     /// Thickness of one layer, pressed.
     pub thickness: Option<Length>,
     /// What it costs.
-    pub price: Option<Price>,
+    pub price: Option<PriceOrder>,
 }
 
 impl Fabric {
@@ -62,7 +62,7 @@ pub const MAXIMUM_FLAWS: usize = 200;
 
 /// A part of a bolt that nothing may be cut from.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct Flaw {
+pub struct FlawOrder {
     /// Which bolt has it, from 1.
     pub bolt: u32,
     /// Where it begins, from the cut end.
@@ -74,7 +74,7 @@ pub struct Flaw {
     pub across: Option<(Length, Length)>,
 }
 
-impl Flaw {
+impl FlawOrder {
     /// Whether two flaws have cloth in common.
     pub fn overlaps(&self, other: &Self) -> bool {
         let beside = match (self.across, other.across) {
@@ -135,7 +135,7 @@ closed_set! {
 
 /// A price for a length of cloth.
 #[derive(Clone, PartialEq, Debug)]
-pub struct Price {
+pub struct PriceOrder {
     /// Money, in the job's currency.
     pub amount: Ratio,
     /// The length that money buys: a yard or a metre.

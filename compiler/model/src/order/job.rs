@@ -3,7 +3,7 @@
 use pelmet_measure::{Length, Ratio};
 
 use crate::closed_set::closed_set;
-use crate::{Fabric, Heading, Layer, Making, Notion, Outline, PleatRule, Support};
+use crate::{Fabric, Heading, Layer, Making, NotionOrder, Outline, PleatRule, SupportOrder};
 
 /// Several windows made together from the same cloths.
 #[derive(Clone, PartialEq, Debug, Default)]
@@ -11,7 +11,7 @@ pub struct Job {
     /// The cloths; panels name them by index.
     pub fabrics: Vec<Fabric>,
     /// The notions that are described, in the order written; panels name them by name.
-    pub notions: Vec<Notion>,
+    pub notions: Vec<NotionOrder>,
     /// The windows in the order written.
     pub windows: Vec<WindowOrder>,
     /// What an hour of work costs, in the job's currency.
@@ -28,7 +28,7 @@ pub struct WindowOrder {
     /// Width and height of the opening.
     pub opening: Option<(Length, Length)>,
     /// The rod or board.
-    pub support: Support,
+    pub support: SupportOrder,
     /// Height of its top above the floor.
     pub top_at: Option<Length>,
     /// Whether the public comes into the room, so that its cloth must resist flame.

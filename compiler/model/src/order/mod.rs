@@ -15,7 +15,7 @@ mod ranged;
 mod steps;
 mod support;
 
-pub use fabric::{Fabric, Flaw, MAXIMUM_FLAWS, Match, Price, Railroad, Repeat, Way};
+pub use fabric::{Fabric, FlawOrder, MAXIMUM_FLAWS, Match, PriceOrder, Railroad, Repeat, Way};
 pub use figure::{Each, EdgePart, Figure};
 pub use heading::{FastenerOrder, Heading};
 pub use job::{Cut, FinishedOrder, Job, Motif, PanelOrder, WidthOrder, WindowOrder};
@@ -24,7 +24,7 @@ pub use making_notions::{
     CountedOrder, HowMany, MakingNotions, StripOrder, ThreadOrder, WorkPer, WorkStep,
 };
 pub use material::{MATERIALS, Material};
-pub use notion::{FUSIBLE_TAPE, Notion, NotionPrice, NotionWeight};
+pub use notion::{FUSIBLE_TAPE, NotionOrder, NotionPrice, NotionWeight};
 pub use outline::{ArcOrder, Outline, OutlineStep, Proportion, ScallopNumber};
 pub use pleat_kind::{
     CreasePattern, PatternCrease, PatternFace, PatternLength, PleatKind, PleatMake,
@@ -34,5 +34,5 @@ pub use pleats::{
     StepKind, TowardOrder,
 };
 pub use ranged::Ranged;
-pub use steps::{CautionKind, MakingStep, Part, Said, Sentence};
-pub use support::{Board, Rod, Support, SupportKind};
+pub use steps::{CautionKind, MakingStep, Said, Sentence, SentencePart};
+pub use support::{Board, Rod, SupportKind, SupportOrder};

@@ -2,12 +2,12 @@
 
 use pelmet_measure::{Length, Mass, Ratio};
 
-use crate::Price;
+use crate::PriceOrder;
 
 /// A notion: how it is sold, what it costs and what it weighs. A panel's tape, fastener, thread,
 /// rings and weights find theirs by name.
 #[derive(Clone, PartialEq, Debug)]
-pub struct Notion {
+pub struct NotionOrder {
     /// The name the maker gave it.
     pub name: String,
     /// Length of one roll or reel; `None` where it is sold by length.
@@ -24,7 +24,7 @@ pub struct Notion {
 #[derive(Clone, PartialEq, Debug)]
 pub enum NotionPrice {
     /// So much for a yard, a metre or another length of it.
-    PerLength(Price),
+    PerLength(PriceOrder),
     /// For one.
     Each(Ratio),
     /// So much for one roll, whatever its length.
@@ -47,7 +47,7 @@ pub enum NotionWeight {
     Each(Mass),
 }
 
-impl Notion {
+impl NotionOrder {
     /// The notion of this name, where one is described.
     pub fn named<'a>(notions: &'a [Self], name: &str) -> Option<&'a Self> {
         notions.iter().find(|notion| notion.name == name)

@@ -20,7 +20,7 @@ pub struct Sentence {
     /// When they are said.
     pub said: Said,
     /// Words and figures by turns.
-    pub parts: Vec<Part>,
+    pub parts: Vec<SentencePart>,
 }
 
 /// When a sentence is said.
@@ -38,7 +38,7 @@ pub enum Said {
 
 /// A part of a sentence.
 #[derive(Clone, PartialEq, Debug)]
-pub enum Part {
+pub enum SentencePart {
     /// Words as written.
     Words(String),
     /// A figure of the panel.

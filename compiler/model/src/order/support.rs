@@ -6,7 +6,7 @@ use crate::closed_set::closed_set;
 
 /// A rod or a board.
 #[derive(Clone, PartialEq, Debug)]
-pub enum Support {
+pub enum SupportOrder {
     /// A round rod.
     Rod(Rod),
     /// A flat board.
@@ -47,7 +47,7 @@ pub struct Board {
     pub thickness: Option<Length>,
 }
 
-impl Support {
+impl SupportOrder {
     /// Its kind.
     #[must_use]
     pub const fn kind(&self) -> SupportKind {

@@ -7,8 +7,8 @@
 use pelmet_measure::Length;
 use pelmet_model::geometry::Vector;
 use pelmet_model::{
-    BandEdge, BandMade, BandOrder, BandSeam, Circle, Corner, Curve, Edge, EdgeKind, MakingMatter,
-    OutlineMatter, Point, Shape,
+    BandEdge, BandMade, BandOrder, BandSeamMade, Circle, Corner, Curve, Edge, EdgeKind,
+    MakingMatter, OutlineMatter, Point, Shape,
 };
 
 use crate::cut::allowance::grow;
@@ -167,7 +167,7 @@ impl Cutter<'_> {
         let (_, end) = self.ends(group);
         let along = group.edges.iter().filter_map(|&index| {
             let edge = self.inner.edges.get(index)?;
-            Some(BandSeam {
+            Some(BandSeamMade {
                 from: point(self.inner, index)?,
                 between: edge.between().to_vec(),
                 to: point(self.inner, self.following(index))?,
@@ -178,7 +178,7 @@ impl Cutter<'_> {
         let cap = self.cap(end, end);
         let mitre = (cap.kind == EdgeKind::Band).then(|| {
             let (from, to) = point(self.shape, end).zip(point(self.inner, end))?;
-            Some(BandSeam {
+            Some(BandSeamMade {
                 from,
                 between: vec![],
                 to,

@@ -10,14 +10,14 @@
 use pelmet_measure::Length;
 use pelmet_model::geometry::{Vector, with_previous};
 use pelmet_model::{
-    Allowance, Corner, Edge, EdgeKind, Fabric, Making, MakingMatter, Mitre, MitrePlace, MitrePoint,
-    Point, Relief, Shape,
+    Allowance, Corner, Edge, EdgeKind, Fabric, Making, MakingMatter, MitreMade, MitrePlace,
+    MitrePointMade, Point, Relief, Shape,
 };
 
 use crate::cut::pieces::before_shrinking;
 
 /// A mitre on cloth that is cut larger for what it will lose.
-pub(crate) fn cut_from(mut mitre: Mitre, face: &Fabric) -> Mitre {
+pub(crate) fn cut_from(mut mitre: MitreMade, face: &Fabric) -> MitreMade {
     let cut = |length| before_shrinking(length, face.shrinkage).unwrap_or(length);
     for point in &mut mitre.line {
         point.in_from_side = cut(point.in_from_side);
@@ -32,7 +32,7 @@ pub(crate) fn cut_from(mut mitre: Mitre, face: &Fabric) -> Mitre {
 ///
 /// A corner that is not square, so that its hems cannot meet in one fold. A hem without a depth is for
 /// whoever describes the method to find; here it makes no mitre.
-pub(crate) fn mitres(making: &Making, shape: &Shape) -> Result<Vec<Mitre>, MakingMatter> {
+pub(crate) fn mitres(making: &Making, shape: &Shape) -> Result<Vec<MitreMade>, MakingMatter> {
     let edges = making.face.edges;
     let hems = Hem::of(edges.sides).zip(Hem::of(edges.lower));
     let Some((side, lower)) = hems.filter(|_| making.mitred) else {
@@ -40,7 +40,7 @@ pub(crate) fn mitres(making: &Making, shape: &Shape) -> Result<Vec<Mitre>, Makin
     };
     let corners = hemmed_corners(shape);
     let square: Result<Vec<usize>, _> = corners.map(|corner| corner.square()).collect();
-    let mitre = |corner| Mitre {
+    let mitre = |corner| MitreMade {
         corner,
         line: line(side, lower),
         length: Vector::between(ORIGIN, point(side.depth, lower.depth)).length(),
@@ -50,7 +50,7 @@ pub(crate) fn mitres(making: &Making, shape: &Shape) -> Result<Vec<Mitre>, Makin
 }
 
 /// Says of every mitred corner that it is one.
-pub(crate) fn mark_mitred(corners: &mut [Corner], mitres: &[Mitre]) {
+pub(crate) fn mark_mitred(corners: &mut [Corner], mitres: &[MitreMade]) {
     for mitre in mitres {
         if let Some(corner) = corners.get_mut(mitre.corner) {
             corner.relief = Some(Relief::Mitre);
@@ -94,8 +94,8 @@ impl Hem {
     }
 }
 
-fn line(side: Hem, lower: Hem) -> Vec<MitrePoint> {
-    let at = |place, in_from_side, up_from_lower| MitrePoint {
+fn line(side: Hem, lower: Hem) -> Vec<MitrePointMade> {
+    let at = |place, in_from_side, up_from_lower| MitrePointMade {
         place,
         in_from_side,
         up_from_lower,

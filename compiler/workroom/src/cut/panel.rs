@@ -1,7 +1,7 @@
 //! What is cut for a panel, layer by layer.
 
 use pelmet_measure::Length;
-use pelmet_model::{BandMade, Cut, Folding, Layer, Matter, Piece, PieceMatter, Point, Shape};
+use pelmet_model::{BandMade, Cut, Folding, Layer, Matter, PieceMade, PieceMatter, Point, Shape};
 
 use crate::cut::band::{Banded, banded};
 use crate::cut::pieces::Cutting;
@@ -26,7 +26,7 @@ impl PanelTask<'_> {
         &self,
         cloth: Cloth<'_>,
         matters: &mut Vec<Matter>,
-    ) -> Option<(Vec<Piece>, Vec<BandMade>)> {
+    ) -> Option<(Vec<PieceMade>, Vec<BandMade>)> {
         let banded = self.banded(cloth.shape, matters)?;
         if self.order.cut == Cut::OnFold && !has_like_halves(cloth.shape) {
             matters.push(PieceMatter::HalvesDiffer.into());
@@ -47,8 +47,8 @@ impl PanelTask<'_> {
         let cuttings = layers
             .chain(bands)
             .filter_map(|(layer, shape)| self.cutting(layer, shape, cloth));
-        let pieces: Vec<Option<Piece>> = cuttings.map(|cutting| cutting.cut(matters)).collect();
-        let pieces: Option<Vec<Piece>> = pieces.into_iter().collect();
+        let pieces: Vec<Option<PieceMade>> = cuttings.map(|cutting| cutting.cut(matters)).collect();
+        let pieces: Option<Vec<PieceMade>> = pieces.into_iter().collect();
         Some((pieces?, banded.bands))
     }
 

@@ -4,8 +4,8 @@ use num_traits::{CheckedDiv, CheckedSub};
 use pelmet_measure::{Length, Ratio};
 use pelmet_model::PanelMeasure;
 use pelmet_model::{
-    Allowance, EdgeKind, Fabric, Folding, JoinedWidths, Layer, LayerMaking, Matter, OutlineMatter,
-    Piece, PieceMatter, Point, Railroad, Seam, Shape, Strip,
+    Allowance, EdgeKind, Fabric, Folding, Layer, LayerMaking, Matter, OutlineMatter, PieceMade,
+    PieceMatter, Point, Railroad, Seam, Shape, Strip, WidthsMade,
 };
 
 use crate::cut::allowance::{edge_allowances, grow};
@@ -40,7 +40,7 @@ pub(crate) struct Cutting<'a> {
 
 impl Cutting<'_> {
     /// The piece. `None` where it has no size.
-    pub(crate) fn cut(&self, matters: &mut Vec<Matter>) -> Option<Piece> {
+    pub(crate) fn cut(&self, matters: &mut Vec<Matter>) -> Option<PieceMade> {
         let outline = match grow(self.shape, &edge_allowances(self.shape, self.making)) {
             Ok(outline) => outline,
             // Turned over, a lining finds the narrow places of its face from the other side.
@@ -62,7 +62,7 @@ impl Cutting<'_> {
             None
         };
         self.check_bolt(if railroaded { cut_width } else { cut_length }, matters);
-        Some(Piece {
+        Some(PieceMade {
             layer: self.layer,
             fabric: self.fabric,
             quantity: self.quantity,
@@ -153,7 +153,7 @@ impl Cutting<'_> {
         cut_width: Length,
         left: Length,
         matters: &mut Vec<Matter>,
-    ) -> Option<JoinedWidths> {
+    ) -> Option<WidthsMade> {
         let (usable, repeat) = (self.cloth.usable_width(), self.repeat_across());
         let motif = self.motif.is_some();
         let line = self.cloth.print_line_across();
@@ -186,7 +186,7 @@ impl Cutting<'_> {
             });
         let seams: Vec<Seam> = seams.collect();
         matters.extend(self.showing(&seams));
-        Some(JoinedWidths {
+        Some(WidthsMade {
             strips: on_print(&strips),
             seams,
             allowance: self.join,

@@ -3,9 +3,9 @@
 use pelmet_measure::Length;
 use pelmet_model::CountedThing;
 use pelmet_model::{
-    Allowance, BandEdge, BandMade, Curve, Each, EdgeKind, EdgePart, Extent, Fabric, Figure,
-    FigureValue, Layer, LayerMaking, Mark, Marked, Need, NotionKind, PanelMade, PanelOrder, Piece,
-    Relief,
+    Allowance, BandEdge, BandMade, Curve, Each, EdgeKind, EdgePart, Fabric, Figure, FigureValue,
+    Layer, LayerMaking, MarkMade, Marked, Need, NeedExtent, NotionKind, PanelMade, PanelOrder,
+    PieceMade, Relief,
 };
 
 /// A panel whose figures are asked for.
@@ -136,7 +136,7 @@ impl<'a> Figured<'a> {
 
     /// The joins of every layer, each with the word for its layer.
     fn joins(self) -> impl Iterator<Item = (Layer, Length)> + 'a {
-        let joined = |piece: &'a Piece| Some((piece.layer, piece.joined.as_ref()?));
+        let joined = |piece: &'a PieceMade| Some((piece.layer, piece.joined.as_ref()?));
         let pieces = self.made.pieces.iter().filter_map(joined);
         pieces.flat_map(|(layer, joined)| {
             let seams = joined.seams.iter();
@@ -164,7 +164,7 @@ impl<'a> Figured<'a> {
 
     fn opening(self, figure: Figure) -> Option<FigureValue> {
         let length = self.order.making.turning_opening?;
-        let is_end = |mark: &&Mark| mark.what == Marked::TurningOpening;
+        let is_end = |mark: &&MarkMade| mark.what == Marked::TurningOpening;
         let mut ends = self.made.marks.iter().filter(is_end);
         let (start, end) = (ends.next()?.across, ends.next()?.across);
         Some(match figure {
@@ -200,8 +200,8 @@ impl<'a> Figured<'a> {
 
     fn count(self, kind: NotionKind) -> Option<usize> {
         match self.need(kind)?.extent {
-            Extent::Count(count) => Some(usize_of(count)),
-            Extent::Length(_) => None,
+            NeedExtent::Count(count) => Some(usize_of(count)),
+            NeedExtent::Length(_) => None,
         }
     }
 

@@ -2,7 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    BandMade, FastenerRun, HeadingWork, Held, Mark, Marked, Pleat, Pleating, Point, Seam, Shape,
+    BandMade, FastenerRun, HeadingWork, Held, MarkMade, Marked, PleatMade, Pleating, Point, Seam,
+    Shape,
 };
 
 use crate::draw::curve::way;
@@ -27,7 +28,7 @@ pub(crate) struct Markings<'a> {
 
 impl Markings<'_> {
     /// The marks: the heading and the outline first, then what is folded, then what is added.
-    pub(crate) fn marks(&self) -> Vec<Mark> {
+    pub(crate) fn marks(&self) -> Vec<MarkMade> {
         let mut marks = self.heading_line();
         marks.extend(self.corners());
         marks.extend(self.curves());
@@ -50,8 +51,8 @@ impl Markings<'_> {
         marks
     }
 
-    fn mark(&self, what: Marked, across: Length, down: Option<Length>) -> Mark {
-        Mark {
+    fn mark(&self, what: Marked, across: Length, down: Option<Length>) -> MarkMade {
+        MarkMade {
             what,
             across,
             from_centre: self.off_centre(across),
@@ -64,7 +65,7 @@ impl Markings<'_> {
     }
 
     /// A heading line that is the top edge itself needs no mark.
-    fn heading_line(&self) -> Vec<Mark> {
+    fn heading_line(&self) -> Vec<MarkMade> {
         if self.heading_line.is_zero() {
             return vec![];
         }
@@ -80,14 +81,14 @@ impl Markings<'_> {
     }
 
     /// Where the mate of a strip goes, named after the strip itself.
-    fn fastener_mates(&self) -> impl Iterator<Item = Mark> {
+    fn fastener_mates(&self) -> impl Iterator<Item = MarkMade> {
         let mates = self.heading_work.iter();
         mates
             .filter(|(work, _)| *work == HeadingWork::FastenerMate)
             .map(|&(work, down)| self.mark(Marked::HeadingWork(work), Length::ZERO, Some(down)))
     }
 
-    fn corners(&self) -> impl Iterator<Item = Mark> {
+    fn corners(&self) -> impl Iterator<Item = MarkMade> {
         self.shape.corners.iter().zip(1..).map(|(corner, number)| {
             let kind = Marked::Corner {
                 number,
@@ -99,7 +100,7 @@ impl Markings<'_> {
     }
 
     /// A curve is marked where it passes the middle of its length.
-    fn curves(&self) -> impl Iterator<Item = Mark> {
+    fn curves(&self) -> impl Iterator<Item = MarkMade> {
         let last = self.shape.corners.len();
         let curves = self.shape.runs().zip(1_usize..);
         curves.filter_map(move |((edge, from, to), number)| {
@@ -119,14 +120,14 @@ impl Markings<'_> {
         })
     }
 
-    fn lower_fold(&self) -> Option<Mark> {
+    fn lower_fold(&self) -> Option<MarkMade> {
         let down = self.shape.bounds().1.down;
         let mark = || self.mark(Marked::LowerFold, Length::ZERO, Some(down));
         self.folded_below.then(mark)
     }
 
     /// Every corner of the line along which a band meets the face.
-    fn band_seams(&self) -> impl Iterator<Item = Mark> {
+    fn band_seams(&self) -> impl Iterator<Item = MarkMade> {
         self.bands.iter().flat_map(move |band| {
             let kind = Marked::BandSeam { edge: band.edge };
             let corners = band.corners.iter();
@@ -134,7 +135,7 @@ impl Markings<'_> {
         })
     }
 
-    fn turning_opening(&self) -> impl Iterator<Item = Mark> {
+    fn turning_opening(&self) -> impl Iterator<Item = MarkMade> {
         let ends = self
             .opening
             .into_iter()
@@ -142,7 +143,7 @@ impl Markings<'_> {
         ends.map(|end| self.mark(Marked::TurningOpening, end, Some(Length::ZERO)))
     }
 
-    fn folds(&self) -> impl Iterator<Item = Mark> {
+    fn folds(&self) -> impl Iterator<Item = MarkMade> {
         self.pleating
             .pleats
             .iter()
@@ -166,7 +167,7 @@ impl Markings<'_> {
 
     /// What holds a pleat: the pair of points that are stitched together and the fingers between
     /// them, or the ends and quarters of a gathered run.
-    fn stitching(&self, pleat: &Pleat, number: usize) -> Vec<Mark> {
+    fn stitching(&self, pleat: &PleatMade, number: usize) -> Vec<MarkMade> {
         let leaves = pleat.face.unwrap_or_default();
         match pleat.held {
             Held::Pressed => vec![],
@@ -201,13 +202,13 @@ impl Markings<'_> {
         }
     }
 
-    fn quarters_between(&self, from: Length, to: Length) -> impl Iterator<Item = Mark> {
+    fn quarters_between(&self, from: Length, to: Length) -> impl Iterator<Item = MarkMade> {
         let quarter = move |quarter| from + (to - from).portion(quarter, 4);
         (1..4).map(move |part| self.mark(Marked::Quarter, quarter(part), None))
     }
 
     /// A gathered panel is drawn up evenly between its quarters.
-    fn quarters(&self) -> impl Iterator<Item = Mark> {
+    fn quarters(&self) -> impl Iterator<Item = MarkMade> {
         let Pleating {
             flat,
             finished,
@@ -219,7 +220,7 @@ impl Markings<'_> {
         quarters.into_iter().flatten()
     }
 
-    fn fastener_lines(&self) -> impl Iterator<Item = Mark> {
+    fn fastener_lines(&self) -> impl Iterator<Item = MarkMade> {
         self.fasteners.iter().map(|fastener| {
             let kind = Marked::FastenerLine {
                 name: fastener.name.clone(),

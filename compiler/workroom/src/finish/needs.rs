@@ -2,9 +2,9 @@
 
 use pelmet_measure::{Length, Mass};
 use pelmet_model::{
-    CountedOrder, Edge, EdgeKind, Extent, FUSIBLE_TAPE, Layer, Making, MakingNotions, Matter, Need,
-    Notion, NotionKind, NotionWeight, PanelMade, PanelOrder, Piece, PleatMatter, PleatStrips,
-    Pleating, StripOrder,
+    CountedOrder, Edge, EdgeKind, FUSIBLE_TAPE, Layer, Making, MakingNotions, Matter, Need,
+    NeedExtent, NotionKind, NotionOrder, NotionWeight, PanelMade, PanelOrder, PieceMade,
+    PleatMatter, Pleating, StripOrder, StripsMade,
 };
 
 use crate::finish::counts::count_along;
@@ -14,7 +14,7 @@ pub(crate) fn pleat_strips(
     order: Option<StripOrder>,
     pleating: &Pleating,
     matters: &mut Vec<Matter>,
-) -> Option<PleatStrips> {
+) -> Option<StripsMade> {
     let order = order?;
     let folded = || {
         pleating
@@ -38,7 +38,7 @@ pub(crate) fn pleat_strips(
     }
     let folds: usize = folded().map(|pleat| pleat.folds.len()).sum();
     let folds = u32::try_from(folds).unwrap_or(u32::MAX);
-    Some(PleatStrips {
+    Some(StripsMade {
         count: folds.saturating_mul(order.behind_each),
         length,
     })
@@ -53,7 +53,7 @@ pub(crate) fn needs(order: &PanelOrder, made: &PanelMade) -> Vec<Need> {
         ..
     } = &order.making.notions;
     let thread = thread.as_ref().map(|thread| Need {
-        extent: Extent::Length(sewn_length(&order.making, made).scaled(thread.times)),
+        extent: NeedExtent::Length(sewn_length(&order.making, made).scaled(thread.times)),
         ..need(NotionKind::Thread, &thread.name)
     });
     let rings = rings
@@ -72,14 +72,14 @@ pub(crate) fn needs(order: &PanelOrder, made: &PanelMade) -> Vec<Need> {
 }
 
 /// What needs weigh, as far as their notions state it.
-pub(crate) fn weight_of(needs: &[Need], notions: &[Notion]) -> Mass {
+pub(crate) fn weight_of(needs: &[Need], notions: &[NotionOrder]) -> Mass {
     let weights = needs.iter().filter_map(|need| {
-        let weight = Notion::named(notions, &need.name)?.weight?;
+        let weight = NotionOrder::named(notions, &need.name)?.weight?;
         match (weight, need.extent) {
-            (NotionWeight::PerLength { mass, per }, Extent::Length(length)) => {
+            (NotionWeight::PerLength { mass, per }, NeedExtent::Length(length)) => {
                 Some(mass.scaled(length.ratio_to(per)?))
             }
-            (NotionWeight::Each(mass), Extent::Count(count)) => Some(mass * i64::from(count)),
+            (NotionWeight::Each(mass), NeedExtent::Count(count)) => Some(mass * i64::from(count)),
             _ => None,
         }
     });
@@ -92,13 +92,13 @@ fn need(kind: NotionKind, name: &str) -> Need {
         name: name.to_owned(),
         width: None,
         roll: None,
-        extent: Extent::Length(Length::ZERO),
+        extent: NeedExtent::Length(Length::ZERO),
     }
 }
 
 fn counted(kind: NotionKind, order: &CountedOrder, edge: Length) -> Need {
     Need {
-        extent: Extent::Count(count_along(order.how_many, edge)),
+        extent: NeedExtent::Count(count_along(order.how_many, edge)),
         ..need(kind, &order.name)
     }
 }
@@ -106,13 +106,11 @@ fn counted(kind: NotionKind, order: &CountedOrder, edge: Length) -> Need {
 fn tape(order: &PanelOrder, made: &PanelMade) -> Option<Need> {
     let tape = order.making.tape.as_ref()?;
     let runs: Length = made.tape.iter().map(|run| run.length).sum();
-    let strips = made
-        .pleat_strips
-        .map_or(Length::ZERO, PleatStrips::together);
+    let strips = made.pleat_strips.map_or(Length::ZERO, StripsMade::together);
     Some(Need {
         width: Some(tape.width),
         roll: tape.roll,
-        extent: Extent::Length(runs + strips),
+        extent: NeedExtent::Length(runs + strips),
         ..need(NotionKind::FusibleTape, FUSIBLE_TAPE)
     })
 }
@@ -120,7 +118,7 @@ fn tape(order: &PanelOrder, made: &PanelMade) -> Option<Need> {
 fn fasteners(made: &PanelMade) -> impl Iterator<Item = Need> + '_ {
     made.fasteners.iter().map(|run| Need {
         width: Some(run.width),
-        extent: Extent::Length(run.length),
+        extent: NeedExtent::Length(run.length),
         ..need(NotionKind::Fastener, &run.name)
     })
 }
@@ -144,7 +142,7 @@ fn sewn_length(making: &Making, made: &PanelMade) -> Length {
 }
 
 /// How long a seam between the widths of a piece is.
-fn seam_length(piece: &Piece, made: &PanelMade) -> Length {
+fn seam_length(piece: &PieceMade, made: &PanelMade) -> Length {
     match piece.layer {
         Layer::Band(_) => piece.cut_length,
         _ if piece.fold.is_some() => made.made_length * 2,

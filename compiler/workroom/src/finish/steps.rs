@@ -1,8 +1,8 @@
 //! The steps of a making method with the figures of one panel in their words.
 
 use pelmet_model::{
-    Fabric, Figure, Matter, PanelMade, PanelOrder, Part, PartMade, PieceMatter, Said, Sentence,
-    SentenceMade, StepMade,
+    Fabric, Figure, Matter, PanelMade, PanelOrder, PartMade, PieceMatter, Said, Sentence,
+    SentenceMade, SentencePart, StepMade,
 };
 
 use crate::finish::figures::Figured;
@@ -70,10 +70,10 @@ impl Figured<'_> {
         made.collect()
     }
 
-    fn part(self, part: &Part, turn: usize) -> Option<PartMade> {
+    fn part(self, part: &SentencePart, turn: usize) -> Option<PartMade> {
         match part {
-            Part::Words(words) => Some(PartMade::Words(words.clone())),
-            Part::Figure(figure) => self.figure(*figure, turn).map(PartMade::Value),
+            SentencePart::Words(words) => Some(PartMade::Words(words.clone())),
+            SentencePart::Figure(figure) => self.figure(*figure, turn).map(PartMade::Value),
         }
     }
 
@@ -82,8 +82,8 @@ impl Figured<'_> {
         let said = self.times(sentence.said) > 0;
         let parts = sentence.parts.iter().filter(move |_| said);
         parts.filter_map(move |part| match part {
-            Part::Figure(figure) => self.figure(*figure, 0).is_none().then_some(*figure),
-            Part::Words(_) => None,
+            SentencePart::Figure(figure) => self.figure(*figure, 0).is_none().then_some(*figure),
+            SentencePart::Words(_) => None,
         })
     }
 }

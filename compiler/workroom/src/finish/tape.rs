@@ -4,7 +4,7 @@ use pelmet_measure::Length;
 use pelmet_model::PanelMeasure;
 use pelmet_model::{
     BandMade, Edge, EdgeKind, FastenerOrder, FastenerRun, Making, Matter, PieceMatter, Shape,
-    TapeOrder, TapeRun,
+    TapeMade, TapeOrder,
 };
 
 /// The turning opening of a panel: its ends on the made-up top edge, in the middle of it.
@@ -39,7 +39,7 @@ pub(crate) fn tape_runs(
     shape: &Shape,
     opening: Option<TurningOpening>,
     bands: &[BandMade],
-) -> Vec<TapeRun> {
+) -> Vec<TapeMade> {
     let Some(order) = &making.tape else {
         return vec![];
     };
@@ -55,7 +55,7 @@ pub(crate) fn tape_runs(
         } else {
             Length::ZERO
         };
-        TapeRun {
+        TapeMade {
             kind: edge.kind,
             from,
             to,
@@ -63,7 +63,7 @@ pub(crate) fn tape_runs(
         }
     });
     let seams = bands.iter().flat_map(|band| &band.seams);
-    let seams = seams.map(|seam| TapeRun {
+    let seams = seams.map(|seam| TapeMade {
         kind: EdgeKind::Band,
         from: seam.from,
         to: seam.to,

@@ -4,7 +4,7 @@ use std::collections::{BTreeMap, BTreeSet};
 
 use pelmet_measure::Length;
 use pelmet_model::geometry::{Vector, closed};
-use pelmet_model::{Elevation, FoldedLayer, LiningSeen, Point};
+use pelmet_model::{Elevation, LayerFolded, LiningShown, Point};
 
 use crate::fold::outline::down_at;
 use crate::rounding::ROUNDING;
@@ -21,7 +21,7 @@ fn is_too_much(compared: usize) -> bool {
 ///
 /// The finished width is cut into slices in which no edge ends and no two edges cross; there the
 /// layers lie over one another in an order that does not change.
-pub(crate) fn elevation(layers: &[FoldedLayer]) -> Option<Elevation> {
+pub(crate) fn elevation(layers: &[LayerFolded]) -> Option<Elevation> {
     let edges = edges_of(layers);
     let breaks: BTreeSet<Length> = edges.iter().flat_map(Edge::ends).collect();
     let mut coming = edges.iter().peekable();
@@ -68,7 +68,7 @@ impl Edge {
 }
 
 /// All edges that are not upright, by their left ends.
-fn edges_of(layers: &[FoldedLayer]) -> Vec<Edge> {
+fn edges_of(layers: &[LayerFolded]) -> Vec<Edge> {
     let mut edges = Vec::new();
     for (index, layer) in layers.iter().enumerate() {
         for (from, to) in layer.parts.iter().flat_map(|part| closed(part)) {
@@ -134,8 +134,8 @@ type Cloth<'a> = (Level<'a>, Level<'a>);
 #[derive(Default)]
 struct View {
     lower_edge: Vec<Point>,
-    showing: BTreeMap<usize, LiningSeen>,
-    lining: Vec<LiningSeen>,
+    showing: BTreeMap<usize, LiningShown>,
+    lining: Vec<LiningShown>,
 }
 
 impl View {
@@ -182,7 +182,7 @@ impl View {
         if left.max(right) <= ROUNDING {
             return;
         }
-        let now = LiningSeen {
+        let now = LiningShown {
             across,
             down: (top.left.min(top.right), bottom.left.max(bottom.right)),
             stretch,
@@ -194,7 +194,7 @@ impl View {
             self.lining.push(before);
             return;
         }
-        let both = LiningSeen {
+        let both = LiningShown {
             across: (before.across.0, across.1),
             down: (before.down.0.min(now.down.0), before.down.1.max(now.down.1)),
             stretch,

@@ -1,7 +1,7 @@
 //! Where a folded panel hides its cloth, and seams brought there.
 
 use pelmet_measure::Length;
-use pelmet_model::{Folding, Lies, Stretch};
+use pelmet_model::{Folding, Lies, StretchMade};
 
 /// Two places on the flat strip, the left one first, and all that lies between them.
 pub(crate) type Run = (Length, Length);
@@ -24,7 +24,7 @@ pub(crate) fn hidden_runs(folding: &Folding) -> Vec<Run> {
 }
 
 /// The parts of a flat stretch that others lie on.
-fn covered(folding: &Folding, index: usize, stretch: &Stretch) -> Vec<Run> {
+fn covered(folding: &Folding, index: usize, stretch: &StretchMade) -> Vec<Run> {
     let (left, right) = stretch.span();
     let before = folding.layers.partition_point(|layers| layers.to <= left);
     let over = folding.layers.iter().skip(before);
@@ -42,7 +42,7 @@ fn covered(folding: &Folding, index: usize, stretch: &Stretch) -> Vec<Run> {
 }
 
 /// A run that reaches an end of its stretch takes in what is lost there in the turn.
-fn with_turns(stretch: &Stretch, (from, to): Run) -> Run {
+fn with_turns(stretch: &StretchMade, (from, to): Run) -> Run {
     let at_start = from <= stretch.flat_from + stretch.turn_from;
     let at_end = to >= stretch.flat_to - stretch.turn_to;
     (
@@ -173,7 +173,8 @@ mod tests {
     use super::*;
     use crate::{fold, fold_pleating, is_hidden, lay_out};
     use pelmet_model::{
-        Crease, CreaseKind, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start, StepKind,
+        CreaseKind, CreaseMade, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Start,
+        StepKind,
     };
 
     fn crease_kind(mountain: bool) -> CreaseKind {
@@ -267,7 +268,7 @@ mod tests {
 
     #[test]
     fn a_knife_pleat_hides_its_fold_and_what_lies_beneath() {
-        let crease = |inches: i64, mountain| Crease {
+        let crease = |inches: i64, mountain| CreaseMade {
             at: Length::inches(inches),
             kind: crease_kind(mountain),
             pleat: 0,
@@ -297,9 +298,9 @@ mod tests {
             creases in prop::collection::vec((1_i64..400, any::<bool>()), 0..12),
             at in 0_i64..400,
         ) {
-            let creases: Vec<Crease> = creases
+            let creases: Vec<CreaseMade> = creases
                 .iter()
-                .map(|&(at, mountain)| Crease { at: Length::millimetres(at), kind: crease_kind(mountain), pleat: 0 })
+                .map(|&(at, mountain)| CreaseMade { at: Length::millimetres(at), kind: crease_kind(mountain), pleat: 0 })
                 .collect();
             let folding = fold(Length::millimetres(400), &creases);
             let place = Length::millimetres(at) + Length::from_nanometres(500_000);

@@ -5,7 +5,7 @@ use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
 use pelmet_model::geometry::closed;
-use pelmet_model::{FoldedLayer, FoldedOutline, Folding, Point, Stretch};
+use pelmet_model::{FoldedOutline, Folding, LayerFolded, Point, StretchMade};
 
 use crate::fold::elevation::elevation;
 use crate::fold::strip::finished_at;
@@ -24,14 +24,14 @@ pub fn fold_outline(outline: &[Point], folding: &Folding) -> FoldedOutline {
     }
     let laid = chains.into_iter().filter_map(|(index, chains)| {
         let stretch = folding.stretches.get(index)?;
-        Some(FoldedLayer {
+        Some(LayerFolded {
             stretch: index,
             height: stretch.height,
             face_up: stretch.face_up,
             parts: laid(joined(&chains), stretch),
         })
     });
-    let mut layers: Vec<FoldedLayer> = laid.collect();
+    let mut layers: Vec<LayerFolded> = laid.collect();
     layers.sort_by_key(|layer| layer.height);
     FoldedOutline {
         elevation: elevation(&layers),
@@ -161,7 +161,7 @@ fn followers(chains: &[Chain]) -> BTreeMap<usize, usize> {
 }
 
 /// Puts flat outlines where their stretch hangs.
-fn laid(mut parts: Vec<Vec<Point>>, stretch: &Stretch) -> Vec<Vec<Point>> {
+fn laid(mut parts: Vec<Vec<Point>>, stretch: &StretchMade) -> Vec<Vec<Point>> {
     for point in parts.iter_mut().flatten() {
         point.across = finished_at(stretch, point.across);
     }

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
-use pelmet_model::{Crease, CreaseKind, Drawn, Folding, LayerRun, Lies, Pleating, Stretch};
+use pelmet_model::{CreaseKind, CreaseMade, Drawn, Folding, LayerRun, Lies, Pleating, StretchMade};
 
 use crate::rounding::ROUNDING;
 
@@ -17,7 +17,7 @@ use crate::rounding::ROUNDING;
 ///
 /// Creases are taken from left to right whatever their order; those off the strip are left out.
 /// [`Folding::thickest`] passes over runs too narrow to be anything but rounding.
-pub fn fold(flat: Length, creases: &[Crease]) -> Folding {
+pub fn fold(flat: Length, creases: &[CreaseMade]) -> Folding {
     fold_pleating(&Pleating {
         flat,
         creases: creases.to_vec(),
@@ -66,7 +66,7 @@ pub fn is_hidden(folding: &Folding, flat_at: Length) -> bool {
 }
 
 /// The finished position of a flat position on a stretch; in a turn, that of the crease.
-pub fn finished_at(stretch: &Stretch, flat_at: Length) -> Length {
+pub fn finished_at(stretch: &StretchMade, flat_at: Length) -> Length {
     let along = flat_at - stretch.flat_from - stretch.turn_from;
     let along = drawn_up(stretch, along.max(Length::ZERO).min(stretch.laid()));
     if stretch.face_up {
@@ -77,7 +77,7 @@ pub fn finished_at(stretch: &Stretch, flat_at: Length) -> Length {
 }
 
 /// What a part of a flat stretch comes to once drawn up.
-fn drawn_up(stretch: &Stretch, along: Length) -> Length {
+fn drawn_up(stretch: &StretchMade, along: Length) -> Length {
     let keeps = (stretch.finished_to - stretch.finished_from).abs();
     keeps
         .ratio_to(stretch.laid())
@@ -89,7 +89,7 @@ fn drawn_up(stretch: &Stretch, along: Length) -> Length {
 struct Joint {
     at: Length,
     /// The crease there; none where a drawn run begins or ends.
-    crease: Option<Crease>,
+    crease: Option<CreaseMade>,
     /// What is lost on either side of it: half a turn.
     half_turn: Length,
     /// The drawn run that begins there.
@@ -97,7 +97,7 @@ struct Joint {
 }
 
 fn joints(pleating: &Pleating) -> Vec<Joint> {
-    let half_turn = |crease: &Crease| {
+    let half_turn = |crease: &CreaseMade| {
         let pleat = pleating.pleats.get(crease.pleat);
         pleat.map_or(Length::ZERO, |pleat| pleat.turn.divided(2))
     };
@@ -122,12 +122,12 @@ fn joints(pleating: &Pleating) -> Vec<Joint> {
     joints
 }
 
-fn stretches_between(flat: Length, joints: &[Joint]) -> Vec<Stretch> {
+fn stretches_between(flat: Length, joints: &[Joint]) -> Vec<StretchMade> {
     let mut stretches = Vec::new();
     let (mut finished_from, mut face_up) = (Length::ZERO, true);
     let mut from = edge(Length::ZERO);
     for joint in joints.iter().copied().chain([edge(flat)]) {
-        let stretch = Stretch {
+        let stretch = StretchMade {
             flat_from: from.at,
             flat_to: joint.at,
             turn_from: from.half_turn,
@@ -140,7 +140,7 @@ fn stretches_between(flat: Length, joints: &[Joint]) -> Vec<Stretch> {
         };
         let keeps = from.drawn.map_or(stretch.laid(), |run| run.keeps);
         let finished_to = finished_from + if face_up { keeps } else { -keeps };
-        stretches.push(Stretch {
+        stretches.push(StretchMade {
             finished_to,
             ..stretch
         });
@@ -170,7 +170,7 @@ fn lies(drawn: Option<Drawn>) -> Lies {
 
 /// Gives every stretch its height. Each is laid against the one before it, so a stack only ever
 /// opens at that place.
-fn stack(stretches: &mut [Stretch], joints: &[Joint]) {
+fn stack(stretches: &mut [StretchMade], joints: &[Joint]) {
     // `order` is the stack from the back to the front, by the number of the stretch. The next stretch is
     // put in right beside the one before it, never at the top or the bottom of all: paper folded at one
     // crease can only lie directly on or under what it is joined to, and whatever was pushed in between
@@ -196,7 +196,7 @@ fn stack(stretches: &mut [Stretch], joints: &[Joint]) {
 
 /// Sweeps the finished positions from left to right, with the set of stretches lying at each. A
 /// stretch enters the set at one of its ends and leaves it at the other.
-fn layer_runs(stretches: &[Stretch]) -> Vec<LayerRun> {
+fn layer_runs(stretches: &[StretchMade]) -> Vec<LayerRun> {
     let mut ends: Vec<(Length, (usize, usize))> = Vec::new();
     for (index, stretch) in stretches.iter().enumerate() {
         let layer = (stretch.height, index);
@@ -244,7 +244,7 @@ fn thickest(layers: &[LayerRun]) -> u32 {
 }
 
 /// The stretches that hold a flat position: two at a crease.
-fn stretches_at(folding: &Folding, flat_at: Length) -> impl Iterator<Item = (usize, &Stretch)> {
+fn stretches_at(folding: &Folding, flat_at: Length) -> impl Iterator<Item = (usize, &StretchMade)> {
     let before = folding
         .stretches
         .partition_point(|stretch| stretch.flat_to < flat_at);

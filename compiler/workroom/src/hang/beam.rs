@@ -7,7 +7,7 @@ use std::f64::consts::PI;
 /// The beam rests on its supports and is not held against turning there: simple span, uniform load
 /// (AISC, Manual of Steel Construction). A beam that goes on over a support bends less.
 #[derive(Copy, Clone, PartialEq, Debug)]
-pub struct Span {
+pub struct BeamSpan {
     /// From support to support, in metres.
     pub metres: f64,
     /// The load, in newtons a metre.
@@ -16,7 +16,7 @@ pub struct Span {
     pub stiffness: f64,
 }
 
-impl Span {
+impl BeamSpan {
     /// The bending moment in the middle, `wL^2 / 8`, in newton metres.
     pub fn moment(self) -> f64 {
         self.newtons_per_metre * self.metres.powi(2) / 8.0
@@ -35,14 +35,14 @@ impl Span {
 
 /// The cross section of a round rod, solid or a tube.
 #[derive(Copy, Clone, PartialEq, Debug)]
-pub struct Section {
+pub struct BeamSection {
     /// Outside diameter in metres.
     pub outside: f64,
     /// Inside diameter in metres; zero for a solid rod.
     pub inside: f64,
 }
 
-impl Section {
+impl BeamSection {
     /// Its area in square metres.
     pub fn area(self) -> f64 {
         PI / 4.0 * (self.outside.powi(2) - self.inside.powi(2))

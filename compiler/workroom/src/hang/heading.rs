@@ -2,7 +2,7 @@
 
 use pelmet_measure::{Length, Ratio};
 use pelmet_model::SupportKind;
-use pelmet_model::{FastenerOrder, Heading, HeadingWork, Matter, PieceMatter, Support};
+use pelmet_model::{FastenerOrder, Heading, HeadingWork, Matter, PieceMatter, SupportOrder};
 
 /// Half of pi to 18 decimals: the way round a rod comes out right to the nanometre, however thick.
 const HALF_PI: Ratio = Ratio::new_raw(1_570_796_326_794_896_619, 1_000_000_000_000_000_000);
@@ -27,12 +27,12 @@ pub(crate) struct HeadingMade {
 /// Works out a heading. `None` where it cannot be made.
 pub(crate) fn make_heading(
     heading: &Heading,
-    support: &Support,
+    support: &SupportOrder,
     drop: Length,
     matters: &mut Vec<Matter>,
 ) -> Option<HeadingMade> {
     match (heading, support) {
-        (Heading::OverRod { tail, fastener }, Support::Rod(rod)) => {
+        (Heading::OverRod { tail, fastener }, SupportOrder::Rod(rod)) => {
             let over = OverRod {
                 tail: *tail,
                 diameter: rod.diameter,
@@ -48,7 +48,7 @@ pub(crate) fn make_heading(
                 above,
                 turn,
             },
-            Support::Rod(rod),
+            SupportOrder::Rod(rod),
         ) => {
             let least = half_circumference(rod.diameter);
             let pocket = pocket.unwrap_or(least + *ease);
@@ -58,13 +58,13 @@ pub(crate) fn make_heading(
                 ..HeadingMade::laid_back(*above + pocket + *turn, None)
             })
         }
-        (Heading::OnBoard { lap, fastener }, Support::Board(board)) => {
+        (Heading::OnBoard { lap, fastener }, SupportOrder::Board(board)) => {
             let lap = lap.unwrap_or(board.depth);
             matters.extend(fastener_too_wide(fastener.as_ref(), lap));
             Some(HeadingMade::laid_back(lap, fastener.clone()))
         }
         (Heading::Plain, _) => Some(HeadingMade::laid_back(Length::ZERO, None)),
-        (Heading::OverRod { .. } | Heading::RodPocket { .. }, Support::Board(_)) => {
+        (Heading::OverRod { .. } | Heading::RodPocket { .. }, SupportOrder::Board(_)) => {
             matters.push(
                 PieceMatter::HeadingNeedsOther {
                     needs: SupportKind::Rod,
@@ -73,7 +73,7 @@ pub(crate) fn make_heading(
             );
             None
         }
-        (Heading::OnBoard { .. }, Support::Rod(_)) => {
+        (Heading::OnBoard { .. }, SupportOrder::Rod(_)) => {
             matters.push(
                 PieceMatter::HeadingNeedsOther {
                     needs: SupportKind::Board,

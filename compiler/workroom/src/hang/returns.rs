@@ -1,11 +1,11 @@
 //! Where the panels at the ends of a row turn back to the wall.
 
 use pelmet_measure::Length;
-use pelmet_model::{End, Folding, Lies, Mark, Marked, PanelMade, WindowOrder};
+use pelmet_model::{End, Folding, Lies, MarkMade, Marked, PanelMade, WindowOrder};
 
 /// The lines on the flat panel along which it turns back once it hangs: at the left end of the row,
 /// at its right end, at both, or at neither. The line is marked on the cloth that is seen there.
-pub(crate) fn return_marks(window: &WindowOrder, panel: usize, made: &PanelMade) -> Vec<Mark> {
+pub(crate) fn return_marks(window: &WindowOrder, panel: usize, made: &PanelMade) -> Vec<MarkMade> {
     let returns = window.returns;
     if !returns.is_positive() || returns >= made.finished {
         return Vec::new();
@@ -16,7 +16,7 @@ pub(crate) fn return_marks(window: &WindowOrder, panel: usize, made: &PanelMade)
     let ends = left.into_iter().chain(right);
     ends.filter_map(|(end, finished)| {
         let across = flat_position(made, finished)?;
-        Some(Mark {
+        Some(MarkMade {
             what: Marked::Return(end),
             across,
             from_centre: across - made.flat.divided(2),

@@ -6,9 +6,9 @@
 //! rod, its brackets and their anchors may carry is for their makers to say.
 
 use pelmet_measure::{Length, Mass};
-use pelmet_model::{Material, Rod, RodCheck, RodUnknown, RowMatter};
+use pelmet_model::{Material, Rod, RodChecked, RodUnknown, RowMatter};
 
-use crate::hang::beam::{Section, Span};
+use crate::hang::beam::{BeamSection, BeamSpan};
 
 /// How far a rod may sag where it states no limit of its own: more is seen from the room. Common
 /// practice, no source.
@@ -28,7 +28,7 @@ pub const GRAVITY: f64 = 9.806_65;
 /// # Errors
 ///
 /// Why nothing can be said of it.
-pub fn check_rod(rod: &Rod, treatment: Option<Mass>) -> Result<RodCheck, RodUnknown> {
+pub fn check_rod(rod: &Rod, treatment: Option<Mass>) -> Result<RodChecked, RodUnknown> {
     let treatment = treatment.ok_or(RodUnknown::Weight)?;
     let words = rod.material.as_deref().ok_or(RodUnknown::Material)?;
     let material = Material::named_in(words).ok_or(RodUnknown::Material)?;
@@ -38,14 +38,14 @@ pub fn check_rod(rod: &Rod, treatment: Option<Mass>) -> Result<RodCheck, RodUnkn
     let section = section(rod);
     let own = section.area() * material.heaviest();
     let hung = treatment.as_kilograms_f64() / metres(rod.length);
-    let beam = Span {
+    let beam = BeamSpan {
         metres: metres(span),
         newtons_per_metre: (own + hung) * GRAVITY,
         stiffness: material.softest() * section.second_moment(),
     };
     let limit = rod.sag_limit.unwrap_or(SAG_LIMIT);
     let spacing = length(beam.with_sag(metres(limit)));
-    Ok(RodCheck {
+    Ok(RodChecked {
         material,
         brackets,
         span,
@@ -60,7 +60,7 @@ pub fn check_rod(rod: &Rod, treatment: Option<Mass>) -> Result<RodCheck, RodUnkn
 }
 
 /// What is found where a rod sags more than it may.
-pub(crate) fn sags(check: &RodCheck) -> Option<RowMatter> {
+pub(crate) fn sags(check: &RodChecked) -> Option<RowMatter> {
     (check.sag > check.limit).then_some(RowMatter::RodSags {
         sag: check.sag,
         limit: check.limit,
@@ -71,11 +71,11 @@ pub(crate) fn sags(check: &RodCheck) -> Option<RowMatter> {
 }
 
 /// A tube whose wall meets in the middle is a solid rod.
-fn section(rod: &Rod) -> Section {
+fn section(rod: &Rod) -> BeamSection {
     let hollow = rod
         .wall
         .map_or(Length::ZERO, |wall| rod.diameter - wall * 2);
-    Section {
+    BeamSection {
         outside: metres(rod.diameter),
         inside: metres(hollow.max(Length::ZERO)),
     }

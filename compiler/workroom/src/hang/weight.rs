@@ -2,7 +2,7 @@
 
 use num_traits::{CheckedSub, Zero};
 use pelmet_measure::{Area, Mass, MassPerArea, Quantity, Ratio, Unit};
-use pelmet_model::{Fabric, PanelMade, Piece};
+use pelmet_model::{Fabric, PanelMade, PieceMade};
 
 /// What a cloth weighs for its area, where that is stated.
 pub fn mass_per_area(cloth: &Fabric) -> Option<MassPerArea> {
@@ -15,7 +15,7 @@ pub fn mass_per_area(cloth: &Fabric) -> Option<MassPerArea> {
 
 /// What the pieces of one panel weigh together: the area of each layer, everything turned in at its
 /// edges and joins included, by what its cloth weighs. `None` where a cloth states no weight.
-pub(crate) fn cloth_weight(pieces: &[Piece], fabrics: &[Fabric]) -> Option<Mass> {
+pub(crate) fn cloth_weight(pieces: &[PieceMade], fabrics: &[Fabric]) -> Option<Mass> {
     let weights = pieces.iter().map(|piece| {
         let cloth = fabrics.get(piece.fabric)?;
         Some(mass_per_area(cloth)?.over(area_cut(piece, cloth)?))
@@ -34,14 +34,14 @@ pub(crate) fn window_weight(panels: &[Option<PanelMade>]) -> Option<Mass> {
 
 /// The area of a piece as it is cut. A cloth is weighed as it comes, so what it will lose by
 /// shrinking, both ways, still belongs to it.
-fn area_cut(piece: &Piece, cloth: &Fabric) -> Option<Area> {
+fn area_cut(piece: &PieceMade, cloth: &Fabric) -> Option<Area> {
     let kept = Ratio::new_raw(1, 1).checked_sub(&cloth.shrinkage)?;
     let grown = (!kept.is_zero()).then(|| kept.recip())?;
     Some(piece.area.scaled(grown).scaled(grown) + area_in_joins(piece))
 }
 
 /// What lies double in the seams between joined widths.
-fn area_in_joins(piece: &Piece) -> Area {
+fn area_in_joins(piece: &PieceMade) -> Area {
     let Some(joined) = &piece.joined else {
         return Area::ZERO;
     };

@@ -2,7 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    Crease, CreaseKind, CreasePattern, Drawn, Fold, Held, PatternFace, Pleat, PleatKind, Toward,
+    CreaseKind, CreaseMade, CreasePattern, Drawn, FoldMade, Held, PatternFace, PleatKind,
+    PleatMade, Toward,
 };
 
 /// The two lengths a pattern is measured in.
@@ -15,8 +16,8 @@ pub(super) struct Size {
 /// A pleat with its creases, which do not know its index yet.
 #[derive(Clone, Debug)]
 pub(super) struct Laid {
-    pub(super) pleat: Pleat,
-    pub(super) creases: Vec<Crease>,
+    pub(super) pleat: PleatMade,
+    pub(super) creases: Vec<CreaseMade>,
     pub(super) drawn: Vec<Drawn>,
 }
 
@@ -29,10 +30,10 @@ impl Laid {
         toward: Toward,
     ) -> Self {
         let end = pattern.flat.of(size.depth, size.face);
-        let mut creases: Vec<Crease> = pattern
+        let mut creases: Vec<CreaseMade> = pattern
             .creases
             .iter()
-            .map(|crease| Crease {
+            .map(|crease| CreaseMade {
                 at: crease.at.of(size.depth, size.face),
                 kind: crease.kind,
                 pleat: 0,
@@ -48,7 +49,7 @@ impl Laid {
             PatternFace::None => None,
             PatternFace::AsSaid | PatternFace::FoldsMeet => Some(size.face),
         };
-        let pleat = Pleat {
+        let pleat = PleatMade {
             held: pattern.held,
             ..bare(kind, size.depth, face, end)
         };
@@ -71,7 +72,7 @@ impl Laid {
             Some((first, last)) if first < last => vec![Length::ZERO, *first, *last, end],
             _ => vec![Length::ZERO, end],
         };
-        let pleat = Pleat {
+        let pleat = PleatMade {
             take_up,
             held: Held::Stitched,
             fingers,
@@ -87,7 +88,7 @@ impl Laid {
     /// A gathered run from position 0 that takes up so much and is drawn up to `finished`.
     pub(super) fn gathered(kind: PleatKind, take_up: Length, finished: Length) -> Self {
         let end = take_up + finished;
-        let pleat = Pleat {
+        let pleat = PleatMade {
             take_up,
             held: Held::Drawn,
             ..bare(kind, Length::ZERO, Some(finished), end)
@@ -183,8 +184,8 @@ impl Laid {
 }
 
 /// A pleat from position 0 to `to`, not folded yet.
-fn bare(kind: PleatKind, depth: Length, face: Option<Length>, to: Length) -> Pleat {
-    Pleat {
+fn bare(kind: PleatKind, depth: Length, face: Option<Length>, to: Length) -> PleatMade {
+    PleatMade {
         step: 0,
         mirrored: false,
         kind,
@@ -222,7 +223,7 @@ fn runs(ends: &[Length], keeps: Length) -> Vec<Drawn> {
 
 /// The pleat with its visible folds and its take-up, both read off its creases: cloth turned over
 /// is taken up twice, and every mountain shows.
-fn folded(mut pleat: Pleat, creases: Vec<Crease>) -> Laid {
+fn folded(mut pleat: PleatMade, creases: Vec<CreaseMade>) -> Laid {
     let mut turned = Length::ZERO;
     let pairs = creases.chunks_exact(2).filter_map(|pair| match pair {
         [one, other] => Some((one, other)),
@@ -233,14 +234,14 @@ fn folded(mut pleat: Pleat, creases: Vec<Crease>) -> Laid {
         let finished = one.at - turned * 2;
         turned += over;
         pleat.folds.push(if one.kind == CreaseKind::Mountain {
-            Fold {
+            FoldMade {
                 crease: one.at,
                 brought_to: one.at + over * 2,
                 finished,
                 toward: Toward::Right,
             }
         } else {
-            Fold {
+            FoldMade {
                 crease: other.at,
                 brought_to: other.at - over * 2,
                 finished: finished - over,

@@ -1,7 +1,7 @@
 //! Placing the settled pieces of a rule on the whole strip.
 
 use pelmet_measure::Length;
-use pelmet_model::{Crease, PleatMatter, Pleating};
+use pelmet_model::{CreaseMade, PleatMatter, Pleating};
 
 use super::halves::Halves;
 use super::laid::Laid;
@@ -105,7 +105,7 @@ fn numbered(laid: Vec<Laid>, flat: Length, finished: Length) -> Pleating {
     };
     for (index, laid) in laid.into_iter().enumerate() {
         let creases = laid.creases.into_iter();
-        pleating.creases.extend(creases.map(|crease| Crease {
+        pleating.creases.extend(creases.map(|crease| CreaseMade {
             pleat: index,
             ..crease
         }));

@@ -1,7 +1,7 @@
 //! What a pleat rule says of all its pleats.
 
 use pelmet_measure::Length;
-use pelmet_model::{Crease, PleatKind, PleatMake, PleatRule, PleatStep, StepKind, Toward};
+use pelmet_model::{CreaseMade, PleatKind, PleatMake, PleatRule, PleatStep, StepKind, Toward};
 
 use super::laid::{Laid, Size};
 use crate::fold::strip::fold;
@@ -17,7 +17,7 @@ pub(crate) fn layers(kind: PleatKind) -> u32 {
     let wide = pattern.flat.of(depth, depth * 2);
     let size = Size { depth, face: wide };
     let laid = Laid::folded(kind, &pattern, size, Toward::Left).moved(wide, wide);
-    let creases: Vec<Crease> = laid.creases;
+    let creases: Vec<CreaseMade> = laid.creases;
     fold(laid.pleat.to + wide, &creases).thickest
 }
 

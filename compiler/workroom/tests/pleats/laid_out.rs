@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    FoldPlace, PleatKind, PleatRule, Pleating, Ranged, Start, StepKind, Stretch, Toward,
+    FoldPlace, PleatKind, PleatRule, Pleating, Ranged, Start, StepKind, StretchMade, Toward,
     TowardOrder,
 };
 use pelmet_workroom::{ROUNDING, finished_at, fold, fold_pleating, lay_out, tolerance};
@@ -618,7 +618,7 @@ fn folds_behind_a_turn_lie_where_folding_brings_them() {
         let laid = lay_out(&rule, None, Some(Length::inches(20))).unwrap();
         let folding = fold_pleating(&laid);
         for fold in laid.pleats.iter().flat_map(|pleat| &pleat.folds) {
-            let ends_there = |stretch: &&Stretch| stretch.flat_to == fold.crease;
+            let ends_there = |stretch: &&StretchMade| stretch.flat_to == fold.crease;
             let stretch = folding.stretches.iter().find(ends_there).unwrap();
             assert_eq!(stretch.finished_to, fold.finished, "{toward:?}");
         }

@@ -1,7 +1,7 @@
 //! The two halves of a mirrored panel, number by number.
 
 use pelmet_measure::{Length, Ratio};
-use pelmet_model::{Fold, PleatKind, Ranged, Start, StepKind, Toward, TowardOrder};
+use pelmet_model::{FoldMade, PleatKind, Ranged, Start, StepKind, Toward, TowardOrder};
 use pelmet_workroom::lay_out;
 
 use crate::rules::*;
@@ -37,7 +37,7 @@ fn every_number_of_a_pleat_is_mirrored() {
     for start in [Start::Left, Start::Centre] {
         let laid = lay_out(&rule(start, true, one_of_each()), None, None).unwrap();
         let across = |at: Length| laid.flat - at;
-        let turned = |fold: &Fold| Fold {
+        let turned = |fold: &FoldMade| FoldMade {
             crease: across(fold.crease),
             brought_to: across(fold.brought_to),
             finished: laid.finished - fold.finished,

@@ -2,8 +2,8 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    Crease, FoldPlace, Folding, Held, LayerRun, Pleat, PleatKind, PleatMatter, PleatRule,
-    PleatStep, Pleating, Ranged, Start, StepKind, Stretch, TowardOrder,
+    CreaseMade, FoldPlace, Folding, Held, LayerRun, PleatKind, PleatMade, PleatMatter, PleatRule,
+    PleatStep, Pleating, Ranged, Start, StepKind, StretchMade, TowardOrder,
 };
 use pelmet_workroom::{ROUNDING, check, fold_pleating, lay_out};
 use proptest::prelude::*;
@@ -18,7 +18,7 @@ proptest! {
         for (finished, flat) in [(Some(wanted), None), (None, Some(wanted))] {
             let Ok(laid) = lay_out(&rule, finished, flat) else { continue };
             let take_up: Length = laid.pleats.iter().map(|pleat| pleat.take_up).sum();
-            let turns: Length = laid.pleats.iter().map(Pleat::lost_in_turns).sum();
+            let turns: Length = laid.pleats.iter().map(PleatMade::lost_in_turns).sum();
             prop_assert_eq!(laid.finished, laid.flat - take_up - turns);
             let folding = fold_pleating(&laid);
             prop_assert_eq!(folding.finished, laid.finished);
@@ -87,10 +87,10 @@ proptest! {
         let Ok(thin) = lay_out(&thin, Some(wanted), None) else { return Ok(()) };
         let thick = PleatRule { turn_of_cloth: Some(turn), ..rule };
         let thick = lay_out(&thick, Some(wanted), None).unwrap();
-        let lost: Length = thick.pleats.iter().map(Pleat::lost_in_turns).sum();
+        let lost: Length = thick.pleats.iter().map(PleatMade::lost_in_turns).sum();
         // An odd nanometre cannot lie half on either side.
         let turn = turn.divided(2) * 2;
-        let stitched = |crease: &&Crease| thick.pleats[crease.pleat].held == Held::Stitched;
+        let stitched = |crease: &&CreaseMade| thick.pleats[crease.pleat].held == Held::Stitched;
         let creases = thick.creases.iter().filter(|crease| !stitched(crease)).count();
         prop_assert_eq!(lost, turn * i64::try_from(creases).unwrap());
         prop_assert_eq!(thick.flat, thin.flat + lost);
@@ -311,20 +311,20 @@ fn depth_range(rule: &PleatRule, number: usize) -> Option<Ranged<Length>> {
 }
 
 fn in_order(laid: &Pleating) -> bool {
-    let apart = |pair: &[Pleat]| pair[0].to <= pair[1].from + ROUNDING;
+    let apart = |pair: &[PleatMade]| pair[0].to <= pair[1].from + ROUNDING;
     laid.pleats.windows(2).all(apart)
         && laid.creases.windows(2).all(|pair| pair[0].at <= pair[1].at)
 }
 
 fn finished_at(folding: &Folding, flat_at: Length) -> Length {
-    let holds = |stretch: &&Stretch| stretch.flat_from <= flat_at && flat_at <= stretch.flat_to;
+    let holds = |stretch: &&StretchMade| stretch.flat_from <= flat_at && flat_at <= stretch.flat_to;
     let stretch = folding.stretches.iter().find(holds).unwrap();
     pelmet_workroom::finished_at(stretch, flat_at)
 }
 
 /// The widths of the stretches that have any, as they lie.
 fn widths(folding: &Folding) -> Vec<Length> {
-    let widths = folding.stretches.iter().map(Stretch::laid);
+    let widths = folding.stretches.iter().map(StretchMade::laid);
     widths.filter(|width| !width.is_zero()).collect()
 }
 

@@ -4,7 +4,7 @@ use OutlineStep::UpToHeading;
 use pelmet_measure::{Area, Length};
 use pelmet_model::{
     Allowance, BandEdge, BandOrder, EdgeKind, Fabric, Layer, MakingMatter, Marked, Matter, Outline,
-    OutlineStep, PanelMade, PanelOrder, Piece, Point, Way,
+    OutlineStep, PanelMade, PanelOrder, PieceMade, Point, Way,
 };
 use proptest::prelude::*;
 
@@ -118,7 +118,7 @@ fn banded(order: BandOrder) -> PanelOrder {
     panel
 }
 
-fn piece(made: &PanelMade, layer: Layer) -> &Piece {
+fn piece(made: &PanelMade, layer: Layer) -> &PieceMade {
     made.pieces
         .iter()
         .find(|piece| piece.layer == layer)

@@ -4,7 +4,7 @@ use pelmet_measure::Length;
 use pelmet_model::PanelMeasure;
 use pelmet_model::SupportKind;
 use pelmet_model::{
-    Board, FastenerOrder, Heading, Matter, PanelMade, PanelOrder, PieceMatter, Support,
+    Board, FastenerOrder, Heading, Matter, PanelMade, PanelOrder, PieceMatter, SupportOrder,
 };
 
 use crate::sample::{cloth, eighths, inches, made, panel, rod, window};
@@ -33,9 +33,9 @@ fn pocket(depth: Option<Length>) -> Heading {
     }
 }
 
-fn board() -> Support {
+fn board() -> SupportOrder {
     let (name, length, depth) = (String::from("shelf"), inches(40), inches(4));
-    Support::Board(Board {
+    SupportOrder::Board(Board {
         name,
         length,
         depth,
@@ -43,21 +43,21 @@ fn board() -> Support {
     })
 }
 
-fn thick_rod(diameter: Length) -> Support {
-    Support::Rod(pelmet_model::Rod {
+fn thick_rod(diameter: Length) -> SupportOrder {
+    SupportOrder::Rod(pelmet_model::Rod {
         diameter,
         ..rod(inches(40))
     })
 }
 
-fn hung(order: PanelOrder, support: Support) -> (Option<PanelMade>, Vec<Matter>) {
+fn hung(order: PanelOrder, support: SupportOrder) -> (Option<PanelMade>, Vec<Matter>) {
     let mut window = window(inches(40), vec![order], &[0]);
     window.support = support;
     let (mut made, matters) = made(&window, &[cloth()]);
     (made.panels.remove(0), matters)
 }
 
-fn headed(heading: Heading, support: Support) -> (Option<PanelMade>, Vec<Matter>) {
+fn headed(heading: Heading, support: SupportOrder) -> (Option<PanelMade>, Vec<Matter>) {
     hung(PanelOrder { heading, ..panel() }, support)
 }
 
@@ -137,7 +137,7 @@ fn the_heading_line_rests_on_top_of_the_rod() {
 
 /// What does not suit in each heading is told, and whether there is a panel all the same.
 #[track_caller]
-fn assert_does_not_suit<const N: usize>(cases: [(Heading, Support, PieceMatter, bool); N]) {
+fn assert_does_not_suit<const N: usize>(cases: [(Heading, SupportOrder, PieceMatter, bool); N]) {
     for (heading, support, matter, made) in cases {
         let (panel, matters) = headed(heading.clone(), support);
         assert_eq!(matters, [Matter::Piece(matter)], "{heading:?}");

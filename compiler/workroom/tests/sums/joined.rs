@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    Cut, Fabric, JoinedWidths, Layer, Matter, PanelOrder, Piece, PieceMatter, Railroad, Seam,
+    Cut, Fabric, Layer, Matter, PanelOrder, PieceMade, PieceMatter, Railroad, Seam, WidthsMade,
 };
 use pelmet_workroom::{LEAST_PART, MAXIMUM_WIDTHS, strips_needed};
 
@@ -10,7 +10,7 @@ use crate::sample::{
     alone, centimetres, cloth, eighths, exactly, inches, knives, panel, ratio, seams,
 };
 
-fn face(order: &PanelOrder, cloth: &Fabric) -> (Piece, Vec<Matter>) {
+fn face(order: &PanelOrder, cloth: &Fabric) -> (PieceMade, Vec<Matter>) {
     let (made, matters) = alone(order, cloth);
     (made.unwrap().pieces.remove(0), matters)
 }
@@ -23,13 +23,13 @@ fn wide(width: Length) -> PanelOrder {
 }
 
 /// Where the seams of a joined piece lie.
-fn places(piece: Piece) -> Vec<Length> {
+fn places(piece: PieceMade) -> Vec<Length> {
     let seams = piece.joined.unwrap().seams;
     seams.iter().map(|seam| seam.at).collect()
 }
 
 /// The sewn width of the strips together, the allowances at the outer edges counted in.
-fn sewn(joined: &JoinedWidths) -> Length {
+fn sewn(joined: &WidthsMade) -> Length {
     let cut: Length = joined.strips.iter().map(|strip| strip.cut_width).sum();
     let joins = i64::try_from(joined.strips.len()).unwrap() - 1;
     cut - joined.allowance * 2 * joins
@@ -260,7 +260,7 @@ fn printed(across: i64) -> Fabric {
 }
 
 /// Where each strip begins on the cut piece, and the point of it that sits on the print.
-fn held(joined: &JoinedWidths) -> Vec<(Length, Option<Length>)> {
+fn held(joined: &WidthsMade) -> Vec<(Length, Option<Length>)> {
     let mut left = Length::ZERO;
     let strips = joined.strips.iter().map(|strip| {
         let at = left;

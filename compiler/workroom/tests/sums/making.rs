@@ -130,7 +130,7 @@ fn net_area(order: &PanelOrder) -> Area {
         .sum()
 }
 
-fn sound_in_wide_cloth(order: &PanelOrder) -> Vec<pelmet_model::Piece> {
+fn sound_in_wide_cloth(order: &PanelOrder) -> Vec<pelmet_model::PieceMade> {
     let wide = Fabric {
         width: Length::METRE * 20,
         ..cloth()

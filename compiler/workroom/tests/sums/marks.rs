@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    DrawnOrder, End, FastenerOrder, Heading, HeadingWork, Mark, Marked, Motif, PanelMade,
+    DrawnOrder, End, FastenerOrder, Heading, HeadingWork, MarkMade, Marked, Motif, PanelMade,
     PanelOrder, PleatKind, PleatOrder, PleatRule, PleatStep, Ranged, Relief, StepKind, Toward,
     WidthOrder,
 };
@@ -13,7 +13,7 @@ use crate::sample::{
 };
 
 fn kinds(panel: &PanelMade) -> Vec<&'static str> {
-    let kind = |mark: &Mark| match mark.what {
+    let kind = |mark: &MarkMade| match mark.what {
         Marked::HeadingLine => "heading line",
         Marked::HeadingWork(HeadingWork::FastenerMate) => "mate",
         Marked::HeadingWork(_) => "heading work",
@@ -196,7 +196,7 @@ fn marks_of_pleat(order: &PleatOrder, depth: Length) -> Vec<(Marked, Length)> {
         ..panel()
     };
     let (made, _) = alone(&order, &cloth());
-    let of_pleat = |mark: &Mark| !matches!(mark.what, Marked::Corner { .. });
+    let of_pleat = |mark: &MarkMade| !matches!(mark.what, Marked::Corner { .. });
     let marks = made.unwrap().marks;
     let marks = marks.into_iter().filter(of_pleat);
     marks.map(|mark| (mark.what, mark.across)).collect()

@@ -4,7 +4,7 @@ use MitrePlace::{Corner, LowerCut, LowerTurn, SideCut, SideTurn};
 use OutlineStep::UpToHeading;
 use pelmet_measure::Length;
 use pelmet_model::{
-    Allowance, Fabric, MakingMatter, Matter, Mitre, MitrePlace, OutlineStep, PanelOrder, Relief,
+    Allowance, Fabric, MakingMatter, Matter, MitreMade, MitrePlace, OutlineStep, PanelOrder, Relief,
 };
 use proptest::prelude::*;
 
@@ -208,7 +208,7 @@ proptest! {
     #[test]
     fn folded_both_halves_of_the_line_meet(side in hems(), lower in hems()) {
         let made = alone(&mitred(side, lower), &cloth()).0;
-        let Some(Mitre { line, .. }) = made.and_then(|made| made.mitres.first().cloned()) else {
+        let Some(MitreMade { line, .. }) = made.and_then(|made| made.mitres.first().cloned()) else {
             return Ok(());
         };
         for at in &line {

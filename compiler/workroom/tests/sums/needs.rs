@@ -2,8 +2,9 @@
 
 use pelmet_measure::{Length, Mass};
 use pelmet_model::{
-    CountedOrder, Extent, FastenerOrder, Heading, HowMany, Matter, Need, Notion, NotionKind,
-    NotionWeight, PanelOrder, PleatMatter, PleatStrips, StripOrder, TapeOrder, ThreadOrder,
+    CountedOrder, FastenerOrder, Heading, HowMany, Matter, Need, NeedExtent, NotionKind,
+    NotionOrder, NotionWeight, PanelOrder, PleatMatter, StripOrder, StripsMade, TapeOrder,
+    ThreadOrder,
 };
 use pelmet_workroom::{count_along, work};
 use proptest::prelude::*;
@@ -17,7 +18,7 @@ fn rings(how_many: HowMany) -> CountedOrder {
     }
 }
 
-fn of_kind(needs: &[Need], kind: NotionKind) -> Vec<Extent> {
+fn of_kind(needs: &[Need], kind: NotionKind) -> Vec<NeedExtent> {
     let of_kind = needs.iter().filter(|need| need.kind == kind);
     of_kind.map(|need| need.extent).collect()
 }
@@ -54,8 +55,8 @@ fn rings_follow_the_finished_width_and_weights_the_lower_edge() {
     order.making.notions.rings = Some(rings(HowMany::Apart(inches(10))));
     order.making.notions.weights = Some(rings(HowMany::Apart(inches(10))));
     let needs = sound(&order).needs;
-    assert_eq!(of_kind(&needs, NotionKind::Rings), [Extent::Count(5)]);
-    assert_eq!(of_kind(&needs, NotionKind::Weights), [Extent::Count(9)]);
+    assert_eq!(of_kind(&needs, NotionKind::Rings), [NeedExtent::Count(5)]);
+    assert_eq!(of_kind(&needs, NotionKind::Weights), [NeedExtent::Count(9)]);
 }
 
 #[test]
@@ -69,7 +70,7 @@ fn thread_is_so_many_times_what_is_sewn() {
     let needs = sound(&order).needs;
     assert_eq!(
         of_kind(&needs, NotionKind::Thread),
-        [Extent::Length(inches(270))]
+        [NeedExtent::Length(inches(270))]
     );
 }
 
@@ -101,7 +102,7 @@ fn strips_are_as_long_as_the_shallowest_pleat_is_deep() {
     // The lower edge and the strips.
     assert_eq!(
         of_kind(&made.needs, NotionKind::FusibleTape),
-        [Extent::Length(inches(48 + 8))]
+        [NeedExtent::Length(inches(48 + 8))]
     );
 }
 
@@ -125,7 +126,7 @@ fn strips_need_a_pleat() {
         length: None,
     });
     assert_eq!(sound(&order).pleat_strips, None);
-    let strips = PleatStrips {
+    let strips = StripsMade {
         count: 3,
         length: inches(2),
     };
@@ -135,7 +136,7 @@ fn strips_need_a_pleat() {
 #[test]
 fn notions_weigh_what_they_state() {
     let grams = |whole: i64| Mass::from_micrograms(whole * 1_000_000);
-    let notion = |name: &str, weight| Notion {
+    let notion = |name: &str, weight| NotionOrder {
         name: name.to_owned(),
         roll: None,
         pack: None,
@@ -198,7 +199,7 @@ fn tape_and_fasteners_are_bought_by_their_width_and_roll() {
         ]
     );
     // Along the 40 in it hangs wide, half an inch clear of each edge.
-    assert_eq!(needs[1].extent, Extent::Length(inches(39)));
+    assert_eq!(needs[1].extent, NeedExtent::Length(inches(39)));
 }
 
 /// Round a panel of 100 in by 14 in, and down each of its two seams.
@@ -213,5 +214,5 @@ fn thread_is_needed_for_the_seams_between_widths_too() {
     let made = sound(&order);
     assert_eq!(made.pieces[0].joined.as_ref().unwrap().seams.len(), 2);
     let thread = of_kind(&made.needs, NotionKind::Thread);
-    assert_eq!(thread, [Extent::Length(inches(228 + 2 * 14))]);
+    assert_eq!(thread, [NeedExtent::Length(inches(228 + 2 * 14))]);
 }

@@ -5,7 +5,7 @@ use pelmet_measure::{Area, Length};
 use pelmet_model::PanelMeasure;
 use pelmet_model::{
     Cut, Fabric, Heading, Layer, MakingMatter, Match, Matter, Motif, Outline, OutlineStep,
-    PanelOrder, Piece, PieceMatter, Point, Proportion, Railroad, Repeat,
+    PanelOrder, PieceMade, PieceMatter, Point, Proportion, Railroad, Repeat,
 };
 use pelmet_workroom::mirrored;
 
@@ -271,7 +271,7 @@ fn a_motif_that_cannot_be_seen_is_reported() {
     order.motif = motif(inches(8));
     order.panels[0].pleats = Some(knives(3, inches(3)));
     order.panels[0].width = crate::sample::exactly(inches(28));
-    order.support = pelmet_model::Support::Rod(crate::sample::rod(inches(28)));
+    order.support = pelmet_model::SupportOrder::Rod(crate::sample::rod(inches(28)));
     let (window, matters) = made(&order, &[cloth()]);
     let flat = window.panels[0].as_ref().unwrap().flat;
     assert_eq!(flat, inches(46));
@@ -309,7 +309,7 @@ fn the_lining_of_unlike_halves_is_cut_turned_over() {
         panic!("two pieces");
     };
     assert!(!face.mirrored && lining.mirrored);
-    let lowest = |piece: &Piece| {
+    let lowest = |piece: &PieceMade| {
         let corners = piece.outline.corners.iter().map(|corner| corner.at);
         corners.max_by_key(|at| at.down).unwrap().across
     };

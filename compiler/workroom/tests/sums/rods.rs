@@ -1,8 +1,8 @@
 //! Rods under load: the published beam case, its growth, and what is made of it.
 
 use pelmet_measure::{Length, Mass};
-use pelmet_model::{MATERIALS, Material, Rod, RodUnknown, RowMatter, Support};
-use pelmet_workroom::{GRAVITY, SAG_LIMIT, Section, Span, check_rod};
+use pelmet_model::{MATERIALS, Material, Rod, RodUnknown, RowMatter, SupportOrder};
+use pelmet_workroom::{BeamSection, BeamSpan, GRAVITY, SAG_LIMIT, check_rod};
 use proptest::prelude::*;
 
 use crate::sample::{cloth, eighths, exactly, inches, made, panel, ratio, rod, window};
@@ -20,7 +20,7 @@ fn near(one: f64, other: f64) -> bool {
 #[test]
 fn the_published_beam_case_in_inches_and_pounds() {
     let psi = POUND_FORCE / INCH.powi(2);
-    let beam = Span {
+    let beam = BeamSpan {
         metres: 100.0 * INCH,
         newtons_per_metre: 10.0 * POUND_FORCE / INCH,
         stiffness: 29e6 * psi * INCH.powi(4),
@@ -35,7 +35,7 @@ fn the_published_beam_case_in_inches_and_pounds() {
 /// The same sag by adding up the curvature `M / EI` along the beam.
 #[test]
 fn the_sag_agrees_with_the_curvature_added_up() {
-    let beam = Span {
+    let beam = BeamSpan {
         metres: 1.8,
         newtons_per_metre: 25.0,
         stiffness: 900.0,
@@ -60,7 +60,7 @@ proptest! {
     fn under_the_same_load_the_sag_grows_as_the_cube_of_the_span(
         metres in 0.2_f64..4.0, newtons in 1.0_f64..200.0, times in 1.1_f64..5.0,
     ) {
-        let beam = |metres: f64| Span { metres, newtons_per_metre: newtons / metres, stiffness: 500.0 };
+        let beam = |metres: f64| BeamSpan { metres, newtons_per_metre: newtons / metres, stiffness: 500.0 };
         let grown = beam(metres * times).sag() / beam(metres).sag();
         prop_assert!(near(grown, times.powi(3)));
     }
@@ -89,7 +89,7 @@ proptest! {
 
 #[test]
 fn a_tube_without_an_inside_is_a_solid_rod_and_a_thin_one_keeps_most_of_its_stiffness() {
-    let solid = Section {
+    let solid = BeamSection {
         outside: 0.03,
         inside: 0.0,
     };
@@ -97,13 +97,13 @@ fn a_tube_without_an_inside_is_a_solid_rod_and_a_thin_one_keeps_most_of_its_stif
         solid.second_moment(),
         std::f64::consts::PI * 0.03_f64.powi(4) / 64.0
     ));
-    let tube = Section {
+    let tube = BeamSection {
         outside: 0.03,
         inside: 0.024,
     };
     assert!(tube.second_moment() / solid.second_moment() > tube.area() / solid.area());
     // What is taken out of the middle is a rod of its own.
-    let core = Section {
+    let core = BeamSection {
         outside: tube.inside,
         inside: 0.0,
     };
@@ -208,7 +208,7 @@ fn a_rod_that_sags_is_found_and_one_with_more_brackets_is_not() {
     front.width = exactly(inches(90));
     let mut order = window(inches(90), vec![front], &[0]);
     for (brackets, sags) in [(2, true), (5, false)] {
-        order.support = Support::Rod(Rod {
+        order.support = SupportOrder::Rod(Rod {
             diameter: eighths(4),
             material: Some("wood".into()),
             brackets: Some(brackets),
@@ -238,7 +238,7 @@ fn a_rod_carries_itself_and_what_hangs_from_it() {
     let (metres, steel) = (100.0 * INCH, MATERIALS[0].kilograms_per_cubic_metre.1);
     let own = circle * metres * steel;
     assert!((check.rod_weight.as_kilograms_f64() - own).abs() < 1e-6);
-    let beam = Span {
+    let beam = BeamSpan {
         metres: metres / 2.0,
         newtons_per_metre: (own + 2.0) * GRAVITY / metres,
         stiffness: MATERIALS[0].softest() * circle * INCH.powi(2) / 16.0,
@@ -261,7 +261,7 @@ fn a_rod_may_sag_just_as_far_as_its_limit() {
     linen.grams_per_square_metre = Some(ratio(200, 1));
     let mut order = window(inches(40), vec![panel()], &[0]);
     let found = |limit: Option<Length>, order: &mut pelmet_model::WindowOrder| {
-        order.support = Support::Rod(Rod {
+        order.support = SupportOrder::Rod(Rod {
             diameter: eighths(2),
             material: Some("wood".into()),
             sag_limit: limit,
@@ -284,6 +284,6 @@ fn a_rod_or_board_goes_by_the_name_its_maker_gave_it() {
         depth: inches(4),
         thickness: None,
     };
-    assert_eq!(Support::Rod(rod(inches(40))).name(), "pole");
-    assert_eq!(Support::Board(board).name(), "shelf");
+    assert_eq!(SupportOrder::Rod(rod(inches(40))).name(), "pole");
+    assert_eq!(SupportOrder::Board(board).name(), "shelf");
 }

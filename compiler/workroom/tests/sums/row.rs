@@ -2,7 +2,7 @@
 
 use pelmet_measure::Length;
 use pelmet_model::{
-    FinishedOrder, Matter, PanelOrder, RowMatter, Subject, Support, THIN_COVER, WidthOrder,
+    FinishedOrder, Matter, PanelOrder, RowMatter, Subject, SupportOrder, THIN_COVER, WidthOrder,
     WindowMade, WindowOrder,
 };
 use pelmet_workroom::work;
@@ -302,7 +302,7 @@ fn the_row_is_held_to_overlap_projection_and_height() {
     order.panels[0].width = exactly(inches(60));
     order.returns = inches(3);
     order.panels[0].width = exactly(inches(66));
-    order.support = Support::Rod(pelmet_model::Rod {
+    order.support = SupportOrder::Rod(pelmet_model::Rod {
         projection: Some(inches(4)),
         ..rod(inches(60))
     });

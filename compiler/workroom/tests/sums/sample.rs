@@ -7,7 +7,7 @@ use pelmet_model::{
     Allowance, ArcOrder, Cut, EdgeAllowances, Fabric, FinishedOrder, Heading, Job, Layer,
     LayerMaking, Making, MakingMatter, MakingNotions, Matter, Outline, OutlineStep, PanelMade,
     PanelOrder, PleatKind, PleatOrder, PleatRule, PleatStep, Proportion, Railroad, Ranged, Rod,
-    ScallopNumber, Start, StepKind, Support, Way, WidthOrder, WindowMade, WindowOrder,
+    ScallopNumber, Start, StepKind, SupportOrder, Way, WidthOrder, WindowMade, WindowOrder,
 };
 use pelmet_workroom::work;
 
@@ -130,7 +130,7 @@ pub fn window(rod_length: Length, panels: Vec<PanelOrder>, row: &[usize]) -> Win
     WindowOrder {
         name: String::from("landing"),
         opening: None,
-        support: Support::Rod(rod(rod_length)),
+        support: SupportOrder::Rod(rod(rod_length)),
         top_at: None,
         returns: Length::ZERO,
         public_room: false,

@@ -8,8 +8,8 @@ use pelmet_model::OutlineStep::UpToHeading;
 use pelmet_model::{
     Allowance, BandOrder, CautionKind, CountedOrder, CountedThing, Each, EdgeKind, Fabric, Figure,
     FigureValue, Heading, HowMany, Layer, LayerMaking, MakingStep, Marked, Matter, PanelMade,
-    PanelOrder, Part, PartMade, PieceMatter, PleatRule, Said, ScallopNumber, Sentence, StripOrder,
-    TapeOrder, ThreadOrder,
+    PanelOrder, PartMade, PieceMatter, PleatRule, Said, ScallopNumber, Sentence, SentencePart,
+    StripOrder, TapeOrder, ThreadOrder,
 };
 
 use crate::sample::{
@@ -32,7 +32,7 @@ fn fabrics() -> [Fabric; 3] {
 fn sentence(said: Said, figures: &[Figure]) -> Sentence {
     Sentence {
         said,
-        parts: figures.iter().copied().map(Part::Figure).collect(),
+        parts: figures.iter().copied().map(SentencePart::Figure).collect(),
     }
 }
 
@@ -424,7 +424,7 @@ fn a_sentence_is_said_always_of_some_panels_or_once_for_each() {
         (Said::ForEach(Each::Join), 0, true),
         (Said::ForEach(Each::TapeRun), 0, true),
     ] {
-        let words = Part::Words(String::from("Press."));
+        let words = SentencePart::Words(String::from("Press."));
         let parts = vec![words];
         let steps = vec![MakingStep {
             name: String::from("pressing"),

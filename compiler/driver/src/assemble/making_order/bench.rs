@@ -1,7 +1,7 @@
 //! A panel on the bench.
 
 use pelmet_measure::Length;
-use pelmet_model::{Fabric, Support, WindowOrder};
+use pelmet_model::{Fabric, SupportOrder, WindowOrder};
 
 use crate::assemble::hung_panel::HungPanel;
 use crate::assemble::printer::Printer;
@@ -26,8 +26,8 @@ impl Bench<'_> {
     /// The word for what the panel hangs from.
     pub(super) fn support_word(self) -> &'static str {
         match self.window.support {
-            Support::Rod(_) => "rod",
-            Support::Board(_) => "board",
+            SupportOrder::Rod(_) => "rod",
+            SupportOrder::Board(_) => "board",
         }
     }
 

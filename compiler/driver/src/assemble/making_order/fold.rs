@@ -4,7 +4,7 @@ use std::collections::BTreeSet;
 
 use pelmet_diagnostics::{counted, listed};
 use pelmet_measure::Length;
-use pelmet_model::{CautionKind, Heading, HeadingWork, Held, Marked, Pleat};
+use pelmet_model::{CautionKind, Heading, HeadingWork, Held, Marked, PleatMade};
 
 use super::bench::Bench;
 use super::draft::{Added, Draft, together};
@@ -125,7 +125,7 @@ pub(super) fn measure(bench: Bench<'_>) -> Draft {
 }
 
 /// What to bring where to make a pleat.
-pub(super) fn fold_of(bench: Bench<'_>, pleat: &Pleat) -> String {
+pub(super) fn fold_of(bench: Bench<'_>, pleat: &PleatMade) -> String {
     let place = |at: Length| bench.mark(at);
     let folds = pleat.folds.iter().map(|fold| {
         let (crease, line) = (place(fold.crease), place(fold.brought_to));
@@ -145,7 +145,7 @@ pub(super) fn fold_of(bench: Bench<'_>, pleat: &Pleat) -> String {
     }
 }
 
-fn stitched(bench: Bench<'_>, pleat: &Pleat) -> String {
+fn stitched(bench: Bench<'_>, pleat: &PleatMade) -> String {
     let (from, to) = (bench.mark(pleat.from), bench.mark(pleat.to));
     let leaves = pleat.face.filter(|leaves| leaves.is_positive());
     let brought = match leaves {
@@ -215,7 +215,7 @@ fn out_by(bench: Bench<'_>) -> String {
     })
 }
 
-fn kind_and_depth(bench: Bench<'_>, pleat: &Pleat) -> String {
+fn kind_and_depth(bench: Bench<'_>, pleat: &PleatMade) -> String {
     match pleat.held {
         Held::Drawn => pleat.kind.word().to_owned(),
         Held::Pressed | Held::Stitched => {

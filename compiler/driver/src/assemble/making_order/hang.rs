@@ -1,7 +1,7 @@
 //! Hanging a panel, and checking how it hangs.
 
 use pelmet_diagnostics::listed;
-use pelmet_model::{CautionKind, EdgeKind, Heading, NotionKind, Support};
+use pelmet_model::{CautionKind, EdgeKind, Heading, NotionKind, SupportOrder};
 
 use super::bench::Bench;
 use super::draft::{Added, Draft, together};
@@ -16,7 +16,7 @@ pub(super) fn hang(bench: Bench<'_>) -> Draft {
         returned(bench),
     ];
     let mut cautions = vec![CautionKind::Ladder, CautionKind::Fixing];
-    if matches!(bench.window.support, Support::Rod(_)) {
+    if matches!(bench.window.support, SupportOrder::Rod(_)) {
         cautions.push(CautionKind::RodRating);
     }
     cautions.extend([CautionKind::Heat, CautionKind::Cords]);

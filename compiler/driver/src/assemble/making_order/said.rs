@@ -1,7 +1,9 @@
 //! The maker's own words with the figures of one panel.
 
 use pelmet_diagnostics::{counted, listed};
-use pelmet_model::{CautionKind, EdgeKind, FigureValue, PartMade, Piece, SentenceMade, StepMade};
+use pelmet_model::{
+    CautionKind, EdgeKind, FigureValue, PartMade, PieceMade, SentenceMade, StepMade,
+};
 
 use super::bench::Bench;
 use super::draft::{Added, Draft, together};
@@ -86,7 +88,7 @@ fn figure(bench: Bench<'_>, value: &FigureValue) -> String {
 }
 
 /// The size to cut, with what the shears must know beside it.
-fn size(bench: Bench<'_>, piece: &Piece) -> String {
+fn size(bench: Bench<'_>, piece: &PieceMade) -> String {
     let printer = bench.printer;
     let (width, length) = (piece.cut_width, piece.cut_length);
     let size = format!("{} x {}", printer.cut(width).text, printer.cut(length).text);

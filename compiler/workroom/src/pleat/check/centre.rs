@@ -1,7 +1,7 @@
 //! Folds that pass the centre line into the other half.
 
 use pelmet_measure::Length;
-use pelmet_model::{Pleat, PleatMatter, Pleating};
+use pelmet_model::{PleatMade, PleatMatter, Pleating};
 
 use super::worst::worst_of_each;
 use crate::pleat::halves::Halves;
@@ -12,9 +12,9 @@ use crate::rounding::ROUNDING;
 pub(super) fn find(
     halves: Halves,
     pleating: &Pleating,
-    settled: impl Fn(&Pleat) -> bool,
+    settled: impl Fn(&PleatMade) -> bool,
 ) -> impl Iterator<Item = PleatMatter> {
-    let is_right = |pleat: &&Pleat| halves.is_right(pleat.mirrored);
+    let is_right = |pleat: &&PleatMade| halves.is_right(pleat.mirrored);
     let left = pleating.pleats.iter().filter(|pleat| !is_right(pleat));
     let left_take_up: Length = left
         .map(|pleat| pleat.take_up + pleat.lost_in_turns())

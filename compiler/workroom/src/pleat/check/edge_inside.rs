@@ -1,6 +1,6 @@
 //! Side edges covered by a fold in front of them.
 
-use pelmet_model::{Pleat, PleatMatter, Pleating};
+use pelmet_model::{PleatMade, PleatMatter, Pleating};
 
 use super::worst::worst_of_each;
 use crate::rounding::ROUNDING;
@@ -8,7 +8,7 @@ use crate::rounding::ROUNDING;
 /// A visible fold brought past the side edge lies over it.
 pub(super) fn find(
     pleating: &Pleating,
-    settled: impl Fn(&Pleat) -> bool,
+    settled: impl Fn(&PleatMade) -> bool,
 ) -> impl Iterator<Item = PleatMatter> {
     let pleats = pleating
         .pleats

@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
-use pelmet_model::{Folding, PleatMatter, Pleating, Stretch};
+use pelmet_model::{Folding, PleatMatter, Pleating, StretchMade};
 
 use super::worst::{pleat_of_crease, worst_of_each};
 use crate::pleat::halves::Halves;
@@ -45,7 +45,7 @@ pub(super) fn find(
 /// The flat position of the crease at an extreme finished position.
 fn crease_at(
     folding: &Folding,
-    reaches: impl Fn(&&Stretch) -> bool,
+    reaches: impl Fn(&&StretchMade) -> bool,
     finished: Length,
 ) -> Option<Length> {
     let stretch = folding.stretches.iter().find(reaches)?;

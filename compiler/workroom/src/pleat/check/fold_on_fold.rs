@@ -4,7 +4,7 @@ use std::cmp::Reverse;
 use std::collections::BTreeSet;
 
 use pelmet_measure::Length;
-use pelmet_model::{Folding, LayerRun, Pleat, PleatMatter, PleatRule, Pleating, Stretch};
+use pelmet_model::{Folding, LayerRun, PleatMade, PleatMatter, PleatRule, Pleating, StretchMade};
 
 use super::worst::{pleat_of_crease, worst_of_each};
 use crate::pleat::rule::intended_layers;
@@ -53,13 +53,13 @@ fn named_folds(
     folding: &Folding,
     named: &BTreeSet<usize>,
 ) -> Vec<(Length, Length)> {
-    let is_named = |stretch: &&Stretch| {
+    let is_named = |stretch: &&StretchMade| {
         let pleat = pleat_of_crease(pleating, stretch.flat_from);
         pleat.is_some_and(|pleat| named.contains(&pleat.step))
     };
     turned_over(folding)
         .filter(is_named)
-        .map(Stretch::span)
+        .map(StretchMade::span)
         .collect()
 }
 
@@ -68,7 +68,7 @@ fn deepest_fold<'made>(
     pleating: &'made Pleating,
     folding: &Folding,
     run: &LayerRun,
-) -> Option<&'made Pleat> {
+) -> Option<&'made PleatMade> {
     let over = turned_over(folding).filter(|stretch| {
         let (left, right) = stretch.span();
         left <= run.from && run.from < right
@@ -77,6 +77,6 @@ fn deepest_fold<'made>(
     pleat_of_crease(pleating, deepest.flat_from)
 }
 
-fn turned_over(folding: &Folding) -> impl Iterator<Item = &Stretch> {
+fn turned_over(folding: &Folding) -> impl Iterator<Item = &StretchMade> {
     folding.stretches.iter().filter(|stretch| !stretch.face_up)
 }

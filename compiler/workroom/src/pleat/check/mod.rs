@@ -9,7 +9,7 @@ mod worst;
 
 use std::collections::BTreeSet;
 
-use pelmet_model::{Folding, Pleat, PleatMatter, PleatRule, Pleating};
+use pelmet_model::{Folding, PleatMade, PleatMatter, PleatRule, Pleating};
 
 use super::halves::Halves;
 
@@ -24,7 +24,7 @@ pub fn check(rule: &PleatRule, pleating: &Pleating, folding: &Folding) -> Vec<Pl
     let halves = Halves::of(rule);
     let mut found = run_together::find(halves, pleating);
     let astray: BTreeSet<usize> = found.iter().filter_map(second_step).collect();
-    let settled = |pleat: &Pleat| !astray.contains(&pleat.step);
+    let settled = |pleat: &PleatMade| !astray.contains(&pleat.step);
     found.extend(centre::find(halves, pleating, settled));
     found.extend(edge_inside::find(pleating, settled));
     let named: BTreeSet<usize> = found.iter().flat_map(steps_named).collect();

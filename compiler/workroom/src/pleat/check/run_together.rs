@@ -1,7 +1,7 @@
 //! Two pleats that need the same flat cloth.
 
 use pelmet_measure::Length;
-use pelmet_model::{Pleat, PleatMatter, Pleating};
+use pelmet_model::{PleatMade, PleatMatter, Pleating};
 
 use super::worst::worst_of_each;
 use crate::pleat::halves::Halves;
@@ -11,7 +11,7 @@ use crate::rounding::ROUNDING;
 /// mirrored rule meet, it is the centre line that is crossed, and told so.
 pub(super) fn find(halves: Halves, pleating: &Pleating) -> Vec<PleatMatter> {
     let start = halves.start(pleating.flat);
-    let mut furthest: Option<&Pleat> = None;
+    let mut furthest: Option<&PleatMade> = None;
     let mut cases = Vec::new();
     for pleat in pleating.pleats.iter().filter(|pleat| !pleat.mirrored) {
         if let Some(before) = furthest {

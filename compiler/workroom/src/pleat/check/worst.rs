@@ -3,7 +3,7 @@
 use std::collections::BTreeMap;
 
 use pelmet_measure::Length;
-use pelmet_model::{Pleat, Pleating};
+use pelmet_model::{PleatMade, Pleating};
 
 /// The worst case of each, in order of key; of equals the first.
 pub(super) fn worst_of_each<Key: Ord, Amount: Ord, Case>(
@@ -21,7 +21,7 @@ pub(super) fn worst_of_each<Key: Ord, Amount: Ord, Case>(
 }
 
 /// The pleat to which the crease at a flat position belongs.
-pub(super) fn pleat_of_crease(pleating: &Pleating, at: Length) -> Option<&Pleat> {
+pub(super) fn pleat_of_crease(pleating: &Pleating, at: Length) -> Option<&PleatMade> {
     let before = pleating.creases.partition_point(|crease| crease.at < at);
     let crease = pleating
         .creases
