@@ -43,55 +43,61 @@ struct Windows {
 
 /// One diagnostic of each cause, in the order they came.
 pub(crate) fn dedupe(found: Vec<Found>, apart: Apart) -> Vec<Diagnostic> {
-    let mut windows: BTreeMap<OfWindows, Windows> = BTreeMap::new();
-    let mut told = BTreeSet::new();
-    let mut kept = Vec::new();
-    for found in found {
-        let place = place(&found.diagnostic, apart);
-        let of_window = found.window.map(|window| {
-            let cause = of_windows(&found.diagnostic, place);
-            (window, windows.entry(cause).or_insert(Windows::of(window)))
-        });
-        let Found { diagnostic, .. } = &found;
-        match of_window {
-            Some((window, windows)) if window != windows.first => {
-                windows.others.insert(window);
-            }
-            _ if told.insert((diagnostic.code.slug, place, diagnostic.title.clone())) => {
-                kept.push(found)
-            }
-            _ => {}
-        }
-    }
-    let with_others = |found: Found| {
-        let place = place(&found.diagnostic, apart);
-        let of_windows = windows.get(&of_windows(&found.diagnostic, place));
-        let others = of_windows.filter(|_| found.window.is_some());
-        match others.map_or(0, |windows| windows.others.len()) {
-            0 => found.diagnostic,
-            others => {
-                let more = format!("and so in {} more", counted(others, "window"));
-                found.diagnostic.sum(more)
-            }
-        }
+    let mut causes = Causes {
+        apart,
+        told: BTreeSet::new(),
+        windows: BTreeMap::new(),
     };
-    kept.into_iter().map(with_others).collect()
+    let mut kept = found;
+    kept.retain(|found| causes.is_new(found));
+    let told = kept.into_iter();
+    told.map(|found| causes.with_other_windows(found)).collect()
 }
 
-impl Windows {
-    fn of(first: usize) -> Self {
-        Self {
-            first,
-            others: BTreeSet::new(),
+/// The causes that are met, one diagnostic after the other.
+struct Causes {
+    apart: Apart,
+    /// Code, place and title of those that are told.
+    told: BTreeSet<(&'static str, Option<Span>, String)>,
+    windows: BTreeMap<OfWindows, Windows>,
+}
+
+impl Causes {
+    /// Whether a cause is to be told: neither of another window nor in these words before.
+    fn is_new(&mut self, found: &Found) -> bool {
+        let diagnostic = &found.diagnostic;
+        let place = self.place(diagnostic);
+        if let Some(window) = found.window {
+            let windows = self.windows.entry(of_windows(diagnostic, place));
+            let windows = windows.or_insert(Windows {
+                first: window,
+                others: BTreeSet::new(),
+            });
+            if window != windows.first {
+                windows.others.insert(window);
+                return false;
+            }
         }
+        let title = diagnostic.title.clone();
+        self.told.insert((diagnostic.code.slug, place, title))
+    }
+
+    /// What is told of a window, with the number of the others that share its cause.
+    fn with_other_windows(&self, Found { diagnostic, window }: Found) -> Diagnostic {
+        let cause = of_windows(&diagnostic, self.place(&diagnostic));
+        let windows = window.and_then(|_| self.windows.get(&cause));
+        match windows.map_or(0, |windows| windows.others.len()) {
+            0 => diagnostic,
+            others => diagnostic.sum(format!("and so in {} more", counted(others, "window"))),
+        }
+    }
+
+    fn place(&self, diagnostic: &Diagnostic) -> Option<Span> {
+        let counts = self.apart == Apart::ByPlace && !ONE_WHEREVER.contains(&diagnostic.code);
+        diagnostic.primary().filter(|_| counts)
     }
 }
 
 fn of_windows(diagnostic: &Diagnostic, place: Option<Span>) -> OfWindows {
     (diagnostic.code.slug, place, diagnostic.accepted.clone())
-}
-
-fn place(diagnostic: &Diagnostic, apart: Apart) -> Option<Span> {
-    let counts = apart == Apart::ByPlace && !ONE_WHEREVER.contains(&diagnostic.code);
-    diagnostic.primary().filter(|_| counts)
 }
