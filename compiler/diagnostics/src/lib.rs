@@ -22,7 +22,7 @@ pub use collection::Diagnostics;
 pub use diagnostic::{Diagnostic, Label, PlacedText, Severity};
 pub use explain::explain;
 pub use fix::{Edit, Fix, apply_fixes};
-pub use sources::{Place, Sources};
+pub use sources::{Sources, TextPlace};
 pub use span::{FileId, Span};
 pub use suggest::did_you_mean;
 pub use words::{counted, listed, with_article};

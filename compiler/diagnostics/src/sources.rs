@@ -16,7 +16,7 @@ pub struct Sources {
 
 /// Where a span begins and ends, one-based and counted in characters, as an editor shows it.
 #[derive(Copy, Clone, PartialEq, Eq, Debug)]
-pub struct Place {
+pub struct TextPlace {
     /// The line on which it begins.
     pub line: usize,
     /// The column of its first character.
@@ -66,14 +66,14 @@ impl Sources {
     }
 
     /// The lines and columns of a span; a position beyond the text is taken as its end.
-    pub fn place(&self, span: Span) -> Place {
+    pub fn place(&self, span: Span) -> TextPlace {
         let at = |byte: u32| match self.source(span.file) {
             Some(source) => source.line_and_column(byte as usize),
             None => (1, 1),
         };
         let (line, column) = at(span.start);
         let (end_line, end_column) = at(span.end);
-        Place {
+        TextPlace {
             line,
             column,
             end_line,

@@ -8,7 +8,7 @@
 use pelmet_diagnostics::codes::NameTwice;
 use pelmet_diagnostics::render::{HumanOptions, human, json, plain};
 use pelmet_diagnostics::{
-    Diagnostic, Edit, FileId, Place, Sources, Span, apply_fixes, did_you_mean,
+    Diagnostic, Edit, FileId, Sources, Span, TextPlace, apply_fixes, did_you_mean,
 };
 use proptest::prelude::*;
 
@@ -49,7 +49,7 @@ proptest! {
         prop_assume!(has_a_column(&text, start) && has_a_column(&text, end));
         let mut sources = Sources::new();
         let file = sources.add("text", text.as_str());
-        let Place { line, column, end_line, end_column } = sources.place(Span::new(file, start, end));
+        let TextPlace { line, column, end_line, end_column } = sources.place(Span::new(file, start, end));
         prop_assert_eq!((line, column), walked(&text, start));
         prop_assert_eq!((end_line, end_column), walked(&text, end));
         if !(start < 3 && text.starts_with('\u{feff}')) {

@@ -5,7 +5,7 @@
     reason = "a test stops at the first broken promise"
 )]
 
-use pelmet_diagnostics::{FileId, Place, Sources, Span};
+use pelmet_diagnostics::{FileId, TextPlace, Sources, Span};
 use pelmet_syntax::parse;
 use pelmet_syntax::tree::{Entry, EntryBlock, Phrase, Phrases, Term, TermKind};
 
@@ -87,7 +87,7 @@ fn a_mistake_has_its_line_and_column() {
         let file = sources.add("sheet.pelmet", text.as_str());
         let diagnostics = parse(file, text).diagnostics;
         let place = diagnostics[0].primary().map(|span| sources.place(span));
-        let quotes = Place {
+        let quotes = TextPlace {
             line: 3,
             column: 26,
             end_line: 3,

@@ -14,7 +14,7 @@ than lies between its fold and the edge.
 What is seen at the side is then the fold and not the finished edge, and the panel hangs wider than
 its finished width.
 
-Place the fold farther in, by at least the amount in the report, or make the pleat shallower.
+TextPlace the fold farther in, by at least the amount in the report, or make the pleat shallower.
 ",
     failing: one_window! {
         items: "\

@@ -15,7 +15,7 @@ other half of the panel.
 The other half does the same from its side. The two folds would have to lie in the same place, one
 on the other, and the middle of the panel is lost under them.
 
-Place the fold farther from the centre, or make the pleats that point there shallower: the fold must
+TextPlace the fold farther from the centre, or make the pleats that point there shallower: the fold must
 lie at least as far out as all that is taken up on the way, which is twice the depth of each knife
 pleat.
 ",

@@ -12,7 +12,7 @@ The motif is to lie farther below the heading line than the panel is long.
 
 There is no cloth at that place, so the print cannot be laid out by it.
 
-Place the motif higher. Its distance is measured from the heading line, where the drop begins.
+TextPlace the motif higher. Its distance is measured from the heading line, where the drop begins.
 ",
     failing: one_window! {
         fabric: "width: 54 in, repeat: 12 in along",

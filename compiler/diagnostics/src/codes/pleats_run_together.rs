@@ -14,7 +14,7 @@ and its face for a box. The stretches of two pleats lie partly on the same cloth
 Cloth can be folded into one pleat only. On the table the second pleat would come out shallower than
 planned, and everything after it would move.
 
-Place the second pleat farther on, or make one of the two shallower.
+TextPlace the second pleat farther on, or make one of the two shallower.
 ",
     failing: one_window! {
         items: "\

@@ -10,7 +10,7 @@ use std::ops::Range;
 use miette::{MietteError, MietteSpanContents, SourceCode, SourceSpan, SpanContents};
 
 use super::visible::{visible, visible_line};
-use crate::{FileId, Place, Sources};
+use crate::{FileId, Sources, TextPlace};
 
 /// Of a longer line, only this many characters are shown.
 const LONGEST_LINE: usize = 300;
@@ -41,7 +41,7 @@ struct ShownLine {
 
 impl Excerpt {
     /// The lines of `places`, and one around each.
-    pub(super) fn new(sources: &Sources, file: FileId, places: &[Place]) -> Excerpt {
+    pub(super) fn new(sources: &Sources, file: FileId, places: &[TextPlace]) -> Excerpt {
         let name = visible_line(sources.name(file));
         let mut excerpt = Excerpt {
             name,
@@ -58,7 +58,7 @@ impl Excerpt {
     }
 
     /// Where a place stands in the excerpt; of a place over several lines, its part in the first.
-    pub(super) fn locate(&self, place: Place) -> SourceSpan {
+    pub(super) fn locate(&self, place: TextPlace) -> SourceSpan {
         let Some(line) = self.lines.iter().find(|line| line.number == place.line) else {
             return (0, 0).into();
         };
@@ -181,7 +181,7 @@ impl SourceCode for Excerpt {
 }
 
 /// The numbers of the lines of `places` and of those around them, in order.
-fn numbers_around(sources: &Sources, file: FileId, places: &[Place]) -> BTreeSet<usize> {
+fn numbers_around(sources: &Sources, file: FileId, places: &[TextPlace]) -> BTreeSet<usize> {
     let labelled: BTreeSet<usize> = places.iter().map(|place| place.line).collect();
     let around = labelled
         .iter()

@@ -7,7 +7,7 @@ use miette::{GraphicalReportHandler, GraphicalTheme, LabeledSpan, SourceCode};
 use super::excerpt::Excerpt;
 use super::visible::visible_line;
 use super::wrapped;
-use crate::{Diagnostic, FileId, Label, Place, Severity, Sources};
+use crate::{Diagnostic, FileId, Label, Severity, Sources, TextPlace};
 
 /// Of a diagnostic with more labels, only so many are drawn; nobody follows a circle of a hundred steps.
 const MOST_LABELS: usize = 24;
@@ -113,7 +113,7 @@ fn snippets(file: FileId, labels: &[Label], sources: &Sources, options: HumanOpt
         .iter()
         .filter(|label| label.span.file == file)
         .collect();
-    let places: Vec<Place> = labels
+    let places: Vec<TextPlace> = labels
         .iter()
         .map(|label| sources.place(label.span))
         .collect();
