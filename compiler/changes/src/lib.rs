@@ -1,8 +1,8 @@
 //! What changed from one packet to another, in the words of the workroom.
 //!
 //! Both packets are walked side by side as they are written in JSON, so that nothing a packet holds
-//! can be forgotten. [`things`] says which lists hold things that have names and so are found again
-//! wherever they stand, and [`fields`] how the rest is told. What prints the same is the same.
+//! can be forgotten. `things` says which lists hold things that have names and so are found again
+//! wherever they stand, and `fields` how the rest is told. What prints the same is the same.
 
 mod change;
 mod compare;

@@ -54,7 +54,8 @@ impl Kind {
             Self::Outline => OUTLINE_STEPS.to_vec(),
             Self::Pleats => {
                 let pleats = PleatKind::ALL.iter().copied().map(pleat);
-                PLAIN_STEPS.iter().copied().chain(pleats).collect()
+                let plain = PLAIN_STEPS.iter().copied();
+                plain.chain(pleats).chain([REPEAT]).collect()
             }
             Self::Fabric
             | Self::Rod
@@ -156,15 +157,17 @@ const PLAIN_STEPS: &[Keyword] = &[
     Keyword::one("margin", &[&[Range]]),
     Keyword::one("space", &[&[Range]]),
     Keyword::one("rest", &[&[]]),
-    Keyword::one(
-        "repeat",
-        &[
-            &[],
-            &[Count, Perhaps(&[Words("times")])],
-            &[Count, Words("to"), Count, Perhaps(&[Words("times")])],
-        ],
-    ),
 ];
+
+/// Steps made several times over.
+const REPEAT: Keyword = Keyword::one(
+    "repeat",
+    &[
+        &[],
+        &[Count, Perhaps(&[Words("times")])],
+        &[Count, Words("to"), Count, Perhaps(&[Words("times")])],
+    ],
+);
 
 /// The step that asks for a pleat of this kind.
 fn pleat(kind: PleatKind) -> Keyword {

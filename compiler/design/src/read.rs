@@ -13,6 +13,7 @@ mod making_notions;
 mod notion;
 mod outline;
 mod panel;
+mod places;
 mod pleats;
 mod settings;
 mod stitched;

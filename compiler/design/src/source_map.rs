@@ -9,7 +9,6 @@ use pelmet_diagnostics::{FileId, Span};
 use pelmet_model::{Figure, LayerKind, SupportKind};
 
 use crate::closed_sets::ClosedSet;
-use crate::copying::Properties;
 
 /// Where each part of a job was written; windows and cloths by their index in the job.
 #[derive(Clone, Debug, Default)]
@@ -66,7 +65,7 @@ pub struct SentencePlace {
     pub figures: Vec<(Figure, Span)>,
 }
 
-impl<Key: Ord> ItemSource<Key> {
+impl<Key: Copy + Ord> ItemSource<Key> {
     /// Whether a property was written.
     #[must_use]
     pub fn states(&self, key: Key) -> bool {
@@ -84,14 +83,6 @@ impl<Key: Ord> ItemSource<Key> {
     pub fn property_or_name(&self, key: Key) -> Span {
         self.property(key).unwrap_or(self.name)
     }
-}
-
-/// The places of those properties that a diagnostic may point at.
-pub(crate) fn places<Key: ClosedSet + Ord>(properties: &Properties<'_>) -> BTreeMap<Key, Span> {
-    let places = properties.iter();
-    places
-        .filter_map(|(key, value)| Some((Key::of_word(key)?, value.span)))
-        .collect()
 }
 
 /// Makes the keys of the properties of one kind of item, each with the property's own word.

@@ -105,8 +105,8 @@ pub struct Edge {
 /// How an edge curves.
 #[derive(Clone, PartialEq, Debug)]
 pub struct Curve {
-    /// The points between its corners; straight lines between them stay within
-    /// [`crate::FLATTENING`] of the curve.
+    /// The points between its corners, so many that the straight lines between them stay with the curve
+    /// as nearly as its sums allow.
     pub between: Vec<Point>,
     /// Slits to clip in the allowance where the edge is concave, so that it opens.
     pub clips: u32,

@@ -5,7 +5,7 @@
     reason = "a test stops at the first broken promise"
 )]
 
-use pelmet_diagnostics::{FileId, TextPlace, Sources, Span};
+use pelmet_diagnostics::{FileId, Sources, Span, TextPlace};
 use pelmet_syntax::parse;
 use pelmet_syntax::tree::{Entry, EntryBlock, Phrase, Phrases, Term, TermKind};
 

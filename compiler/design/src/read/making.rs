@@ -10,9 +10,10 @@ use crate::closed_sets::PanelEdge;
 use crate::copying::{Properties, overlaid};
 use crate::item::Item;
 use crate::lengths::Sign;
+use crate::read::places::places;
 use crate::reader::Reader;
 use crate::scope::{Scope, Value};
-use crate::source_map::{MakingKey, SentencePlace, places};
+use crate::source_map::{MakingKey, SentencePlace};
 
 const TAPE: &str = "a width, then perhaps `on top`, `on sides`, `on lower edge`";
 

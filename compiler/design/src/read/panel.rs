@@ -1,14 +1,11 @@
 //! Reading panels.
 
-use std::collections::BTreeMap;
-
 use num_traits::{CheckedAdd, Signed};
 use pelmet_diagnostics::{Span, codes};
 use pelmet_measure::{Length, Ratio, Unit, number_text};
 use pelmet_model::{BandEdge, Cut, FinishedOrder, Layer, Outline, PanelOrder, WidthOrder};
 use pelmet_syntax::tree::{Number, Phrase, Term, TermKind};
 
-use crate::closed_sets::ClosedSet;
 use crate::copying::{Properties, overlaid};
 use crate::item::Item;
 use crate::kind::Kind;
@@ -16,10 +13,11 @@ use crate::lengths::Sign;
 use crate::read::heading::PlacedHeading;
 use crate::read::making::PlacedMaking;
 use crate::read::outline::PlacedOutline;
+use crate::read::places::panel_places;
 use crate::read::pleats::PlacedRule;
 use crate::reader::{Followed, Reader};
 use crate::scope::{Scope, Value};
-use crate::source_map::{ItemSource, PanelKey, PanelSource};
+use crate::source_map::{ItemSource, PanelSource};
 
 const FULLNESS: &str = "such as `2 1/2 times`";
 
@@ -289,23 +287,6 @@ fn panel_properties<'t>(chain: &[(&'t Item<'t>, Scope<'t>)]) -> Properties<'t> {
         properties.extend(overlaid(std::slice::from_ref(link)));
     }
     properties
-}
-
-/// Where the properties of a panel were written; a size where the number stands that it follows from.
-fn panel_places(properties: &Properties<'_>) -> BTreeMap<PanelKey, Span> {
-    let place = |key: PanelKey, value: &Value<'_>| {
-        if key.is_size() {
-            value.origin()
-        } else {
-            value.span
-        }
-    };
-    let keys = properties.iter();
-    keys.filter_map(|(word, value)| {
-        let key = ClosedSet::of_word(word)?;
-        Some((key, place(key, value)))
-    })
-    .collect()
 }
 
 fn is_percent(term: &Term) -> bool {

@@ -11,10 +11,11 @@ use crate::copying::{Properties, overlaid};
 use crate::item::Item;
 use crate::kind::Kind;
 use crate::lengths::Sign;
+use crate::read::places::places;
 use crate::read::treatment::known_in_treatment;
 use crate::reader::Reader;
 use crate::scope::{Binding, Scope, Value, Written};
-use crate::source_map::{ItemSource, WindowSource, places};
+use crate::source_map::{ItemSource, WindowSource};
 use crate::term::name_span;
 
 /// How a window hangs: its rod or board and the height of its top.

@@ -16,7 +16,7 @@ pub struct FoldedOutline {
 /// One stretch of a pleated panel where it hangs.
 #[derive(Clone, PartialEq, Debug)]
 pub struct LayerFolded {
-    /// The stretch, by index in [`Folding::stretches`].
+    /// The stretch, by index in [`crate::Folding::stretches`].
     pub stretch: usize,
     /// Its place in the stack, 0 at the back.
     pub height: usize,

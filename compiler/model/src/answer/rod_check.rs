@@ -25,7 +25,7 @@ pub struct RodChecked {
     pub limit: Length,
     /// The widest bracket spacing that stays within the limit.
     pub spacing: Length,
-    /// How many brackets stay within it; `None` for more than [`MOST_BRACKETS`].
+    /// How many brackets stay within it; `None` where that takes more than is sensible.
     pub brackets_enough: Option<u32>,
 }
 

@@ -57,7 +57,7 @@ pub enum FigureValue {
     Layer(Layer),
     /// Which kind of edge it is; printed by its word.
     Edge(EdgeKind),
-    /// The corners a length of tape runs between, by index of [`PanelMade::tape`].
+    /// The corners a length of tape runs between, by index of [`crate::PanelMade::tape`].
     RunEnds(usize),
     /// What to bring where to fold a pleat, by its index.
     PleatFold(usize),

@@ -14,7 +14,7 @@ use super::{choose, counts, piece, place, refuse, strip};
 /// enough, depths and faces move too. Of several counts the one whose largest departure from an
 /// ideal is smallest is taken, of equals the one with fewer pleats. With both widths given, depths
 /// make the take-up and plain cloth the width; the finished width answered is then the flat width
-/// less the take-ups, within [`ROUNDING`] of the one ordered.
+/// less the take-ups, within [`ROUNDING`](crate::ROUNDING) of the one ordered.
 ///
 /// What the rule's `turn_of_cloth` loses at each pressed crease belongs to the flat width:
 /// flat = finished + take-ups + turns. A crease lies in the middle of its turn.
