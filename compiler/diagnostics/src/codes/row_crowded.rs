@@ -34,28 +34,14 @@ impl From<RowCrowded> for Diagnostic {
     fn from(RowCrowded(lengths): RowCrowded) -> Diagnostic {
         let RowLengths {
             window,
-            row,
-            support,
             to_cover,
             covered,
             amount,
-            sums,
-            to_write,
-        } = lengths;
-        let diagnostic = CODE
-            .report(format!(
-                "the row of {window} is {amount} too wide for {to_cover}"
-            ))
-            .label(row, format!("takes {covered}"))
-            .label(support, format!("{to_cover} to cover"));
-        let diagnostic = sums.into_iter().fold(diagnostic, Diagnostic::sum);
-        let diagnostic = diagnostic.sum(format!(
-            "{covered} of panels - {to_cover} to cover = {amount} too much"
-        ));
-        let diagnostic = match to_write {
-            Some(to_write) => diagnostic.help(format!("write {to_write}")),
-            None => diagnostic,
-        };
-        diagnostic.help("let a panel take what is left: `finished width: fill`")
+            ..
+        } = &lengths;
+        let title = format!("the row of {window} is {amount} too wide for {to_cover}");
+        let covering = format!("takes {covered}");
+        let difference = format!("{covered} of panels - {to_cover} to cover = {amount} too much");
+        lengths.diagnostic(&CODE, title, covering, difference)
     }
 }

@@ -45,6 +45,33 @@ pub struct RowLengths {
     pub to_write: Option<String>,
 }
 
+impl RowLengths {
+    /// The diagnostic of a row under `code`: what is wrong, what its panels do to the length they hang
+    /// over, and the sum that shows by how much.
+    pub(super) fn diagnostic(
+        self,
+        code: &'static Code,
+        title: String,
+        covering: String,
+        difference: String,
+    ) -> Diagnostic {
+        let diagnostic = code
+            .report(title)
+            .label(self.row, covering)
+            .label(self.support, format!("{} to cover", self.to_cover));
+        let diagnostic = self
+            .sums
+            .into_iter()
+            .fold(diagnostic, Diagnostic::sum)
+            .sum(difference);
+        let diagnostic = match self.to_write {
+            Some(to_write) => diagnostic.help(format!("write {to_write}")),
+            None => diagnostic,
+        };
+        diagnostic.help("let a panel take what is left: `finished width: fill`")
+    }
+}
+
 /// The panels of a row leave part of what they hang over bare.
 pub struct RowUncovered(pub RowLengths);
 
@@ -52,28 +79,14 @@ impl From<RowUncovered> for Diagnostic {
     fn from(RowUncovered(lengths): RowUncovered) -> Diagnostic {
         let RowLengths {
             window,
-            row,
-            support,
             to_cover,
             covered,
             amount,
-            sums,
-            to_write,
-        } = lengths;
-        let diagnostic = CODE
-            .report(format!(
-                "the row of {window} leaves {amount} of {to_cover} uncovered"
-            ))
-            .label(row, format!("covers {covered}"))
-            .label(support, format!("{to_cover} to cover"));
-        let diagnostic = sums.into_iter().fold(diagnostic, Diagnostic::sum);
-        let diagnostic = diagnostic.sum(format!(
-            "{to_cover} to cover - {covered} covered = {amount} bare"
-        ));
-        let diagnostic = match to_write {
-            Some(to_write) => diagnostic.help(format!("write {to_write}")),
-            None => diagnostic,
-        };
-        diagnostic.help("let a panel take what is left: `finished width: fill`")
+            ..
+        } = &lengths;
+        let title = format!("the row of {window} leaves {amount} of {to_cover} uncovered");
+        let covering = format!("covers {covered}");
+        let difference = format!("{to_cover} to cover - {covered} covered = {amount} bare");
+        lengths.diagnostic(&CODE, title, covering, difference)
     }
 }
