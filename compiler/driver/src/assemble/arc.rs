@@ -11,6 +11,10 @@ use super::printer::Printer;
 /// points may lie from the curve they stand for.
 const OFF_CIRCLE: f64 = pelmet_workroom::FLATTENING;
 
+/// How much farther from the circle, in millimetres, an end of the arc may lie than the points between:
+/// what rounding may do, and no more.
+const END_FARTHER: f64 = 0.001;
+
 /// A point of a closed line, with what lies there.
 #[derive(Copy, Clone, Debug)]
 pub(crate) struct LinePoint {
@@ -26,7 +30,8 @@ pub(crate) struct LinePoint {
 /// The arcs of a closed line: for each point, the arc that begins there.
 ///
 /// The points of one arc lie between two corners. The corners belong to it too where they lie on its
-/// circle; where an allowance carries an end straight on beyond the arc, they do not.
+/// circle; where an allowance carries an end straight on beyond the arc, or meets the next one, they do
+/// not.
 pub(crate) fn arcs(points: &[LinePoint], printer: &Printer<'_>) -> Vec<Option<Arc>> {
     let mut arcs: Vec<Option<Arc>> = vec![None; points.len()];
     for (first, arc) in curves(points)
@@ -63,20 +68,21 @@ fn arc_along(points: &[LinePoint], curve: &[usize], printer: &Printer<'_>) -> Op
         return None;
     };
     let circle = points.get(*inner.first()?)?.circle?;
-    let lies_on = |index: &usize| {
-        let point = points.get(*index);
-        point.is_some_and(|point| off_circle(circle, point.at).abs() <= OFF_CIRCLE)
-    };
-    let along: Vec<usize> = curve.iter().copied().filter(lies_on).collect();
+    let off = |index: &usize| Some(off_circle(circle, points.get(*index)?.at).abs());
+    let farthest = inner.iter().filter_map(off).fold(0.0, f64::max);
+    // Where two arcs meet, they were cut off where the straight lines between their points cross. Such
+    // a corner lies inside its circle by no more than those lines do; but an arc is drawn through its
+    // ends, and one so drawn would leave the line all along, not at its end alone.
+    let belongs = |index: &usize| off(index).is_some_and(|off| off <= farthest + END_FARTHER);
+    let along: Vec<usize> = curve.iter().copied().filter(belongs).collect();
     let (first, last) = (*along.first()?, *along.last()?);
-    let stays = inner.iter().all(lies_on);
     let arc = Arc {
         points: number(along.len().checked_sub(1).filter(|steps| *steps > 0)?),
         centre: printer.place(circle.centre.across, circle.centre.down),
         radius: printer.mark(circle.radius),
         bulge: (swept(circle, points.get(first)?.at, points.get(last)?.at) / 4.0).tan(),
     };
-    stays.then_some((first, arc))
+    (farthest <= OFF_CIRCLE).then_some((first, arc))
 }
 
 /// How far outside a circle a point lies, in millimetres.
@@ -117,7 +123,7 @@ mod tests {
     use pelmet_packet::Arc;
     use proptest::prelude::*;
 
-    use super::{LinePoint, arcs};
+    use super::{LinePoint, OFF_CIRCLE, arcs, off_circle};
     use crate::assemble::printer::Printer;
 
     const PRINTER: Printer<'_> = Printer {
@@ -218,6 +224,18 @@ mod tests {
         });
         let (first, arc) = only_arc(&piece(&curve, Some(circle)));
         assert_eq!((first, arc.points), (2, 40));
+    }
+
+    /// Where the allowances of two arcs meet, the corner lies between two points of either, a little
+    /// inside its circle.
+    #[test]
+    fn a_corner_where_two_arcs_meet_is_no_part_of_either() {
+        let (mut curve, circle) = on_circle(120.0, -0.8, 0.8, 40);
+        curve[0] = point(120.02 * (-0.8_f64).sin() + 0.02, 119.98 * 0.8_f64.cos());
+        let off = off_circle(circle, curve[0]);
+        assert!(off < -0.01 && off > -OFF_CIRCLE, "{off}");
+        let (first, arc) = only_arc(&piece(&curve, Some(circle)));
+        assert_eq!((first, arc.points), (2, 39));
     }
 
     /// Cloth that shrinks more one way than the other is cut from no circle.
